@@ -1,0 +1,3 @@
+int main(int /*argc*/, char** /*argv*/) {
+    return 0;
+}

@@ -1,0 +1,27 @@
+/// @file count.h  Whole counts that cannot be mixed up: cells, frames, millilitres of bees.
+#pragma once
+#include <compare>
+#include <cstdint>
+
+namespace tenthday {
+
+/// A whole count of one kind of thing. Same kinds add; cells plus frames does not compile.
+template <class Kind>
+struct Count {
+    std::int32_t value = 0;
+
+    constexpr Count() = default;
+    explicit constexpr Count(std::int32_t v) : value(v) {}
+    friend constexpr auto operator<=>(const Count&, const Count&) = default;
+    constexpr Count& operator+=(Count other) { return value += other.value, *this; }
+    constexpr Count& operator-=(Count other) { return value -= other.value, *this; }
+    friend constexpr Count operator+(Count a, Count b) { return a += b; }
+    friend constexpr Count operator-(Count a, Count b) { return a -= b; }
+};
+
+using Cells = Count<struct CellsKind>;
+using Frames = Count<struct FramesKind>;
+/// Bees by volume, ml (a mini nuc takes about 300 ml).
+using BeesMl = Count<struct BeesMlKind>;
+
+}  // namespace tenthday

@@ -1,0 +1,59 @@
+/// @file finding.h  Everything to warn of, as data. Words for the window stand in app/screen_text.
+#pragma once
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "occupancy/builders.h"
+#include "occupancy/nucs.h"
+
+namespace tenthday {
+
+enum class Severity : std::uint8_t { Note, Warning, Danger };
+template <>
+struct TokensOf<Severity> {
+    static constexpr auto names = std::to_array<std::string_view>({"note", "warning", "danger"});
+};
+
+enum class FindingKind : std::uint8_t {
+    BoxOverfull,         ///< count = started cells, limit = room
+    TooManyCells,        ///< count = ripe cells for nucs, numbers = what there is for them
+    QueenOutBeforeMove,  ///< moment = first queen can be out (at the set risk), until = the move
+    FragileMove,         ///< moment = the move
+    WildQueenOverdue,    ///< moment = a wild queen can be out, until = the likely one
+    WorkOnDayOff,        ///< event = the work, moment = when
+};
+template <>
+struct TokensOf<FindingKind> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
+         "wild_queen_overdue", "work_on_day_off"});
+};
+
+struct Finding {
+    Day day;
+    Severity severity{};
+    FindingKind kind{};
+    std::variant<std::monostate, Id<Batch>, Id<Builder>> subject;
+    std::string subjectLabel;
+    std::optional<Id<Builder>> builder;
+    std::string builderLabel;
+    Moment moment{};
+    Moment until{};
+    double count = 0;
+    double limit = 0;
+    ReadyNumbers numbers;
+    std::optional<Event> event;
+};
+
+/// The finding in one plain English sentence, for headless output.
+[[nodiscard]] std::string englishText(const Finding& finding);
+
+/// All findings, by day, then severity (worst first), then kind and subject.
+[[nodiscard]] std::vector<Finding> findingsOf(
+    const Snapshot& snapshot,
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
+    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs);
+
+}  // namespace tenthday

@@ -1,0 +1,53 @@
+/// @file builders.h  Each builder over the season: loads, rest, looks for wild cells, idle days.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "calendar/window.h"
+#include "records/snapshot.h"
+#include "timeline/batch_timeline.h"
+
+namespace tenthday {
+
+/// One batch's cells in one builder.
+struct BuilderLoad {
+    Id<Batch> batch;
+    const LoadSpan* span = nullptr;  ///< owned by the batch's timeline
+};
+
+/// A wild-cell clock: runs from a dequeening or open brood put in.
+struct WildClock {
+    Moment start;
+    DayWindow firstLook;   ///< days on which the first look falls due
+    DayWindow secondLook;
+    std::optional<Day> firstTicked;
+    std::optional<Day> secondTicked;  ///< a look after all its cells are begun: ends the clock
+    Moment oldest;  ///< wild queen of a 96 h larva, seldom
+    Moment old;     ///< of a 72 h larva
+    Moment young;   ///< of a 36 h larva
+    Moment runsOut;
+};
+
+struct BuilderOutlook {
+    Ptr<Builder> builder;
+    std::vector<BuilderLoad> loads;   ///< by time
+    std::vector<Ptr<MakeUp>> makeUps; ///< by time
+    std::vector<WildClock> clocks;    ///< by start
+    std::vector<DayWindow> idle;      ///< made up, queenless, no cells
+    /// Started cells above the builder's room.
+    struct Overfull {
+        Id<Batch> batch;  ///< the batch whose cells made it so
+        Moment from;
+        double cells;
+        double room;
+    };
+    std::vector<Overfull> overfull;
+};
+
+/// All builders of the snapshot, in order of label. `timelines` in the order of graft; the result
+/// points into them.
+[[nodiscard]] std::vector<BuilderOutlook> builderOutlooks(
+    const Snapshot& snapshot,
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+
+}  // namespace tenthday

@@ -1,0 +1,111 @@
+/// @file nucs.h  Every nuc side over the season, and what that makes of each yard's days.
+#pragma once
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "calendar/window.h"
+#include "occupancy/numbers.h"
+#include "records/snapshot.h"
+#include "timeline/batch_timeline.h"
+
+namespace tenthday {
+
+/// Why a nuc is not ready.
+enum class NotReady : std::uint8_t {
+    None, NotStocked, QueenlessTooShort, HoldsCell, HoldsVirgin, DueToFly, Laying, AwaitingCatch,
+    NeedsBrood, Retired
+};
+template <>
+struct TokensOf<NotReady> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"", "not_stocked", "queenless_too_short", "holds_cell", "holds_virgin", "due_to_fly",
+         "laying", "awaiting_catch", "needs_brood", "retired"});
+};
+
+/// One cell's stay in one side, planned or done.
+struct SideRound {
+    Id<Batch> batch;
+    const BatchTimeline* timeline = nullptr;
+    Day transferDay;
+    bool done = false;      ///< the placement is recorded
+    Day lookDay;            ///< of this side: seen, else the batch's
+    Day catchDay;           ///< of this side: seen, else the batch's; last day held
+    std::optional<NucState> seen;  ///< NoQueen, DroneLayer, Laying, JudgedGood, Caught, Spent: last outcome
+    std::optional<Day> seenDay;
+};
+
+/// One side of a box with all that happens to it, in order of time.
+struct SideOutlook {
+    Ptr<NucSide> side;
+    Ptr<Box> box;
+    DayWindow stands;                 ///< its layout is in force
+    std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;  ///< from day on, in this yard
+    std::vector<Ptr<Stocking>> stockings;
+    std::vector<SideRound> rounds;
+
+    /// The yard it stands in on a day, or nothing.
+    [[nodiscard]] std::optional<Id<Yard>> yardOn(Day day) const;
+};
+
+/// What a side is at the start of work on a day, before cells only planned for that day.
+struct SideDay {
+    NucState state{};
+    double chance = 1;            ///< of `state`, 0..1
+    bool ready = false;
+    double likely = 0;            ///< chance to be ready if caught or looked at by the day before
+    bool canStock = false;
+    bool needsBrood = false;
+    std::optional<Day> readyFrom; ///< first day it is, or by plan will be, ready
+    NotReady reason = NotReady::None;
+    StateShares shares{};         ///< sums to 1
+    const SideRound* round = nullptr;  ///< the round it is in or comes from
+};
+[[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today, const Facts& facts);
+
+/// One day of one yard.
+struct YardDay {
+    /// Sides per state, whole numbers by largest remainder; their sum is `sides`.
+    std::array<std::int16_t, kTokenCount<NucState>> stack{};
+    std::int16_t sides = 0;
+    ReadyNumbers numbers;
+};
+
+/// A batch's stay in one yard's nucs, for its number on the chart.
+struct BatchBlock {
+    Id<Batch> batch;
+    DayWindow days;          ///< transfer to catch
+    std::int32_t cells = 0;  ///< placed or planned there
+};
+
+struct YardOutlook {
+    Ptr<Yard> yard;
+    std::vector<YardDay> days;       ///< one per day of the season, from its first
+    std::vector<BatchBlock> blocks;  ///< by day
+    std::int32_t mostSides = 0;      ///< most sides standing on any day of the season
+};
+
+/// A day on which ripe cells come out.
+struct CellsDay {
+    Day day;
+    std::vector<Id<Batch>> batches;
+    std::int32_t ripe = 0;      ///< expected or counted, rounded
+    std::int32_t toNucs = 0;    ///< of these, for nucs
+    ReadyNumbers numbers;       ///< of all mating yards
+    std::int32_t placed = 0;    ///< found a nuc by stored placement or first fit
+    [[nodiscard]] std::int32_t left() const { return numbers.ready - toNucs; }
+};
+
+struct NucOutlook {
+    std::vector<SideOutlook> sides;    ///< by box label, then side
+    std::vector<YardOutlook> yards;    ///< in driving order, those with a box in the season
+    std::vector<CellsDay> cellsDays;   ///< by day
+};
+
+/// All nucs of the snapshot's season. `timelines` in the order of graft; the result points into them.
+[[nodiscard]] NucOutlook nucOutlook(
+    const Snapshot& snapshot,
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+
+}  // namespace tenthday

@@ -1,0 +1,58 @@
+/// @file outlook.h  All derived facts of a snapshot. A pure fold; the only memo is per batch.
+#pragma once
+#include <memory>
+#include <unordered_map>
+#include <vector>
+
+#include "findings/finding.h"
+#include "occupancy/builders.h"
+#include "occupancy/nucs.h"
+#include "records/snapshot.h"
+#include "timeline/batch_timeline.h"
+
+namespace tenthday {
+
+/// One batch with its timeline. Equal pointers mean nothing it leans on has changed.
+struct BatchOutlook {
+    Ptr<Batch> batch;
+    std::vector<Ptr<BatchBar>> bars;  ///< by bar number
+    BatchTimeline timeline;
+};
+
+/// Everything the window shows of a season. Immutable; parts point into one another, so it is
+/// only ever handled through its shared pointer.
+struct Outlook {
+    Snapshot snapshot;
+    DayWindow season;
+    std::vector<std::shared_ptr<const BatchOutlook>> batches;  ///< by graft, then label
+    std::vector<BuilderOutlook> builders;  ///< by label
+    NucOutlook nucs;
+    std::vector<Finding> findings;
+
+    /// The batch, or null when it is not of this season.
+    [[nodiscard]] const BatchOutlook* find(Id<Batch> id) const;
+};
+using OutlookPtr = std::shared_ptr<const Outlook>;
+
+/// Maps a batch to (input pointers held, result). Give the same memo to each call; it holds only
+/// the batches of the last one.
+class OutlookMemo {
+public:
+    [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
+                                                            const Ptr<Batch>& batch);
+    /// Forgets batches not asked for since the last call.
+    void sweep();
+
+private:
+    struct Entry;
+    std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
+    std::uint64_t round_ = 0;
+};
+
+[[nodiscard]] OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo);
+
+/// How an event of a batch came to be: the same code with a tracer, the last reasons for the
+/// event first, then what they lean on.
+[[nodiscard]] std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> batch, Event event);
+
+}  // namespace tenthday

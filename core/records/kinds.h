@@ -1,0 +1,75 @@
+/// @file kinds.h  Tokens of the records: the same in SQL, CSV and JSON.
+#pragma once
+#include <cstdint>
+
+#include "base/tokens.h"
+
+namespace tenthday {
+
+enum class Hemisphere : std::uint8_t { North, South };
+/// What the hours of a batch hang on.
+enum class Start : std::uint8_t { Graft, Confined, SealedFound, Ripe, Virgin };
+enum class Mating : std::uint8_t { Open, Station, Insemination };
+enum class CatchRule : std::uint8_t { Eggs, SealedBrood, Age };
+enum class BuilderKind : std::uint8_t { Starter, Finisher, StarterFinisher, Incubator, Holding };
+/// Where a cell goes on the cells day.
+enum class CellTarget : std::uint8_t { Nuc, Split, Sold, Caged, Incubator, GivenAway, Culled };
+/// What was seen or done; counts belong to the first four.
+enum class OutcomeKind : std::uint8_t {
+    Graft,        ///< larvae grafted (count)
+    TakeCount,    ///< cells started (count)
+    Sealed,       ///< cells sealed (count)
+    Ripe,         ///< ripe cells taken out (count)
+    Emergence,    ///< queens out (nuc or box)
+    FirstEggs,    ///< eggs seen in a nuc
+    SealedBrood,  ///< sealed worker brood seen in a nuc
+    JudgedGood,   ///< queen judged good
+    NoQueen,      ///< looked, no queen, no eggs
+    DroneLayer,   ///< queen lays drones only
+    Catch,        ///< queen caught, nuc queenless
+    Spent,        ///< nuc given up for the season
+};
+/// A line in a builder's diary.
+enum class BuilderNoteKind : std::uint8_t { Look, BroodIn };
+
+template <>
+struct TokensOf<Hemisphere> {
+    static constexpr auto names = std::to_array<std::string_view>({"north", "south"});
+};
+template <>
+struct TokensOf<Start> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"graft", "confined", "sealed_found", "ripe", "virgin"});
+};
+template <>
+struct TokensOf<Mating> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"open", "station", "insemination"});
+};
+template <>
+struct TokensOf<CatchRule> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"eggs", "sealed_brood", "age"});
+};
+template <>
+struct TokensOf<BuilderKind> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"starter", "finisher", "starter_finisher", "incubator", "holding"});
+};
+template <>
+struct TokensOf<CellTarget> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"nuc", "split", "sold", "caged", "incubator", "given_away", "culled"});
+};
+template <>
+struct TokensOf<OutcomeKind> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"graft", "take_count", "sealed", "ripe", "emergence", "first_eggs", "sealed_brood",
+         "judged_good", "no_queen", "drone_layer", "catch", "spent"});
+};
+template <>
+struct TokensOf<BuilderNoteKind> {
+    static constexpr auto names = std::to_array<std::string_view>({"look", "brood_in"});
+};
+
+}  // namespace tenthday

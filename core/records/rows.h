@@ -1,0 +1,287 @@
+/// @file rows.h  What a book keeps, a struct per table. Plain values; rules stand in validity.h.
+///
+/// Every row has an id made before the edit and a version that only rises (1 when new).
+/// Days are calendar days at the apiary; an hour that is empty means 12:00 where one is needed.
+#pragma once
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "base/count.h"
+#include "base/id.h"
+#include "calendar/day.h"
+#include "records/kinds.h"
+
+namespace tenthday {
+
+/// A row in memory: never changed in place, shared between snapshots.
+template <class Row>
+using Ptr = std::shared_ptr<const Row>;
+
+/// The operation; a book has one.
+struct Book {
+    Id<Book> id;
+    std::int32_t version = 1;
+    std::string label;                 ///< name of the operation, printed on papers
+    std::int32_t factsRevision = 1;    ///< pinned: a newer program keeps these defaults
+    CatchRule catchRule = CatchRule::SealedBrood;
+    std::optional<Day> today;          ///< set in the example only: its clock stands still
+    friend bool operator==(const Book&, const Book&) = default;
+};
+
+/// A trade number of the user's own, in thousandths of the fact's unit.
+struct FactOverride {
+    Id<FactOverride> id;
+    std::int32_t version = 1;
+    std::string fact;  ///< token of a Fact
+    std::int32_t valueMilli = 0;
+    friend bool operator==(const FactOverride&, const FactOverride&) = default;
+};
+
+/// A rearing season; it may cross the new year.
+struct Season {
+    Id<Season> id;
+    std::int32_t version = 1;
+    std::string label;
+    Day from;
+    Day until;
+    friend bool operator==(const Season&, const Season&) = default;
+};
+
+struct Yard {
+    Id<Yard> id;
+    std::int32_t version = 1;
+    std::string label;
+    std::string roles;  ///< any of: mating builder donor drone, a space between
+    Hemisphere hemisphere = Hemisphere::North;
+    std::optional<Day> frostDay;      ///< first hard frost; month and day count, the year does not
+    std::optional<Day> dronesOutDay;  ///< drones are thrown out; month and day count
+    std::int32_t driveOrder = 0;      ///< place on the round, 0 first
+    std::string note;
+    friend bool operator==(const Yard&, const Yard&) = default;
+};
+
+/// A nuc box. Where it stands and how it is divided are rows of their own.
+struct Box {
+    Id<Box> id;
+    std::int32_t version = 1;
+    std::string label;
+    std::string note;
+    friend bool operator==(const Box&, const Box&) = default;
+};
+
+/// A box stands in a yard from a day on, until its next stay.
+struct BoxStay {
+    Id<BoxStay> id;
+    std::int32_t version = 1;
+    Id<Box> box;
+    std::optional<Id<Yard>> yard;  ///< empty: retired, stands nowhere
+    Day from;
+    friend bool operator==(const BoxStay&, const BoxStay&) = default;
+};
+
+/// A box is divided so from a day on, until its next layout. Its sides are NucSide rows.
+struct BoxLayout {
+    Id<BoxLayout> id;
+    std::int32_t version = 1;
+    Id<Box> box;
+    std::string layout;  ///< frames of each side: "7", "3+3"
+    Day from;
+    friend bool operator==(const BoxLayout&, const BoxLayout&) = default;
+};
+
+/// One mating nuc: a side of a box under one layout. A new layout makes new sides.
+struct NucSide {
+    Id<NucSide> id;
+    std::int32_t version = 1;
+    Id<BoxLayout> layout;
+    std::string side;  ///< A, B, C ...; "-" when undivided
+    Frames frames;
+    friend bool operator==(const NucSide&, const NucSide&) = default;
+};
+
+/// Bees put into a nuc.
+struct Stocking {
+    Id<Stocking> id;
+    std::int32_t version = 1;
+    Id<NucSide> side;
+    Day day;
+    std::optional<Hour> hour;
+    std::optional<BeesMl> beesMl;
+    std::optional<Frames> broodFrames;
+    bool openBrood = false;
+    std::string donor;  ///< yard or colony the bees came from
+    std::string note;
+    friend bool operator==(const Stocking&, const Stocking&) = default;
+};
+
+/// A box or colony that raises cells, or an incubator.
+struct Builder {
+    Id<Builder> id;
+    std::int32_t version = 1;
+    std::string label;
+    Id<Yard> yard;
+    BuilderKind kind = BuilderKind::StarterFinisher;
+    std::optional<Cells> openRoom;    ///< started cells it takes; empty: the default of its kind
+    std::optional<Cells> sealedRoom;  ///< sealed cells it takes; empty: no bound
+    Day from;
+    std::optional<Day> until;  ///< last day, inclusive; empty: still there
+    std::string note;
+    friend bool operator==(const Builder&, const Builder&) = default;
+};
+
+/// A builder is made up from shaken bees and brood, or dequeened.
+struct MakeUp {
+    Id<MakeUp> id;
+    std::int32_t version = 1;
+    Id<Builder> builder;
+    Day day;
+    std::optional<Hour> hour;
+    bool openBrood = false;  ///< holds eggs or young larvae of its own: wild cells can be begun
+    std::optional<BeesMl> beesMl;
+    std::optional<Frames> broodFrames;
+    std::string donors;
+    bool movedAway = false;  ///< stands out of flight range of its donors
+    friend bool operator==(const MakeUp&, const MakeUp&) = default;
+};
+
+struct BuilderNote {
+    Id<BuilderNote> id;
+    std::int32_t version = 1;
+    Id<Builder> builder;
+    BuilderNoteKind kind = BuilderNoteKind::Look;
+    Day day;
+    std::optional<Hour> hour;
+    bool openBrood = false;  ///< brood put in had eggs or young larvae
+    std::string note;
+    friend bool operator==(const BuilderNote&, const BuilderNote&) = default;
+};
+
+/// A way of raising cells, as steps. A used method is copied, never edited.
+struct Method {
+    Id<Method> id;
+    std::int32_t version = 1;
+    std::string label;
+    friend bool operator==(const Method&, const Method&) = default;
+};
+
+struct Step {
+    Id<Step> id;
+    std::int32_t version = 1;
+    Id<Method> method;
+    std::int32_t step = 1;  ///< 1, 2, ...
+    BuilderKind where = BuilderKind::StarterFinisher;
+    std::int32_t fromHour = 0;  ///< h after the graft
+    std::int32_t toHour = 240;  ///< h after the graft, not included
+    std::int32_t restDays = 0;  ///< days the builder rests after this step
+    friend bool operator==(const Step&, const Step&) = default;
+};
+
+struct Line {
+    Id<Line> id;
+    std::int32_t version = 1;
+    std::string label;
+    friend bool operator==(const Line&, const Line&) = default;
+};
+
+/// A queen; a breeder queen is one with a span as breeder.
+struct Queen {
+    Id<Queen> id;
+    std::int32_t version = 1;
+    std::string label;
+    std::optional<std::int32_t> year;  ///< year of birth, which gives her mark
+    std::optional<Id<Queen>> mother;
+    std::optional<Id<Line>> line;
+    std::optional<Day> breederFrom;
+    std::optional<Day> breederUntil;
+    std::string note;
+    friend bool operator==(const Queen&, const Queen&) = default;
+};
+
+struct Batch {
+    Id<Batch> id;
+    std::int32_t version = 1;
+    std::string label;
+    Start start = Start::Graft;
+    Day day;                               ///< day of the start (of the graft for Start::Graft)
+    std::optional<Hour> hour;
+    std::optional<std::int32_t> larvaFromH;  ///< youngest larva, h since hatching, 0..72
+    std::optional<std::int32_t> larvaToH;    ///< oldest larva, h since hatching, 0..72
+    Id<Method> method;
+    Mating mating = Mating::Open;
+    std::optional<CatchRule> catchRule;  ///< empty: the book's
+    std::string note;
+    friend bool operator==(const Batch&, const Batch&) = default;
+};
+
+/// One bar of a batch: grafts from one breeder queen.
+struct BatchBar {
+    Id<BatchBar> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::int32_t bar = 1;  ///< 1, 2, ...
+    std::optional<Id<Queen>> breeder;
+    Cells cells;  ///< grafts
+    friend bool operator==(const BatchBar&, const BatchBar&) = default;
+};
+
+/// Where a bar stands during a step of the method.
+struct BatchLoad {
+    Id<BatchLoad> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::int32_t bar = 1;
+    std::int32_t step = 1;
+    Id<Builder> builder;
+    friend bool operator==(const BatchLoad&, const BatchLoad&) = default;
+};
+
+/// Planned cells of a batch for a yard (table batch_yard).
+struct BatchShare {
+    Id<BatchShare> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    Id<Yard> yard;
+    Cells cells;
+    friend bool operator==(const BatchShare&, const BatchShare&) = default;
+};
+
+/// One ripe cell given, or planned to be given, to a named place.
+struct Placement {
+    Id<Placement> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::optional<Id<NucSide>> side;  ///< set when target is a nuc
+    CellTarget target = CellTarget::Nuc;
+    Day day;
+    std::optional<Hour> hour;
+    bool done = false;
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+/// What was seen or done. What was observed never moves with a plan.
+struct Outcome {
+    Id<Outcome> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::optional<std::int32_t> bar;
+    std::optional<Id<NucSide>> side;
+    OutcomeKind kind = OutcomeKind::Graft;
+    Day day;
+    std::optional<Hour> hour;
+    std::optional<Cells> count;
+    std::string note;
+    friend bool operator==(const Outcome&, const Outcome&) = default;
+};
+
+struct DayOff {
+    Id<DayOff> id;
+    std::int32_t version = 1;
+    Day from;
+    Day until;  ///< inclusive
+    std::string note;
+    friend bool operator==(const DayOff&, const DayOff&) = default;
+};
+
+}  // namespace tenthday

@@ -1,0 +1,94 @@
+/// @file table.h  An immutable, shared, sorted table of rows.
+#pragma once
+#include <algorithm>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "records/rows.h"
+
+namespace tenthday {
+
+/// What rows of a type are grouped by. Grouped rows stand together in a table, so that
+/// "all bars of a batch" is one slice. Types not named here are ordered by id alone.
+inline Uuid ownerOf(const BoxStay& r) { return r.box.uuid; }
+inline Uuid ownerOf(const Stocking& r) { return r.side.uuid; }
+inline Uuid ownerOf(const MakeUp& r) { return r.builder.uuid; }
+inline Uuid ownerOf(const BuilderNote& r) { return r.builder.uuid; }
+inline Uuid ownerOf(const Step& r) { return r.method.uuid; }
+inline Uuid ownerOf(const BatchBar& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const BatchLoad& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const BatchShare& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const Placement& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const Outcome& r) { return r.batch.uuid; }
+
+template <class Row>
+concept Grouped = requires(const Row& row) { ownerOf(row); };
+
+/// Rows ordered by owner (where grouped), then id. Copying a Table copies one pointer.
+template <class Row>
+class Table {
+public:
+    using Rows = std::vector<Ptr<Row>>;
+
+    [[nodiscard]] auto begin() const { return rows_->begin(); }
+    [[nodiscard]] auto end() const { return rows_->end(); }
+    [[nodiscard]] std::size_t size() const { return rows_->size(); }
+    [[nodiscard]] bool empty() const { return rows_->empty(); }
+
+    /// All rows of one owner, by id. The span lives as long as this table or a copy of it.
+    [[nodiscard]] std::span<const Ptr<Row>> of(Uuid owner) const
+        requires Grouped<Row>
+    {
+        const auto [first, last] = std::equal_range(rows_->begin(), rows_->end(), owner, ByOwner{});
+        return {first, last};
+    }
+    /// The row with this id, or null. By bisection; a walk where rows are grouped.
+    [[nodiscard]] Ptr<Row> find(Id<Row> id) const {
+        const auto at = place(id);
+        return at != rows_->end() && (*at)->id == id ? *at : nullptr;
+    }
+
+    /// Takes all rows at once, in any order.
+    [[nodiscard]] static Table from(Rows rows) {
+        std::sort(rows.begin(), rows.end(), before);
+        Table table;
+        table.rows_ = std::make_shared<const Rows>(std::move(rows));
+        return table;
+    }
+    /// A table without `gone` (by id; may be null) and with `come` (may be null) in its place.
+    [[nodiscard]] Table with(const Ptr<Row>& gone, const Ptr<Row>& come) const {
+        auto rows = std::make_shared<Rows>(*rows_);
+        if (gone)
+            rows->erase(std::remove_if(rows->begin(), rows->end(),
+                                       [&](const auto& row) { return row->id == gone->id; }),
+                        rows->end());
+        if (come)
+            rows->insert(std::upper_bound(rows->begin(), rows->end(), come, before), come);
+        Table table;
+        table.rows_ = std::move(rows);
+        return table;
+    }
+
+private:
+    static bool before(const Ptr<Row>& a, const Ptr<Row>& b) {
+        if constexpr (Grouped<Row>)
+            if (ownerOf(*a) != ownerOf(*b)) return ownerOf(*a) < ownerOf(*b);
+        return a->id < b->id;
+    }
+    auto place(Id<Row> id) const {
+        if constexpr (Grouped<Row>)
+            return std::find_if(rows_->begin(), rows_->end(),
+                                [&](const auto& row) { return row->id == id; });
+        else
+            return std::lower_bound(rows_->begin(), rows_->end(), id,
+                                    [](const auto& row, Id<Row> wanted) { return row->id < wanted; });
+    }
+    struct ByOwner {
+        bool operator()(const Ptr<Row>& row, const Uuid& owner) const { return ownerOf(*row) < owner; }
+        bool operator()(const Uuid& owner, const Ptr<Row>& row) const { return owner < ownerOf(*row); }
+    };
+    std::shared_ptr<const Rows> rows_ = std::make_shared<const Rows>();
+};
+
+}  // namespace tenthday

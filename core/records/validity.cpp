@@ -1,0 +1,256 @@
+#include "records/validity.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace tenthday {
+namespace {
+
+/// Collects the first complaint about a row.
+class Complaint {
+public:
+    explicit Complaint(std::string_view table) : table_(table) {}
+    void unless(bool good, std::string_view column, std::string_view what) {
+        if (good || !result_) return;
+        result_ = Error{std::string(table_) + "." + std::string(column) + ": " + std::string(what)};
+    }
+    [[nodiscard]] Result<void> result() const { return result_; }
+
+private:
+    std::string_view table_;
+    Result<void> result_;
+};
+
+template <class T>
+bool within(const std::optional<T>& value, T low, T high) {
+    return !value || (low <= *value && *value <= high);
+}
+bool between(std::int32_t value, std::int32_t low, std::int32_t high) {
+    return low <= value && value <= high;
+}
+
+template <class Row>
+void checkOwn(const Row&, Complaint&) {}
+
+void checkOwn(const FactOverride& r, Complaint& c) {
+    const auto fact = fromToken<Fact>(r.fact);
+    c.unless(fact.has_value(), "fact", "no such fact: " + r.fact);
+    if (!fact) return;
+    Facts facts;
+    c.unless(facts.set(*fact, r.valueMilli / 1000.0).ok(), "value_milli", "out of range");
+}
+void checkOwn(const Book& r, Complaint& c) {
+    c.unless(between(r.factsRevision, 1, kNewestFactsRevision), "facts_revision", "unknown revision");
+}
+void checkOwn(const Season& r, Complaint& c) {
+    c.unless(r.from <= r.until, "until_day", "ends before it begins");
+    c.unless(r.until - r.from <= Days{550}, "until_day", "a season lasts 550 days at most");
+}
+void checkOwn(const Yard& r, Complaint& c) {
+    c.unless(between(r.driveOrder, 0, 9999), "drive_order", "0 to 9999 is needed");
+}
+void checkOwn(const BoxLayout& r, Complaint& c) {
+    c.unless(!framesOfLayout(r.layout).empty(), "layout",
+             "frames of each side are needed, such as 7 or 3+3: " + r.layout);
+}
+void checkOwn(const NucSide& r, Complaint& c) {
+    c.unless(!r.side.empty(), "side", "a side needs a name");
+    c.unless(between(r.frames.value, 1, 20), "frames", "1 to 20 is needed");
+}
+void checkOwn(const Stocking& r, Complaint& c) {
+    c.unless(within(r.beesMl, BeesMl{0}, BeesMl{20000}), "bees_ml", "0 to 20000 is needed");
+    c.unless(within(r.broodFrames, Frames{0}, Frames{20}), "brood_frames", "0 to 20 is needed");
+}
+void checkOwn(const Builder& r, Complaint& c) {
+    c.unless(within(r.openRoom, Cells{0}, Cells{9999}), "open_room", "0 to 9999 is needed");
+    c.unless(within(r.sealedRoom, Cells{0}, Cells{9999}), "sealed_room", "0 to 9999 is needed");
+    c.unless(!r.until || *r.until >= r.from, "until_day", "ends before it begins");
+}
+void checkOwn(const MakeUp& r, Complaint& c) {
+    c.unless(within(r.beesMl, BeesMl{0}, BeesMl{40000}), "bees_ml", "0 to 40000 is needed");
+    c.unless(within(r.broodFrames, Frames{0}, Frames{40}), "brood_frames", "0 to 40 is needed");
+}
+void checkOwn(const Step& r, Complaint& c) {
+    c.unless(between(r.step, 1, 20), "step", "1 to 20 is needed");
+    c.unless(between(r.fromHour, 0, 480), "from_hour", "0 to 480 is needed");
+    c.unless(between(r.toHour, r.fromHour + 1, 480), "to_hour", "after from_hour, 480 at most");
+    c.unless(between(r.restDays, 0, 60), "rest_days", "0 to 60 is needed");
+}
+void checkOwn(const Queen& r, Complaint& c) {
+    c.unless(!r.year || between(*r.year, 1950, 2199), "year", "1950 to 2199 is needed");
+    c.unless(!r.breederFrom || !r.breederUntil || *r.breederFrom <= *r.breederUntil,
+             "breeder_until", "ends before it begins");
+    c.unless(r.mother != r.id, "mother", "a queen is not her own mother");
+}
+void checkOwn(const Batch& r, Complaint& c) {
+    c.unless(!r.larvaFromH || between(*r.larvaFromH, 0, 72), "larva_from_h", "0 to 72 h is needed");
+    c.unless(!r.larvaToH || between(*r.larvaToH, 0, 72), "larva_to_h", "0 to 72 h is needed");
+    c.unless(!r.larvaFromH || !r.larvaToH || *r.larvaFromH <= *r.larvaToH, "larva_to_h",
+             "the oldest larva is younger than the youngest");
+}
+void checkOwn(const BatchBar& r, Complaint& c) {
+    c.unless(between(r.bar, 1, 99), "bar", "1 to 99 is needed");
+    c.unless(between(r.cells.value, 1, 9999), "cells", "1 to 9999 is needed");
+}
+void checkOwn(const BatchLoad& r, Complaint& c) {
+    c.unless(between(r.bar, 1, 99), "bar", "1 to 99 is needed");
+    c.unless(between(r.step, 1, 20), "step", "1 to 20 is needed");
+}
+void checkOwn(const BatchShare& r, Complaint& c) {
+    c.unless(between(r.cells.value, 0, 9999), "cells", "0 to 9999 is needed");
+}
+void checkOwn(const Placement& r, Complaint& c) {
+    c.unless(r.side.has_value() == (r.target == CellTarget::Nuc), "side",
+             "a nuc is named when, and only when, the cell goes into one");
+}
+void checkOwn(const Outcome& r, Complaint& c) {
+    c.unless(!r.bar || between(*r.bar, 1, 99), "bar", "1 to 99 is needed");
+    c.unless(within(r.count, Cells{0}, Cells{9999}), "count", "0 to 9999 is needed");
+}
+void checkOwn(const DayOff& r, Complaint& c) {
+    c.unless(r.from <= r.until, "until_day", "ends before it begins");
+}
+
+template <class Member>
+void checkMember(const Member&, std::string_view, Complaint&) {}
+void checkMember(const Day& day, std::string_view column, Complaint& c) {
+    c.unless(day >= kFirstDay && day <= kLastDay, column, "the day is outside 1900 to 2199");
+}
+void checkMember(const Hour& hour, std::string_view column, Complaint& c) {
+    c.unless(between(hour.value, 0, 23), column, "0 to 23 is needed");
+}
+void checkMember(const std::string& text, std::string_view column, Complaint& c) {
+    c.unless(text.size() <= 4000, column, "the text is too long (4000 bytes at most)");
+    if (column == "label") c.unless(!text.empty(), column, "a label is needed");
+    c.unless(text.find('\0') == std::string::npos, column, "holds a zero byte");
+}
+template <class Member>
+void checkMember(const std::optional<Member>& value, std::string_view column, Complaint& c) {
+    if (value) checkMember(*value, column, c);
+}
+
+template <class T>
+struct IsId : std::false_type {};
+template <class Kind>
+struct IsId<Id<Kind>> : std::true_type {};
+
+template <class Kind>
+std::optional<Id<Kind>> asReference(const Id<Kind>& id) { return id; }
+template <class Kind>
+std::optional<Id<Kind>> asReference(const std::optional<Id<Kind>>& id) { return id; }
+
+template <class T>
+concept Reference = requires(const T& value) { asReference(value); };
+
+/// Every reference of a row that came must lead to a row.
+template <class Row>
+void checkReferences(const Snapshot& next, const Row& row, Complaint& c) {
+    forEachColumn<Row>([&](const auto& column) {
+        if constexpr (Reference<std::remove_cvref_t<decltype(row.*column.member)>>) {
+            const auto id = asReference(row.*column.member);
+            if (id) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
+        }
+    });
+}
+
+template <class Row, class Kind>
+bool refersTo(const Row& row, Id<Kind> id) {
+    bool found = false;
+    forEachColumn<Row>([&](const auto& column) {
+        if constexpr (Reference<std::remove_cvref_t<decltype(row.*column.member)>>) {
+            const auto reference = asReference(row.*column.member);
+            if constexpr (std::is_same_v<decltype(reference), const std::optional<Id<Kind>>>)
+                found = found || reference == id;
+        }
+    });
+    return found;
+}
+
+/// A row that went must not be referred to any more.
+template <class Gone>
+void checkUnused(const Snapshot& next, const Gone& gone, Complaint& c) {
+    if (next.find(gone.id)) return;  // it came back in the same edit
+    forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) {
+        for (const auto& row : next.all<Row>())
+            c.unless(!refersTo(*row, gone.id), "id",
+                     "still in use by " + std::string(ColumnsOf<Row>::table));
+    });
+}
+
+template <class Row>
+concept HasLabel = requires(const Row& row) { row.label; };
+
+template <HasLabel Row>
+Result<void> checkLabels(const Snapshot& next) {
+    std::unordered_set<std::string_view> seen;
+    for (const auto& row : next.all<Row>())
+        if (!seen.insert(row->label).second)
+            return Error{std::string(ColumnsOf<Row>::table) +
+                         ".label: is there already: " + row->label};
+    return {};
+}
+
+}  // namespace
+
+template <class Row>
+Result<void> checkRow(const Row& row) {
+    Complaint complaint(ColumnsOf<Row>::table);
+    complaint.unless(!row.id.isNone(), "id", "an id is needed");
+    forEachColumn<Row>(
+        [&](const auto& column) { checkMember(row.*column.member, column.name, complaint); });
+    checkOwn(row, complaint);
+    return complaint.result();
+}
+
+Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
+    Result<void> result;
+    std::vector<bool> touched(std::variant_size_v<RowChange>);
+    for (const auto& change : changes.rows) {
+        touched[change.index()] = true;
+        std::visit(
+            [&]<class Row>(const RowChangeOf<Row>& c) {
+                if (!result) return;
+                Complaint complaint(ColumnsOf<Row>::table);
+                if (c.after) {
+                    result = checkRow(*c.after);
+                    checkReferences(next, *c.after, complaint);
+                } else {
+                    checkUnused(next, *c.before, complaint);
+                }
+                if (result) result = complaint.result();
+            },
+            change);
+        if (!result) return result;
+    }
+    std::size_t index = 0;
+    forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) {
+        if constexpr (HasLabel<Row>)
+            if (result && touched[index]) result = checkLabels<Row>(next);
+        ++index;
+    });
+    return result;
+}
+
+std::vector<std::int32_t> framesOfLayout(std::string_view layout) {
+    std::vector<std::int32_t> sides{0};
+    for (const char c : layout) {
+        if (c == '+') {
+            if (sides.back() == 0) return {};
+            sides.push_back(0);
+        } else if (c >= '0' && c <= '9' && sides.back() < 100) {
+            sides.back() = sides.back() * 10 + (c - '0');
+        } else {
+            return {};
+        }
+    }
+    const bool good = sides.size() <= 6 && std::all_of(sides.begin(), sides.end(), [](auto frames) {
+        return frames >= 1 && frames <= 20;
+    });
+    return good ? sides : std::vector<std::int32_t>{};
+}
+
+std::string sideName(std::size_t index, std::size_t sides) {
+    return sides == 1 ? "-" : std::string(1, static_cast<char>('A' + index));
+}
+
+}  // namespace tenthday

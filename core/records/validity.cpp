@@ -40,7 +40,8 @@ void checkOwn(const FactOverride& r, Complaint& c) {
     c.unless(facts.set(*fact, r.valueMilli / 1000.0).ok(), "value_milli", "out of range");
 }
 void checkOwn(const Book& r, Complaint& c) {
-    c.unless(between(r.factsRevision, 1, kNewestFactsRevision), "facts_revision", "unknown revision");
+    c.unless(between(r.factsRevision, 1, kNewestFactsRevision), "facts_revision",
+             "unknown revision");
 }
 void checkOwn(const Season& r, Complaint& c) {
     c.unless(r.from <= r.until, "until_day", "ends before it begins");
@@ -135,12 +136,18 @@ template <class Kind>
 struct IsId<Id<Kind>> : std::true_type {};
 
 template <class Kind>
-std::optional<Id<Kind>> asReference(const Id<Kind>& id) { return id; }
+std::optional<Id<Kind>> asReference(const Id<Kind>& id) {
+    return id;
+}
 template <class Kind>
-std::optional<Id<Kind>> asReference(const std::optional<Id<Kind>>& id) { return id; }
+std::optional<Id<Kind>> asReference(const std::optional<Id<Kind>>& id) {
+    return id;
+}
 
 template <class T>
-concept Reference = requires(const T& value) { asReference(value); };
+concept Reference = requires(const T& value) {
+    asReference(value);
+};
 
 /// Every reference of a row that came must lead to a row.
 template <class Row>
@@ -178,7 +185,9 @@ void checkUnused(const Snapshot& next, const Gone& gone, Complaint& c) {
 }
 
 template <class Row>
-concept HasLabel = requires(const Row& row) { row.label; };
+concept HasLabel = requires(const Row& row) {
+    row.label;
+};
 
 template <HasLabel Row>
 Result<void> checkLabels(const Snapshot& next) {
@@ -201,6 +210,30 @@ Result<void> checkRow(const Row& row) {
     checkOwn(row, complaint);
     return complaint.result();
 }
+
+template Result<void> checkRow(const Book&);
+template Result<void> checkRow(const FactOverride&);
+template Result<void> checkRow(const Season&);
+template Result<void> checkRow(const Yard&);
+template Result<void> checkRow(const Box&);
+template Result<void> checkRow(const BoxStay&);
+template Result<void> checkRow(const BoxLayout&);
+template Result<void> checkRow(const NucSide&);
+template Result<void> checkRow(const Stocking&);
+template Result<void> checkRow(const Builder&);
+template Result<void> checkRow(const MakeUp&);
+template Result<void> checkRow(const BuilderNote&);
+template Result<void> checkRow(const Method&);
+template Result<void> checkRow(const Step&);
+template Result<void> checkRow(const Line&);
+template Result<void> checkRow(const Queen&);
+template Result<void> checkRow(const Batch&);
+template Result<void> checkRow(const BatchBar&);
+template Result<void> checkRow(const BatchLoad&);
+template Result<void> checkRow(const BatchShare&);
+template Result<void> checkRow(const Placement&);
+template Result<void> checkRow(const Outcome&);
+template Result<void> checkRow(const DayOff&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;
@@ -244,8 +277,8 @@ std::vector<std::int32_t> framesOfLayout(std::string_view layout) {
         }
     }
     const bool good = sides.size() <= 6 && std::all_of(sides.begin(), sides.end(), [](auto frames) {
-        return frames >= 1 && frames <= 20;
-    });
+                          return frames >= 1 && frames <= 20;
+                      });
     return good ? sides : std::vector<std::int32_t>{};
 }
 

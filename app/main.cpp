@@ -1,3 +1,1 @@
-int main(int /*argc*/, char** /*argv*/) {
-    return 0;
-}
+int main(int /*argc*/, char** /*argv*/) { return 0; }

@@ -1,4 +1,5 @@
-/// @file tokens.h  Stable English tokens of enums: the same in SQL, CSV, JSON and on the command line.
+/// @file tokens.h  Stable English tokens of enums: the same in SQL, CSV, JSON and on the command
+/// line.
 #pragma once
 #include <array>
 #include <optional>
@@ -13,7 +14,9 @@ template <class Enum>
 struct TokensOf;
 
 template <class Enum>
-concept HasTokens = requires { TokensOf<Enum>::names.size(); };
+concept HasTokens = requires {
+    TokensOf<Enum>::names.size();
+};
 
 template <HasTokens Enum>
 [[nodiscard]] constexpr std::string_view token(Enum value) {

@@ -48,12 +48,12 @@ private:
 
     double ageFromH_ = 12;
     double ageToH_ = 24;
-    double sealedH_ = 128;   ///< from hatching, mean
+    double sealedH_ = 128;  ///< from hatching, mean
     double sealedSd_ = 4.2;
     double emergedH_ = 312;  ///< from hatching, mean
     double emergedSd_ = 8;
     std::optional<HeatSpan> heat_;
-    double rate_ = 1;        ///< of development during the heat span
+    double rate_ = 1;  ///< of development during the heat span
     bool heatClamped_ = false;
 };
 

@@ -1,4 +1,5 @@
-/// @file day.h  Calendar days and wall-clock moments at the apiary: no time zone, no daylight saving.
+/// @file day.h  Calendar days and wall-clock moments at the apiary: no time zone, no daylight
+/// saving.
 #pragma once
 #include <date/date.h>
 

@@ -26,9 +26,9 @@ enum class FindingKind : std::uint8_t {
 };
 template <>
 struct TokensOf<FindingKind> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
-         "wild_queen_overdue", "work_on_day_off"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"box_overfull", "too_many_cells", "queen_out_before_move",
+                                         "fragile_move", "wild_queen_overdue", "work_on_day_off"});
 };
 
 struct Finding {

@@ -18,22 +18,22 @@ struct BuilderLoad {
 /// A wild-cell clock: runs from a dequeening or open brood put in.
 struct WildClock {
     Moment start;
-    DayWindow firstLook;   ///< days on which the first look falls due
+    DayWindow firstLook;  ///< days on which the first look falls due
     DayWindow secondLook;
     std::optional<Day> firstTicked;
     std::optional<Day> secondTicked;  ///< a look after all its cells are begun: ends the clock
-    Moment oldest;  ///< wild queen of a 96 h larva, seldom
-    Moment old;     ///< of a 72 h larva
-    Moment young;   ///< of a 36 h larva
+    Moment oldest;                    ///< wild queen of a 96 h larva, seldom
+    Moment old;                       ///< of a 72 h larva
+    Moment young;                     ///< of a 36 h larva
     Moment runsOut;
 };
 
 struct BuilderOutlook {
     Ptr<Builder> builder;
-    std::vector<BuilderLoad> loads;   ///< by time
-    std::vector<Ptr<MakeUp>> makeUps; ///< by time
-    std::vector<WildClock> clocks;    ///< by start
-    std::vector<DayWindow> idle;      ///< made up, queenless, no cells
+    std::vector<BuilderLoad> loads;    ///< by time
+    std::vector<Ptr<MakeUp>> makeUps;  ///< by time
+    std::vector<WildClock> clocks;     ///< by start
+    std::vector<DayWindow> idle;       ///< made up, queenless, no cells
     /// Started cells above the builder's room.
     struct Overfull {
         Id<Batch> batch;  ///< the batch whose cells made it so

@@ -14,8 +14,16 @@ namespace tenthday {
 
 /// Why a nuc is not ready.
 enum class NotReady : std::uint8_t {
-    None, NotStocked, QueenlessTooShort, HoldsCell, HoldsVirgin, DueToFly, Laying, AwaitingCatch,
-    NeedsBrood, Retired
+    None,
+    NotStocked,
+    QueenlessTooShort,
+    HoldsCell,
+    HoldsVirgin,
+    DueToFly,
+    Laying,
+    AwaitingCatch,
+    NeedsBrood,
+    Retired
 };
 template <>
 struct TokensOf<NotReady> {
@@ -29,10 +37,11 @@ struct SideRound {
     Id<Batch> batch;
     const BatchTimeline* timeline = nullptr;
     Day transferDay;
-    bool done = false;      ///< the placement is recorded
-    Day lookDay;            ///< of this side: seen, else the batch's
-    Day catchDay;           ///< of this side: seen, else the batch's; last day held
-    std::optional<NucState> seen;  ///< NoQueen, DroneLayer, Laying, JudgedGood, Caught, Spent: last outcome
+    bool done = false;  ///< the placement is recorded
+    Day lookDay;        ///< of this side: seen, else the batch's
+    Day catchDay;       ///< of this side: seen, else the batch's; last day held
+    std::optional<NucState>
+        seen;  ///< NoQueen, DroneLayer, Laying, JudgedGood, Caught, Spent: last outcome
     std::optional<Day> seenDay;
 };
 
@@ -40,7 +49,7 @@ struct SideRound {
 struct SideOutlook {
     Ptr<NucSide> side;
     Ptr<Box> box;
-    DayWindow stands;                 ///< its layout is in force
+    DayWindow stands;                                            ///< its layout is in force
     std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;  ///< from day on, in this yard
     std::vector<Ptr<Stocking>> stockings;
     std::vector<SideRound> rounds;
@@ -52,14 +61,14 @@ struct SideOutlook {
 /// What a side is at the start of work on a day, before cells only planned for that day.
 struct SideDay {
     NucState state{};
-    double chance = 1;            ///< of `state`, 0..1
+    double chance = 1;  ///< of `state`, 0..1
     bool ready = false;
-    double likely = 0;            ///< chance to be ready if caught or looked at by the day before
+    double likely = 0;  ///< chance to be ready if caught or looked at by the day before
     bool canStock = false;
     bool needsBrood = false;
-    std::optional<Day> readyFrom; ///< first day it is, or by plan will be, ready
+    std::optional<Day> readyFrom;  ///< first day it is, or by plan will be, ready
     NotReady reason = NotReady::None;
-    StateShares shares{};         ///< sums to 1
+    StateShares shares{};              ///< sums to 1
     const SideRound* round = nullptr;  ///< the round it is in or comes from
 };
 [[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today, const Facts& facts);
@@ -90,20 +99,21 @@ struct YardOutlook {
 struct CellsDay {
     Day day;
     std::vector<Id<Batch>> batches;
-    std::int32_t ripe = 0;      ///< expected or counted, rounded
-    std::int32_t toNucs = 0;    ///< of these, for nucs
-    ReadyNumbers numbers;       ///< of all mating yards
-    std::int32_t placed = 0;    ///< found a nuc by stored placement or first fit
+    std::int32_t ripe = 0;    ///< expected or counted, rounded
+    std::int32_t toNucs = 0;  ///< of these, for nucs
+    ReadyNumbers numbers;     ///< of all mating yards
+    std::int32_t placed = 0;  ///< found a nuc by stored placement or first fit
     [[nodiscard]] std::int32_t left() const { return numbers.ready - toNucs; }
 };
 
 struct NucOutlook {
-    std::vector<SideOutlook> sides;    ///< by box label, then side
-    std::vector<YardOutlook> yards;    ///< in driving order, those with a box in the season
-    std::vector<CellsDay> cellsDays;   ///< by day
+    std::vector<SideOutlook> sides;   ///< by box label, then side
+    std::vector<YardOutlook> yards;   ///< in driving order, those with a box in the season
+    std::vector<CellsDay> cellsDays;  ///< by day
 };
 
-/// All nucs of the snapshot's season. `timelines` in the order of graft; the result points into them.
+/// All nucs of the snapshot's season. `timelines` in the order of graft; the result points into
+/// them.
 [[nodiscard]] NucOutlook nucOutlook(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);

@@ -5,9 +5,9 @@
 namespace tenthday {
 
 struct ReadyNumbers {
-    std::int32_t ready = 0;       ///< stocked and queenless by then
-    double likely = 0;            ///< expected number more, if caught or looked at by the day before
-    std::int32_t canStock = 0;    ///< stand there empty and can be stocked by the day before
+    std::int32_t ready = 0;     ///< stocked and queenless by then
+    double likely = 0;          ///< expected number more, if caught or looked at by the day before
+    std::int32_t canStock = 0;  ///< stand there empty and can be stocked by the day before
     std::int32_t needsBrood = 0;  ///< want open brood or combining first
 
     ReadyNumbers& operator+=(const ReadyNumbers& other) {

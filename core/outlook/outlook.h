@@ -25,7 +25,7 @@ struct Outlook {
     Snapshot snapshot;
     DayWindow season;
     std::vector<std::shared_ptr<const BatchOutlook>> batches;  ///< by graft, then label
-    std::vector<BuilderOutlook> builders;  ///< by label
+    std::vector<BuilderOutlook> builders;                      ///< by label
     NucOutlook nucs;
     std::vector<Finding> findings;
 

@@ -19,7 +19,15 @@ namespace tenthday {
 
 /// What the user did, for the undo text and the change log. The window words it.
 enum class Verb : std::uint8_t {
-    MakeBook, MoveBatch, MoveBars, AddRow, EditRow, DeleteRow, Import, RecordOutcome, TickLook,
+    MakeBook,
+    MoveBatch,
+    MoveBars,
+    AddRow,
+    EditRow,
+    DeleteRow,
+    Import,
+    RecordOutcome,
+    TickLook,
     SetFact
 };
 template <>

@@ -24,9 +24,9 @@ struct ColumnsOf;
 template <>
 struct ColumnsOf<Book> {
     static constexpr std::string_view table = "book";
-    static constexpr auto columns = std::tuple{
-        column("label", &Book::label), column("facts_revision", &Book::factsRevision),
-        column("catch_rule", &Book::catchRule), column("today", &Book::today)};
+    static constexpr auto columns =
+        std::tuple{column("label", &Book::label), column("facts_revision", &Book::factsRevision),
+                   column("catch_rule", &Book::catchRule), column("today", &Book::today)};
 };
 template <>
 struct ColumnsOf<FactOverride> {
@@ -44,11 +44,13 @@ struct ColumnsOf<Season> {
 template <>
 struct ColumnsOf<Yard> {
     static constexpr std::string_view table = "yard";
-    static constexpr auto columns = std::tuple{
-        column("label", &Yard::label),           column("roles", &Yard::roles),
-        column("hemisphere", &Yard::hemisphere), column("frost_day", &Yard::frostDay),
-        column("drones_out_day", &Yard::dronesOutDay),
-        column("drive_order", &Yard::driveOrder), column("note", &Yard::note)};
+    static constexpr auto columns = std::tuple{column("label", &Yard::label),
+                                               column("roles", &Yard::roles),
+                                               column("hemisphere", &Yard::hemisphere),
+                                               column("frost_day", &Yard::frostDay),
+                                               column("drones_out_day", &Yard::dronesOutDay),
+                                               column("drive_order", &Yard::driveOrder),
+                                               column("note", &Yard::note)};
 };
 template <>
 struct ColumnsOf<Box> {
@@ -80,38 +82,45 @@ struct ColumnsOf<NucSide> {
 template <>
 struct ColumnsOf<Stocking> {
     static constexpr std::string_view table = "stocking";
-    static constexpr auto columns = std::tuple{
-        column("side", &Stocking::side),           column("day", &Stocking::day),
-        column("hour", &Stocking::hour),           column("bees_ml", &Stocking::beesMl),
-        column("brood_frames", &Stocking::broodFrames),
-        column("open_brood", &Stocking::openBrood), column("donor", &Stocking::donor),
-        column("note", &Stocking::note)};
+    static constexpr auto columns = std::tuple{column("side", &Stocking::side),
+                                               column("day", &Stocking::day),
+                                               column("hour", &Stocking::hour),
+                                               column("bees_ml", &Stocking::beesMl),
+                                               column("brood_frames", &Stocking::broodFrames),
+                                               column("open_brood", &Stocking::openBrood),
+                                               column("donor", &Stocking::donor),
+                                               column("note", &Stocking::note)};
 };
 template <>
 struct ColumnsOf<Builder> {
     static constexpr std::string_view table = "builder";
-    static constexpr auto columns = std::tuple{
-        column("label", &Builder::label),         column("yard", &Builder::yard),
-        column("kind", &Builder::kind),           column("open_room", &Builder::openRoom),
-        column("sealed_room", &Builder::sealedRoom), column("from_day", &Builder::from),
-        column("until_day", &Builder::until),     column("note", &Builder::note)};
+    static constexpr auto columns = std::tuple{column("label", &Builder::label),
+                                               column("yard", &Builder::yard),
+                                               column("kind", &Builder::kind),
+                                               column("open_room", &Builder::openRoom),
+                                               column("sealed_room", &Builder::sealedRoom),
+                                               column("from_day", &Builder::from),
+                                               column("until_day", &Builder::until),
+                                               column("note", &Builder::note)};
 };
 template <>
 struct ColumnsOf<MakeUp> {
     static constexpr std::string_view table = "make_up";
     static constexpr auto columns = std::tuple{
-        column("builder", &MakeUp::builder),   column("day", &MakeUp::day),
-        column("hour", &MakeUp::hour),         column("open_brood", &MakeUp::openBrood),
-        column("bees_ml", &MakeUp::beesMl),    column("brood_frames", &MakeUp::broodFrames),
-        column("donors", &MakeUp::donors),     column("moved_away", &MakeUp::movedAway)};
+        column("builder", &MakeUp::builder), column("day", &MakeUp::day),
+        column("hour", &MakeUp::hour),       column("open_brood", &MakeUp::openBrood),
+        column("bees_ml", &MakeUp::beesMl),  column("brood_frames", &MakeUp::broodFrames),
+        column("donors", &MakeUp::donors),   column("moved_away", &MakeUp::movedAway)};
 };
 template <>
 struct ColumnsOf<BuilderNote> {
     static constexpr std::string_view table = "builder_note";
-    static constexpr auto columns = std::tuple{
-        column("builder", &BuilderNote::builder), column("kind", &BuilderNote::kind),
-        column("day", &BuilderNote::day),         column("hour", &BuilderNote::hour),
-        column("open_brood", &BuilderNote::openBrood), column("note", &BuilderNote::note)};
+    static constexpr auto columns = std::tuple{column("builder", &BuilderNote::builder),
+                                               column("kind", &BuilderNote::kind),
+                                               column("day", &BuilderNote::day),
+                                               column("hour", &BuilderNote::hour),
+                                               column("open_brood", &BuilderNote::openBrood),
+                                               column("note", &BuilderNote::note)};
 };
 template <>
 struct ColumnsOf<Method> {
@@ -121,10 +130,10 @@ struct ColumnsOf<Method> {
 template <>
 struct ColumnsOf<Step> {
     static constexpr std::string_view table = "step";
-    static constexpr auto columns = std::tuple{
-        column("method", &Step::method),      column("step", &Step::step),
-        column("where_kind", &Step::where),   column("from_hour", &Step::fromHour),
-        column("to_hour", &Step::toHour),     column("rest_days", &Step::restDays)};
+    static constexpr auto columns =
+        std::tuple{column("method", &Step::method),    column("step", &Step::step),
+                   column("where_kind", &Step::where), column("from_hour", &Step::fromHour),
+                   column("to_hour", &Step::toHour),   column("rest_days", &Step::restDays)};
 };
 template <>
 struct ColumnsOf<Line> {
@@ -134,21 +143,27 @@ struct ColumnsOf<Line> {
 template <>
 struct ColumnsOf<Queen> {
     static constexpr std::string_view table = "queen";
-    static constexpr auto columns = std::tuple{
-        column("label", &Queen::label),   column("year", &Queen::year),
-        column("mother", &Queen::mother), column("line", &Queen::line),
-        column("breeder_from", &Queen::breederFrom),
-        column("breeder_until", &Queen::breederUntil), column("note", &Queen::note)};
+    static constexpr auto columns = std::tuple{column("label", &Queen::label),
+                                               column("year", &Queen::year),
+                                               column("mother", &Queen::mother),
+                                               column("line", &Queen::line),
+                                               column("breeder_from", &Queen::breederFrom),
+                                               column("breeder_until", &Queen::breederUntil),
+                                               column("note", &Queen::note)};
 };
 template <>
 struct ColumnsOf<Batch> {
     static constexpr std::string_view table = "batch";
-    static constexpr auto columns = std::tuple{
-        column("label", &Batch::label),          column("start", &Batch::start),
-        column("day", &Batch::day),              column("hour", &Batch::hour),
-        column("larva_from_h", &Batch::larvaFromH), column("larva_to_h", &Batch::larvaToH),
-        column("method", &Batch::method),        column("mating", &Batch::mating),
-        column("catch_rule", &Batch::catchRule), column("note", &Batch::note)};
+    static constexpr auto columns = std::tuple{column("label", &Batch::label),
+                                               column("start", &Batch::start),
+                                               column("day", &Batch::day),
+                                               column("hour", &Batch::hour),
+                                               column("larva_from_h", &Batch::larvaFromH),
+                                               column("larva_to_h", &Batch::larvaToH),
+                                               column("method", &Batch::method),
+                                               column("mating", &Batch::mating),
+                                               column("catch_rule", &Batch::catchRule),
+                                               column("note", &Batch::note)};
 };
 template <>
 struct ColumnsOf<BatchBar> {
@@ -174,19 +189,19 @@ struct ColumnsOf<BatchShare> {
 template <>
 struct ColumnsOf<Placement> {
     static constexpr std::string_view table = "placement";
-    static constexpr auto columns = std::tuple{
-        column("batch", &Placement::batch), column("side", &Placement::side),
-        column("target", &Placement::target), column("day", &Placement::day),
-        column("hour", &Placement::hour),   column("done", &Placement::done)};
+    static constexpr auto columns =
+        std::tuple{column("batch", &Placement::batch),   column("side", &Placement::side),
+                   column("target", &Placement::target), column("day", &Placement::day),
+                   column("hour", &Placement::hour),     column("done", &Placement::done)};
 };
 template <>
 struct ColumnsOf<Outcome> {
     static constexpr std::string_view table = "outcome";
-    static constexpr auto columns = std::tuple{
-        column("batch", &Outcome::batch), column("bar", &Outcome::bar),
-        column("side", &Outcome::side),   column("kind", &Outcome::kind),
-        column("day", &Outcome::day),     column("hour", &Outcome::hour),
-        column("count", &Outcome::count), column("note", &Outcome::note)};
+    static constexpr auto columns =
+        std::tuple{column("batch", &Outcome::batch), column("bar", &Outcome::bar),
+                   column("side", &Outcome::side),   column("kind", &Outcome::kind),
+                   column("day", &Outcome::day),     column("hour", &Outcome::hour),
+                   column("count", &Outcome::count), column("note", &Outcome::note)};
 };
 template <>
 struct ColumnsOf<DayOff> {
@@ -205,10 +220,9 @@ constexpr void forEachColumn(Visitor&& visit) {
 /// All row types, in an order in which each refers only to itself and to earlier ones.
 template <class... Rows>
 struct RowList {};
-using AllRows =
-    RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide, Stocking, Builder,
-            MakeUp, BuilderNote, Method, Step, Line, Queen, Batch, BatchBar, BatchLoad, BatchShare,
-            Placement, Outcome, DayOff>;
+using AllRows = RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide,
+                        Stocking, Builder, MakeUp, BuilderNote, Method, Step, Line, Queen, Batch,
+                        BatchBar, BatchLoad, BatchShare, Placement, Outcome, DayOff>;
 
 template <class... Rows, class Visitor>
 constexpr void forEachRowType(RowList<Rows...>, Visitor&& visit) {

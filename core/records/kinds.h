@@ -38,8 +38,8 @@ struct TokensOf<Hemisphere> {
 };
 template <>
 struct TokensOf<Start> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"graft", "confined", "sealed_found", "ripe", "virgin"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"graft", "confined", "sealed_found", "ripe", "virgin"});
 };
 template <>
 struct TokensOf<Mating> {
@@ -48,8 +48,7 @@ struct TokensOf<Mating> {
 };
 template <>
 struct TokensOf<CatchRule> {
-    static constexpr auto names =
-        std::to_array<std::string_view>({"eggs", "sealed_brood", "age"});
+    static constexpr auto names = std::to_array<std::string_view>({"eggs", "sealed_brood", "age"});
 };
 template <>
 struct TokensOf<BuilderKind> {

@@ -13,7 +13,8 @@ struct MethodSteps {
 
 /// One queenless box from start to finish; a closed starter, then queenright finishers; and each
 /// with an incubator from sealing on. Ids are fixed, the same in every book.
-/// Sources: S79 (one box), S11, S13, S25 (starter 24 h), S36 (careful step to the incubator, day 5).
+/// Sources: S79 (one box), S11, S13, S25 (starter 24 h), S36 (careful step to the incubator, day
+/// 5).
 [[nodiscard]] const std::vector<MethodSteps>& builtInMethods();
 
 }  // namespace tenthday

@@ -23,10 +23,10 @@ using Ptr = std::shared_ptr<const Row>;
 struct Book {
     Id<Book> id;
     std::int32_t version = 1;
-    std::string label;                 ///< name of the operation, printed on papers
-    std::int32_t factsRevision = 1;    ///< pinned: a newer program keeps these defaults
+    std::string label;               ///< name of the operation, printed on papers
+    std::int32_t factsRevision = 1;  ///< pinned: a newer program keeps these defaults
     CatchRule catchRule = CatchRule::SealedBrood;
-    std::optional<Day> today;          ///< set in the example only: its clock stands still
+    std::optional<Day> today;  ///< set in the example only: its clock stands still
     friend bool operator==(const Book&, const Book&) = default;
 };
 
@@ -204,7 +204,7 @@ struct Batch {
     std::int32_t version = 1;
     std::string label;
     Start start = Start::Graft;
-    Day day;                               ///< day of the start (of the graft for Start::Graft)
+    Day day;  ///< day of the start (of the graft for Start::Graft)
     std::optional<Hour> hour;
     std::optional<std::int32_t> larvaFromH;  ///< youngest larva, h since hatching, 0..72
     std::optional<std::int32_t> larvaToH;    ///< oldest larva, h since hatching, 0..72

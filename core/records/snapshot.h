@@ -20,8 +20,7 @@ public:
     template <class Row>
     void setAll(Table<Row> table) {
         std::get<Table<Row>>(tables_) = std::move(table);
-        if constexpr (std::is_same_v<Row, Book> || std::is_same_v<Row, FactOverride>)
-            deriveFacts();
+        if constexpr (std::is_same_v<Row, Book> || std::is_same_v<Row, FactOverride>) deriveFacts();
     }
     /// The row, or null.
     template <class Row>

@@ -23,7 +23,9 @@ inline Uuid ownerOf(const Placement& r) { return r.batch.uuid; }
 inline Uuid ownerOf(const Outcome& r) { return r.batch.uuid; }
 
 template <class Row>
-concept Grouped = requires(const Row& row) { ownerOf(row); };
+concept Grouped = requires(const Row& row) {
+    ownerOf(row);
+};
 
 /// Rows ordered by owner (where grouped), then id. Copying a Table copies one pointer.
 template <class Row>
@@ -37,9 +39,7 @@ public:
     [[nodiscard]] bool empty() const { return rows_->empty(); }
 
     /// All rows of one owner, by id. The span lives as long as this table or a copy of it.
-    [[nodiscard]] std::span<const Ptr<Row>> of(Uuid owner) const
-        requires Grouped<Row>
-    {
+    [[nodiscard]] std::span<const Ptr<Row>> of(Uuid owner) const requires Grouped<Row> {
         const auto [first, last] = std::equal_range(rows_->begin(), rows_->end(), owner, ByOwner{});
         return {first, last};
     }
@@ -63,8 +63,7 @@ public:
             rows->erase(std::remove_if(rows->begin(), rows->end(),
                                        [&](const auto& row) { return row->id == gone->id; }),
                         rows->end());
-        if (come)
-            rows->insert(std::upper_bound(rows->begin(), rows->end(), come, before), come);
+        if (come) rows->insert(std::upper_bound(rows->begin(), rows->end(), come, before), come);
         Table table;
         table.rows_ = std::move(rows);
         return table;
@@ -81,12 +80,17 @@ private:
             return std::find_if(rows_->begin(), rows_->end(),
                                 [&](const auto& row) { return row->id == id; });
         else
-            return std::lower_bound(rows_->begin(), rows_->end(), id,
-                                    [](const auto& row, Id<Row> wanted) { return row->id < wanted; });
+            return std::lower_bound(
+                rows_->begin(), rows_->end(), id,
+                [](const auto& row, Id<Row> wanted) { return row->id < wanted; });
     }
     struct ByOwner {
-        bool operator()(const Ptr<Row>& row, const Uuid& owner) const { return ownerOf(*row) < owner; }
-        bool operator()(const Uuid& owner, const Ptr<Row>& row) const { return owner < ownerOf(*row); }
+        bool operator()(const Ptr<Row>& row, const Uuid& owner) const {
+            return ownerOf(*row) < owner;
+        }
+        bool operator()(const Uuid& owner, const Ptr<Row>& row) const {
+            return owner < ownerOf(*row);
+        }
     };
     std::shared_ptr<const Rows> rows_ = std::make_shared<const Rows>();
 };

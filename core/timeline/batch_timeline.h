@@ -29,7 +29,8 @@ struct BatchInputs {
     const MatingTable* mating = nullptr;
 };
 
-/// Expected counts along the chain; an observed count replaces its expectation and carries the rest.
+/// Expected counts along the chain; an observed count replaces its expectation and carries the
+/// rest.
 struct BatchCounts {
     double grafted = 0;
     double accepted = 0;
@@ -64,14 +65,14 @@ using StateShares = std::array<float, kTokenCount<NucState>>;
 struct NucHold {
     Moment transfer;  ///< cells into nucs
     Day transferDay;
-    Day lookDay;   ///< first look: a failure becomes known
-    Day catchDay;  ///< a good queen frees her nuc; the last day held
+    Day lookDay;             ///< first look: a failure becomes known
+    Day catchDay;            ///< a good queen frees her nuc; the last day held
     double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
     std::vector<StateShares> shares;  ///< per day from transferDay to catchDay + 1
 };
 
 struct BatchTimeline {
-    Moment graft;        ///< day 0; reckoned back for other starts
+    Moment graft;          ///< day 0; reckoned back for other starts
     bool grafted = false;  ///< an outcome says so: what is observed no longer moves
     QueenClock clock;
     std::vector<EventDates> events;  ///< in the order of Event; some methods lack some

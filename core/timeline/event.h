@@ -9,17 +9,36 @@
 namespace tenthday {
 
 enum class Event : std::uint8_t {
-    Confine, FreeBreeder, MakeUpBuilder, Graft, TakeCount, TopUp, ToFinisher, Sealed, FragileFrom,
-    FragileUntil, CageFrom, Ripe, LatestMove, FirstOut, Emergence, Mature, DueToFly, FirstEggs,
-    FirstLook, SealedBrood, Catch
+    Confine,
+    FreeBreeder,
+    MakeUpBuilder,
+    Graft,
+    TakeCount,
+    TopUp,
+    ToFinisher,
+    Sealed,
+    FragileFrom,
+    FragileUntil,
+    CageFrom,
+    Ripe,
+    LatestMove,
+    FirstOut,
+    Emergence,
+    Mature,
+    DueToFly,
+    FirstEggs,
+    FirstLook,
+    SealedBrood,
+    Catch
 };
 template <>
 struct TokensOf<Event> {
     static constexpr auto names = std::to_array<std::string_view>(
-        {"confine", "free_breeder", "make_up_builder", "graft", "take_count", "top_up",
-         "to_finisher", "sealed", "fragile_from", "fragile_until", "cage_from", "ripe",
-         "latest_move", "first_out", "emergence", "mature", "due_to_fly", "first_eggs",
-         "first_look", "sealed_brood", "catch"});
+        {"confine",   "free_breeder", "make_up_builder", "graft",        "take_count",
+         "top_up",    "to_finisher",  "sealed",          "fragile_from", "fragile_until",
+         "cage_from", "ripe",         "latest_move",     "first_out",    "emergence",
+         "mature",    "due_to_fly",   "first_eggs",      "first_look",   "sealed_brood",
+         "catch"});
 };
 
 /// What must be said beside a date. Words for the window stand in app/screen_text.

@@ -8,16 +8,16 @@ namespace tenthday {
 
 enum class NucState : std::uint8_t {
     NotStocked,
-    Ready,       ///< stocked, without cell or queen
-    Cell,        ///< holds a cell
-    Virgin,      ///< queen out, not yet flying
-    DueToFly,    ///< flies, or waits for weather
-    Laying,      ///< laying, not judged
+    Ready,     ///< stocked, without cell or queen
+    Cell,      ///< holds a cell
+    Virgin,    ///< queen out, not yet flying
+    DueToFly,  ///< flies, or waits for weather
+    Laying,    ///< laying, not judged
     JudgedGood,
-    NoQueen,     ///< looked, none found
+    NoQueen,  ///< looked, none found
     DroneLayer,
-    Caught,      ///< queenless since the catch
-    Spent        ///< given up for the season
+    Caught,  ///< queenless since the catch
+    Spent    ///< given up for the season
 };
 template <>
 struct TokensOf<NucState> {

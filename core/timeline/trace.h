@@ -11,12 +11,12 @@ namespace tenthday {
 /// One reason: `event` was set from `from` by adding a fact, or seen, or entered.
 struct Reason {
     enum class Kind : std::uint8_t {
-        Entered,   ///< typed by the user
-        Observed,  ///< an outcome
-        Rule,      ///< `from` plus the value of `fact`
-        Method,    ///< hours of a step of the method
+        Entered,      ///< typed by the user
+        Observed,     ///< an outcome
+        Rule,         ///< `from` plus the value of `fact`
+        Method,       ///< hours of a step of the method
         FirstOfMany,  ///< first of so many cells to emerge
-        LaterOf    ///< the later of two others
+        LaterOf       ///< the later of two others
     };
     Event event{};
     Kind kind{};

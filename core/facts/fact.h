@@ -69,6 +69,8 @@ enum class Fact : std::uint8_t {
     Look2FromD,
     Look2ToD,
     BeesPerCell,
+    LikelyLevel,
+    WorkStartH,
 };
 
 template <>
@@ -134,6 +136,8 @@ struct TokensOf<Fact> {
         "look_2_from_d",
         "look_2_to_d",
         "bees_per_cell",
+        "likely_level",
+        "work_start_h",
     });
 };
 

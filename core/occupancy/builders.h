@@ -1,6 +1,7 @@
 /// @file builders.h  Each builder over the season: loads, rest, looks for wild cells, idle days.
 #pragma once
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 #include "calendar/window.h"

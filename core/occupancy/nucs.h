@@ -38,11 +38,33 @@ struct SideRound {
     const BatchTimeline* timeline = nullptr;
     Day transferDay;
     bool done = false;  ///< the placement is recorded
-    Day lookDay;        ///< of this side: seen, else the batch's
-    Day catchDay;       ///< of this side: seen, else the batch's; last day held
-    std::optional<NucState>
-        seen;  ///< NoQueen, DroneLayer, Laying, JudgedGood, Caught, Spent: last outcome
+    Day lookDay;   ///< when a failure is or was known: not before today while nobody has looked
+    Day catchDay;  ///< last day held: seen, or by plan, not before today
+    /// Last outcome: NoQueen, DroneLayer, Laying, JudgedGood, Caught or Spent.
+    std::optional<NucState> seen;
     std::optional<Day> seenDay;
+
+    /// Chance of a laying queen at the look, 1 once one was seen.
+    [[nodiscard]] double layingShare() const;
+    /// Shares of states on a day it holds.
+    [[nodiscard]] StateShares sharesOn(Day day) const;
+};
+
+/// A stretch of days in which a side is one thing.
+struct SideSegment {
+    enum class Kind : std::uint8_t {
+        NotStocked,
+        Empty,  ///< stocked, nothing in it yet
+        Held,   ///< a cell or queen in it: `round`
+        Freed,  ///< empty after `round`
+        Spent
+    };
+    Kind kind{};
+    DayWindow days;
+    std::int32_t round = -1;        ///< index into SideOutlook::rounds
+    bool certain = true;            ///< Freed: seen to be so, not only planned
+    Day readyFrom = kLastDay;       ///< Empty, Freed: queenless long enough from here
+    Day needsBroodFrom = kLastDay;  ///< Empty, Freed: wants open brood or combining from here
 };
 
 /// One side of a box with all that happens to it, in order of time.
@@ -53,6 +75,7 @@ struct SideOutlook {
     std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;  ///< from day on, in this yard
     std::vector<Ptr<Stocking>> stockings;
     std::vector<SideRound> rounds;
+    std::vector<SideSegment> segments;  ///< cover `stands` without gaps
 
     /// The yard it stands in on a day, or nothing.
     [[nodiscard]] std::optional<Id<Yard>> yardOn(Day day) const;
@@ -61,7 +84,8 @@ struct SideOutlook {
 /// What a side is at the start of work on a day, before cells only planned for that day.
 struct SideDay {
     NucState state{};
-    double chance = 1;  ///< of `state`, 0..1
+    double chance = 1;         ///< of `state`, 0..1
+    std::optional<Day> since;  ///< first day of this stretch
     bool ready = false;
     double likely = 0;  ///< chance to be ready if caught or looked at by the day before
     bool canStock = false;
@@ -71,7 +95,7 @@ struct SideDay {
     StateShares shares{};              ///< sums to 1
     const SideRound* round = nullptr;  ///< the round it is in or comes from
 };
-[[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today, const Facts& facts);
+[[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today);
 
 /// One day of one yard.
 struct YardDay {

@@ -6,7 +6,9 @@
 #include <vector>
 
 #include "biology/queen_clock.h"
+#include "calendar/window.h"
 #include "facts/facts.h"
+#include "losses/chain.h"
 #include "mating/first_eggs.h"
 #include "records/rows.h"
 #include "timeline/event.h"
@@ -27,18 +29,6 @@ struct BatchInputs {
     CatchRule catchRule = CatchRule::SealedBrood;
     const Facts* facts = nullptr;
     const MatingTable* mating = nullptr;
-};
-
-/// Expected counts along the chain; an observed count replaces its expectation and carries the
-/// rest.
-struct BatchCounts {
-    double grafted = 0;
-    double accepted = 0;
-    double sealed = 0;
-    double ripe = 0;
-    double emerged = 0;
-    double laying = 0;
-    double good = 0;
 };
 
 /// Cells of one batch standing in one builder (or in none yet) during one step.
@@ -67,8 +57,15 @@ struct NucHold {
     Day transferDay;
     Day lookDay;             ///< first look: a failure becomes known
     Day catchDay;            ///< a good queen frees her nuc; the last day held
+    Day lostDay;             ///< a virgin not found at the look is taken as lost by then
     double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
-    std::vector<StateShares> shares;  ///< per day from transferDay to catchDay + 1
+    std::vector<StateShares>
+        shares;  ///< at the start of work, per day from transferDay to catchDay
+
+    /// Shares on a day of the hold; the last day's for any later one.
+    [[nodiscard]] const StateShares& on(Day day) const;
+    /// Days a nuc is held, transfer and catch both counted.
+    [[nodiscard]] std::int32_t nucDays() const { return DayWindow{transferDay, catchDay}.size(); }
 };
 
 struct BatchTimeline {
@@ -76,11 +73,11 @@ struct BatchTimeline {
     bool grafted = false;  ///< an outcome says so: what is observed no longer moves
     QueenClock clock;
     std::vector<EventDates> events;  ///< in the order of Event; some methods lack some
-    BatchCounts counts;
+    ChainCounts counts;
     std::vector<LoadSpan> loads;
     NucHold hold;
     /// Moment at which the risk of a queen out reaches the fact `first_out_risk`, least over boxes.
-    Moment latestMove;
+    Moment latestMove = Moment::max();
 
     /// The event's dates, or null where this batch has none.
     [[nodiscard]] const EventDates* find(Event event) const;
@@ -89,6 +86,35 @@ struct BatchTimeline {
         return static_cast<std::int32_t>((dayOf(moment) - dayOf(graft)).count());
     }
 };
+
+/// What dates hang on, apart from any book.
+struct DatePlan {
+    Start start = Start::Graft;
+    Moment begin;                      ///< moment of the start
+    std::optional<double> larvaFromH;  ///< h since hatching; both or none
+    std::optional<double> larvaToH;
+    std::vector<Step> steps;           ///< of the method, in order
+    double cellsInBox = 40;            ///< living sealed cells in the fullest box, >= 1
+    std::optional<double> incubatorC;  ///< temperature of incubator steps; empty: the brood nest's
+    CatchRule catchRule = CatchRule::SealedBrood;
+    std::optional<Moment> graftSeen;
+    std::optional<Moment> emergenceSeen;
+    std::optional<Moment> transfer;  ///< cells into nucs, where it is not the method's
+};
+
+struct BatchDates {
+    Moment graft;
+    QueenClock clock;
+    Moment transfer;
+    Moment latestMove = Moment::max();
+    std::vector<EventDates> events;
+    Spread dueToFly;   ///< h after the graft
+    Spread firstEggs;  ///< h after the graft
+};
+
+/// The dates alone. `trace`, when given, is told how each came to be.
+[[nodiscard]] BatchDates datesOf(const DatePlan& plan, const Facts& facts,
+                                 const MatingTable& mating, Trace* trace = nullptr);
 
 /// Dates, stays, counts and hold of one batch. `trace`, when given, is told how each came to be.
 [[nodiscard]] BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace = nullptr);

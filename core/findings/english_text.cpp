@@ -1,0 +1,71 @@
+#include <cmath>
+
+#include "calendar/plain_words.h"
+#include "findings/finding.h"
+
+namespace tenthday {
+namespace {
+
+std::string whole(double value) { return std::to_string(std::lround(value)); }
+
+std::string cells(long count) { return std::to_string(count) + (count == 1 ? " cell" : " cells"); }
+
+std::string in(const Finding& f) { return f.builderLabel.empty() ? "" : " in " + f.builderLabel; }
+
+std::string tooMany(const Finding& f) {
+    std::string text = whole(f.count) + " ripe on " + plainDay(f.day) + ", " + whole(f.limit) +
+                       " nucs ready: " + cells(std::lround(f.count - f.limit)) + " too many";
+    const auto likely = std::lround(std::floor(f.numbers.likely + 1e-6));
+    const std::string before = plainDay(f.day - Days{1});
+    if (f.numbers.canStock > 0)
+        text += "; " + std::to_string(f.numbers.canStock) + " can be stocked by " + before;
+    if (likely > 0) text += "; likely " + std::to_string(likely) + " more if caught by " + before;
+    if (f.numbers.needsBrood > 0)
+        text += "; " + std::to_string(f.numbers.needsBrood) + " need open brood first";
+    return text;
+}
+
+std::string_view work(Event event) {
+    switch (event) {
+        case Event::Confine:
+            return "confine the breeder queen";
+        case Event::FreeBreeder:
+            return "free the breeder queen";
+        case Event::MakeUpBuilder:
+            return "make up the builder";
+        case Event::Graft:
+            return "graft";
+        case Event::ToFinisher:
+            return "cells to the finisher";
+        default:
+            return "cells into the nucs";
+    }
+}
+
+}  // namespace
+
+std::string englishText(const Finding& f) {
+    switch (f.kind) {
+        case FindingKind::BoxOverfull:
+            return whole(f.count) + " started cells expected" + in(f) + ", room for " +
+                   whole(f.limit) + ": give fewer, or note a flow or feed";
+        case FindingKind::TooManyCells:
+            return tooMany(f);
+        case FindingKind::QueenOutBeforeMove:
+            return "a queen can be out" + in(f) + " on " + plainMoment(f.moment) +
+                   ", the cells leave on " + plainMoment(f.until) + ": move them before " +
+                   plainPart(f.moment) + ", or cage them in place on day 9";
+        case FindingKind::FragileMove:
+            return "cells are moved on " + plainMoment(f.moment) + ", day " + whole(f.count) +
+                   " after the graft, when they are fragile: move them by day 4 or from day 10";
+        case FindingKind::WildQueenOverdue:
+            return "no look for wild cells" + in(f) + ": a wild queen can be out from " +
+                   plainMoment(f.moment) + ": look today, or cage the cells in place";
+        case FindingKind::WorkOnDayOff:
+            return std::string(work(f.event.value_or(Event::Ripe))) + " falls on a day off, " +
+                   plainMoment(f.moment);
+    }
+    return {};
+}
+
+}  // namespace tenthday

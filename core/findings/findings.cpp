@@ -1,0 +1,190 @@
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+#include "base/natural_order.h"
+#include "findings/finding.h"
+
+namespace tenthday {
+namespace {
+
+using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
+
+/// How far ahead a cells day may lean on catches still to come before that is worth a word.
+constexpr Days kNear{7};
+
+/// Gathers findings from one snapshot's derived facts.
+class Search {
+public:
+    Search(const Snapshot& snapshot, const Timelines& timelines,
+           const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs)
+        : snapshot_(snapshot), timelines_(timelines), builders_(builders), nucs_(nucs) {
+        for (const auto& builder : snapshot.all<Builder>())
+            builderLabels_[builder->id] = builder->label;
+    }
+
+    std::vector<Finding> run() {
+        for (const auto& [batch, timeline] : timelines_) {
+            queenOut(batch, *timeline);
+            fragileMoves(batch, *timeline);
+            daysOff(batch, *timeline);
+        }
+        for (const auto& builder : builders_) {
+            overfull(builder);
+            wildQueens(builder);
+        }
+        for (const auto& day : nucs_.cellsDays) tooManyCells(day);
+        std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
+            if (a.day != b.day) return a.day < b.day;
+            if (a.severity != b.severity) return a.severity > b.severity;
+            if (a.kind != b.kind) return a.kind < b.kind;
+            return naturalLess(a.subjectLabel, b.subjectLabel);
+        });
+        return std::move(found_);
+    }
+
+private:
+    /// 12:00 of today: the hour meant when only the day is known.
+    [[nodiscard]] Moment now() const { return momentOf(snapshot_.today()); }
+
+    Finding& add(FindingKind kind, Severity severity, Day day, Id<Batch> batch) {
+        Finding finding;
+        finding.kind = kind;
+        finding.severity = severity;
+        finding.day = day;
+        finding.subject = batch;
+        if (const auto row = snapshot_.find(batch)) finding.subjectLabel = row->label;
+        found_.push_back(std::move(finding));
+        return found_.back();
+    }
+    void name(Finding& finding, std::optional<Id<Builder>> builder) {
+        finding.builder = builder;
+        if (builder) finding.builderLabel = builderLabels_[*builder];
+    }
+    /// The last stay of the batch's cells before they leave.
+    static std::optional<Id<Builder>> lastBuilder(const BatchTimeline& timeline) {
+        return timeline.loads.empty() ? std::nullopt : timeline.loads.back().builder;
+    }
+
+    void queenOut(Id<Batch> batch, const BatchTimeline& timeline) {
+        const Moment move = timeline.hold.transfer;
+        if (move <= timeline.latestMove || move < now()) return;
+        auto& finding = add(FindingKind::QueenOutBeforeMove, Severity::Danger,
+                            dayOf(timeline.latestMove), batch);
+        finding.moment = timeline.latestMove;
+        finding.until = move;
+        name(finding, lastBuilder(timeline));
+    }
+
+    /// Moves between the last safe one by road and ripeness; into an incubator on its first day
+    /// is a careful step, not a finding.
+    void fragileMoves(Id<Batch> batch, const BatchTimeline& timeline) {
+        if (timeline.find(Event::FragileFrom) == nullptr) return;
+        const auto& facts = snapshot_.facts();
+        const auto day = [&](Fact fact) { return static_cast<int>(std::floor(facts[fact] / 24)); };
+        const auto fragile = [&](Moment moment, int from) {
+            const int number = timeline.dayNumber(moment);
+            return number >= from && number <= day(Fact::FragileUntilH) && moment >= now();
+        };
+        const auto tell = [&](Moment moment, std::optional<Id<Builder>> builder) {
+            auto& finding = add(FindingKind::FragileMove, Severity::Warning, dayOf(moment), batch);
+            finding.moment = moment;
+            finding.count = timeline.dayNumber(moment);
+            name(finding, builder);
+        };
+        if (fragile(timeline.hold.transfer, day(Fact::FragileFromH)))
+            tell(timeline.hold.transfer, lastBuilder(timeline));
+        for (const auto& load : timeline.loads) {
+            if (load.step == 1) continue;
+            const int careful = load.where == BuilderKind::Incubator ? 1 : 0;
+            if (fragile(load.span.from, day(Fact::FragileFromH) + careful))
+                tell(load.span.from, load.builder);
+        }
+    }
+
+    [[nodiscard]] bool isDayOff(Day day) const {
+        return std::any_of(snapshot_.all<DayOff>().begin(), snapshot_.all<DayOff>().end(),
+                           [&](const auto& off) { return off->from <= day && day <= off->until; });
+    }
+
+    /// Only what must be done on its very day; looks and counts have days to choose from.
+    void daysOff(Id<Batch> batch, const BatchTimeline& timeline) {
+        if (snapshot_.all<DayOff>().empty()) return;
+        constexpr std::array kFixed{Event::Confine, Event::FreeBreeder, Event::MakeUpBuilder,
+                                    Event::Graft, Event::ToFinisher};
+        const auto check = [&](Event event, Moment moment) {
+            if (dayOf(moment) < snapshot_.today() || !isDayOff(dayOf(moment))) return;
+            auto& finding = add(FindingKind::WorkOnDayOff, Severity::Warning, dayOf(moment), batch);
+            finding.event = event;
+            finding.moment = moment;
+        };
+        for (const auto event : kFixed)
+            if (const auto* dates = timeline.find(event);
+                dates != nullptr && dates->note != EventNote::Observed)
+                check(event, dates->likely);
+        check(Event::Ripe, timeline.hold.transfer);
+    }
+
+    void overfull(const BuilderOutlook& builder) {
+        for (const auto& full : builder.overfull) {
+            if (full.from < now()) continue;
+            auto& finding =
+                add(FindingKind::BoxOverfull, Severity::Warning, dayOf(full.from), full.batch);
+            finding.moment = full.from;
+            finding.count = full.cells;
+            finding.limit = full.room;
+            name(finding, builder.builder->id);
+        }
+    }
+
+    /// A task until its last day at noon; overdue from then, while there are cells to lose.
+    void wildQueens(const BuilderOutlook& builder) {
+        for (const auto& clock : builder.clocks) {
+            const bool due = now() >= momentOf(clock.secondLook.last) && !clock.secondTicked;
+            if (!due || now() >= clock.runsOut) continue;
+            for (const auto& load : builder.loads) {
+                const auto& span = load.span->span;
+                if (!span.contains(now()) || span.until <= clock.oldest) continue;
+                auto& finding = add(FindingKind::WildQueenOverdue, Severity::Danger,
+                                    snapshot_.today(), load.batch);
+                finding.moment = clock.oldest;
+                finding.until = clock.old;
+                name(finding, builder.builder->id);
+            }
+        }
+    }
+
+    void tooManyCells(const CellsDay& cells) {
+        if (cells.day < snapshot_.today() || cells.toNucs <= cells.numbers.ready) return;
+        const double likely = std::floor(cells.numbers.likely + 1e-6);
+        const bool covered = cells.toNucs <= cells.numbers.ready + likely;
+        if (covered && cells.day - snapshot_.today() > kNear) return;
+        auto& finding =
+            add(FindingKind::TooManyCells, covered ? Severity::Warning : Severity::Danger,
+                cells.day, cells.batches.front());
+        for (std::size_t i = 1; i < cells.batches.size(); ++i)
+            if (const auto row = snapshot_.find(cells.batches[i]))
+                finding.subjectLabel += ", " + row->label;
+        finding.moment = momentOf(cells.day);
+        finding.count = cells.toNucs;
+        finding.limit = cells.numbers.ready;
+        finding.numbers = cells.numbers;
+    }
+
+    const Snapshot& snapshot_;
+    const Timelines& timelines_;
+    const std::vector<BuilderOutlook>& builders_;
+    const NucOutlook& nucs_;
+    std::unordered_map<Id<Builder>, std::string> builderLabels_;
+    std::vector<Finding> found_;
+};
+
+}  // namespace
+
+std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
+                                const std::vector<BuilderOutlook>& builders,
+                                const NucOutlook& nucs) {
+    return Search(snapshot, timelines, builders, nucs).run();
+}
+
+}  // namespace tenthday

@@ -1,0 +1,152 @@
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+#include "occupancy/sides.h"
+
+namespace tenthday {
+namespace {
+
+/// Places cells batch by batch, in order of their transfer.
+class Placer {
+public:
+    Placer(std::vector<SideOutlook>& sides, const Snapshot& snapshot)
+        : sides_(sides), snapshot_(snapshot) {
+        for (const auto& yard : snapshot.all<Yard>()) yards_.push_back(yard);
+        std::stable_sort(yards_.begin(), yards_.end(), [](const auto& a, const auto& b) {
+            return a->driveOrder < b->driveOrder;
+        });
+        std::unordered_map<Id<Yard>, std::size_t> index;
+        for (std::size_t i = 0; i < yards_.size(); ++i) index[yards_[i]->id] = i;
+        inYard_.resize(yards_.size());
+        for (std::size_t i = 0; i < sides.size(); ++i)
+            for (const auto& [from, yard] : sides[i].stays)
+                if (yard)
+                    if (const auto at = index.find(*yard); at != index.end())
+                        if (auto& list = inYard_[at->second]; list.empty() || list.back() != i)
+                            list.push_back(i);
+    }
+
+    /// How many cells of the batch found a side.
+    std::int32_t place(Id<Batch> batch, const BatchTimeline& timeline) {
+        batch_ = batch;
+        timeline_ = &timeline;
+        std::int32_t stored = 0;
+        std::unordered_map<Id<Yard>, std::int32_t> storedIn;
+        countStored(stored, storedIn);
+        std::int32_t wanted = cellsForNucs(snapshot_, batch, timeline) - stored;
+        const std::int32_t before = wanted;
+        for (std::size_t yard = 0; yard < yards_.size() && wanted > 0; ++yard)
+            for (const auto& share : snapshot_.all<BatchShare>().of(batch.uuid))
+                if (share->yard == yards_[yard]->id)
+                    wanted -=
+                        fill(yard, std::min(wanted, share->cells.value - storedIn[share->yard]));
+        while (wanted > 0) {
+            const auto yard = bestYard(wanted);
+            if (!yard) break;
+            wanted -= fill(*yard, wanted);
+        }
+        return stored + before - std::max(wanted, 0);
+    }
+
+private:
+    void countStored(std::int32_t& stored, std::unordered_map<Id<Yard>, std::int32_t>& byYard) {
+        for (const auto& placement : snapshot_.all<Placement>().of(batch_.uuid)) {
+            if (placement->target != CellTarget::Nuc || !placement->side) continue;
+            ++stored;
+            for (const auto& side : sides_)
+                if (side.side->id == *placement->side)
+                    if (const auto yard = side.yardOn(placement->day)) ++byYard[*yard];
+        }
+    }
+
+    /// Free sides of a yard on the transfer day, best first.
+    std::vector<std::pair<FreeSide, std::size_t>> freeSides(std::size_t yard) const {
+        std::vector<std::pair<FreeSide, std::size_t>> free;
+        const Day day = timeline_->hold.transferDay;
+        for (const auto index : inYard_[yard]) {
+            const auto& side = sides_[index];
+            if (const auto found = freeOn(side, day, timeline_->hold.catchDay);
+                found && side.yardOn(day) == yards_[yard]->id)
+                free.emplace_back(*found, index);
+        }
+        std::stable_sort(free.begin(), free.end(), [](const auto& a, const auto& b) {
+            return a.first.certain != b.first.certain ? a.first.certain
+                                                      : a.first.since < b.first.since;
+        });
+        return free;
+    }
+
+    std::int32_t fill(std::size_t yard, std::int32_t cells) {
+        if (cells <= 0) return 0;
+        std::int32_t placed = 0;
+        for (const auto& [free, index] : freeSides(yard)) {
+            if (placed == cells) break;
+            auto& side = sides_[index];
+            const auto round =
+                plannedRound(batch_, *timeline_, timeline_->hold.transferDay, snapshot_.today());
+            side.rounds.insert(std::upper_bound(side.rounds.begin(), side.rounds.end(), round,
+                                                [](const auto& a, const auto& b) {
+                                                    return a.transferDay < b.transferDay;
+                                                }),
+                               round);
+            divide(side, snapshot_.facts());
+            ++placed;
+        }
+        return placed;
+    }
+
+    /// The yard that takes all with the least to spare; failing that the one that takes most.
+    [[nodiscard]] std::optional<std::size_t> bestYard(std::int32_t wanted) const {
+        std::optional<std::size_t> best;
+        std::int32_t bestRoom = 0;
+        for (std::size_t yard = 0; yard < yards_.size(); ++yard) {
+            const auto room = static_cast<std::int32_t>(freeSides(yard).size());
+            if (room == 0) continue;
+            const bool takesAll = room >= wanted;
+            const bool bestTakesAll = bestRoom >= wanted;
+            const bool better =
+                !best || (takesAll && !bestTakesAll) ||
+                (takesAll == bestTakesAll && (takesAll ? room < bestRoom : room > bestRoom));
+            if (!better) continue;
+            best = yard;
+            bestRoom = room;
+        }
+        return best;
+    }
+
+    std::vector<SideOutlook>& sides_;
+    const Snapshot& snapshot_;
+    std::vector<Ptr<Yard>> yards_;
+    std::vector<std::vector<std::size_t>> inYard_;
+    Id<Batch> batch_;
+    const BatchTimeline* timeline_ = nullptr;
+};
+
+}  // namespace
+
+std::int32_t cellsForNucs(const Snapshot& snapshot, Id<Batch> batch,
+                          const BatchTimeline& timeline) {
+    std::int32_t elsewhere = 0;
+    std::int32_t inNucs = 0;
+    for (const auto& placement : snapshot.all<Placement>().of(batch.uuid))
+        ++(placement->target == CellTarget::Nuc ? inNucs : elsewhere);
+    const auto ripe = static_cast<std::int32_t>(std::lround(timeline.counts.ripe));
+    // More placed than counted: what was done stands.
+    return std::max(ripe - elsewhere, inNucs);
+}
+
+std::vector<std::int32_t> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
+                                          const Timelines& timelines) {
+    std::vector<std::size_t> order(timelines.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return timelines[a].second->hold.transfer < timelines[b].second->hold.transfer;
+    });
+    Placer placer(sides, snapshot);
+    std::vector<std::int32_t> placed(timelines.size());
+    for (const auto i : order) placed[i] = placer.place(timelines[i].first, *timelines[i].second);
+    return placed;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,102 @@
+#include <algorithm>
+
+#include "occupancy/nucs.h"
+
+namespace tenthday {
+namespace {
+
+using Kind = SideSegment::Kind;
+
+std::size_t indexOf(NucState state) { return static_cast<std::size_t>(state); }
+
+NotReady whyHeld(NucState state, const SideRound& round, Day day) {
+    switch (state) {
+        case NucState::Cell:
+            return NotReady::HoldsCell;
+        case NucState::Virgin:
+            return NotReady::HoldsVirgin;
+        case NucState::DueToFly:
+            return NotReady::DueToFly;
+        default:
+            return day >= round.timeline->hold.catchDay ? NotReady::AwaitingCatch
+                                                        : NotReady::Laying;
+    }
+}
+
+void held(const SideOutlook& side, const SideSegment& segment, Day day, SideDay& result) {
+    const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
+    result.round = &round;
+    result.shares = round.sharesOn(day);
+    const auto most = std::max_element(result.shares.begin(), result.shares.end());
+    result.state = static_cast<NucState>(most - result.shares.begin());
+    result.chance = static_cast<double>(*most);
+    result.reason = whyHeld(result.state, round, day);
+    if (round.catchDay < kLastDay) result.readyFrom = round.catchDay + Days{1};
+    // By then the failed ones are known: free for a cell, if looked at.
+    if (day > round.lookDay && !round.seen) result.likely = 1 - round.layingShare();
+}
+
+void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, SideDay& result) {
+    result.state = NucState::Ready;
+    if (segment.kind == Kind::Freed) {
+        const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
+        result.round = &round;
+        result.state = round.seen == NucState::NoQueen ? NucState::NoQueen : NucState::Caught;
+    }
+    result.readyFrom = segment.readyFrom;
+    result.needsBrood = day >= segment.needsBroodFrom;
+    const bool free = day >= segment.readyFrom && !result.needsBrood;
+    if (result.needsBrood)
+        result.reason = NotReady::NeedsBrood;
+    else if (!free)
+        result.reason = NotReady::QueenlessTooShort;
+    else if (segment.certain)
+        result.ready = true;
+    else
+        result.likely = 1, result.reason = NotReady::AwaitingCatch;
+}
+
+}  // namespace
+
+SideDay sideOn(const SideOutlook& side, Day day, Day today) {
+    SideDay result;
+    result.state = NucState::NotStocked;
+    result.reason = NotReady::NotStocked;
+    if (!side.yardOn(day) || !side.stands.contains(day)) {
+        result.reason = side.stands.contains(day) ? NotReady::Retired : NotReady::NotStocked;
+        if (day > side.stands.last) result.reason = NotReady::Retired;
+        result.shares[indexOf(result.state)] = 1;
+        return result;
+    }
+    const auto& segments = side.segments;
+    auto at = std::find_if(segments.begin(), segments.end(),
+                           [&](const auto& s) { return s.days.contains(day); });
+    // A cell only planned for this day has not come yet at the start of work.
+    if (at != segments.end() && at->kind == Kind::Held && at->days.first == day &&
+        at != segments.begin() && !side.rounds[static_cast<std::size_t>(at->round)].done)
+        --at;
+    if (at == segments.end()) return result.shares[indexOf(result.state)] = 1, result;
+    result.since = at->days.first;
+    switch (at->kind) {
+        case Kind::NotStocked:
+            result.canStock = day > today && day > side.stands.first && side.yardOn(day - Days{1});
+            if (const auto next = at + 1; next != segments.end() && next->kind == Kind::Empty)
+                result.readyFrom = next->readyFrom;
+            break;
+        case Kind::Spent:
+            result.state = NucState::Spent;
+            break;
+        case Kind::Held:
+            held(side, *at, day, result);
+            return result;
+        case Kind::Empty:
+        case Kind::Freed:
+            result.reason = NotReady::None;
+            freeOfQueen(side, *at, day, result);
+            break;
+    }
+    result.shares[indexOf(result.state)] = 1;
+    return result;
+}
+
+}  // namespace tenthday

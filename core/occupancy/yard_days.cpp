@@ -1,0 +1,241 @@
+#include "occupancy/yard_days.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <unordered_map>
+
+#include "base/natural_order.h"
+
+namespace tenthday {
+namespace {
+
+using Kind = SideSegment::Kind;
+constexpr std::size_t kStates = kTokenCount<NucState>;
+
+/// A number per day, built from spans: first differences, summed once at the end.
+class DaySums {
+public:
+    explicit DaySums(DayWindow season)
+        : season_(season), change_(static_cast<std::size_t>(season.size()) + 1) {}
+
+    void add(DayWindow days, float value) {
+        const Day first = std::max(days.first, season_.first);
+        const Day last = std::min(days.last, season_.last);
+        if (last < first || value == 0) return;
+        change_[index(first)] += value;
+        change_[index(last) + 1] -= value;
+    }
+    void addDay(Day day, float value) { add({day, day}, value); }
+    [[nodiscard]] std::vector<float> sums() const {
+        std::vector<float> sums(change_.size() - 1);
+        float sum = 0;
+        for (std::size_t i = 0; i < sums.size(); ++i) sums[i] = sum += change_[i];
+        return sums;
+    }
+
+private:
+    [[nodiscard]] std::size_t index(Day day) const {
+        return static_cast<std::size_t>((day - season_.first).count());
+    }
+    DayWindow season_;
+    std::vector<float> change_;
+};
+
+DayWindow overlap(DayWindow a, DayWindow b) {
+    return {std::max(a.first, b.first), std::min(a.last, b.last)};
+}
+
+/// Everything of one yard while it is summed.
+class YardSums {
+public:
+    explicit YardSums(DayWindow season, Day today)
+        : season_(season),
+          today_(today),
+          sides_(season),
+          ready_(season),
+          likely_(season),
+          canStock_(season),
+          needsBrood_(season),
+          states_(kStates, DaySums(season)) {}
+
+    void addSide(const SideOutlook& side, DayWindow stay) {
+        const DayWindow here = overlap(side.stands, stay);
+        if (here.isEmpty()) return;
+        sides_.add(here, 1);
+        for (std::size_t i = 0; i < side.segments.size(); ++i) {
+            const auto& segment = side.segments[i];
+            const DayWindow days = overlap(segment.days, here);
+            if (days.isEmpty() || days.first > season_.last || days.last < season_.first) continue;
+            if (segment.kind == Kind::Held)
+                addHeld(side, segment, days);
+            else
+                addStill(side, i, days, here);
+        }
+    }
+
+    /// Held nuc days are summed per batch first: most of a batch's nucs go alike.
+    void addGroups() {
+        for (const auto& [key, count] : groups_) {
+            const auto& [round, until] = key;
+            addShares(*round, {round->transferDay, until}, static_cast<float>(count));
+        }
+    }
+
+    YardOutlook finish(const Ptr<Yard>& yard) {
+        addGroups();
+        YardOutlook outlook{yard, {}, {}, 0};
+        const auto sides = sides_.sums();
+        const auto ready = ready_.sums();
+        const auto likely = likely_.sums();
+        const auto canStock = canStock_.sums();
+        const auto needsBrood = needsBrood_.sums();
+        std::vector<std::vector<float>> states;
+        for (const auto& state : states_) states.push_back(state.sums());
+        outlook.days.resize(sides.size());
+        for (std::size_t i = 0; i < sides.size(); ++i) {
+            auto& day = outlook.days[i];
+            day.sides = static_cast<std::int16_t>(std::lround(sides[i]));
+            day.numbers = {whole(ready[i]), std::max(0.0, static_cast<double>(likely[i])),
+                           whole(canStock[i]), whole(needsBrood[i])};
+            if (day.numbers.likely < 0.005) day.numbers.likely = 0;
+            std::array<float, kStates> expected{};
+            for (std::size_t s = 0; s < kStates; ++s) expected[s] = states[s][i];
+            roundInto(day, expected);
+            outlook.mostSides = std::max<std::int32_t>(outlook.mostSides, day.sides);
+        }
+        for (const auto& [key, cells] : blocks_)
+            outlook.blocks.push_back(
+                {key.second->batch, {key.first, blockUntil_[key.second->batch]}, cells});
+        return outlook;
+    }
+
+private:
+    static std::int32_t whole(float value) { return static_cast<std::int32_t>(std::lround(value)); }
+
+    /// Largest remainder: whole numbers that add up to the sides.
+    static void roundInto(YardDay& day, const std::array<float, kStates>& expected) {
+        std::array<float, kStates> rest{};
+        int left = day.sides;
+        for (std::size_t s = 0; s < kStates; ++s) {
+            const float kept = std::floor(expected[s] + 1e-3F);
+            day.stack[s] = static_cast<std::int16_t>(kept);
+            rest[s] = expected[s] - kept;
+            left -= day.stack[s];
+        }
+        while (left > 0) {
+            const auto most = std::max_element(rest.begin(), rest.end()) - rest.begin();
+            ++day.stack[static_cast<std::size_t>(most)];
+            rest[static_cast<std::size_t>(most)] -= 1;
+            --left;
+        }
+    }
+
+    void addState(NucState state, DayWindow days, float value) {
+        states_[static_cast<std::size_t>(state)].add(days, value);
+    }
+
+    void addStill(const SideOutlook& side, std::size_t index, DayWindow days, DayWindow here) {
+        const auto& segment = side.segments[index];
+        if (segment.kind == Kind::Spent) return addState(NucState::Spent, days, 1);
+        // At the start of work a cell only planned for the next day's first is not there yet.
+        DayWindow open = days;
+        if (index + 1 < side.segments.size() && days.last == segment.days.last &&
+            here.contains(days.last + Days{1})) {
+            const auto& next = side.segments[index + 1];
+            if (next.kind == Kind::Held && !side.rounds[static_cast<std::size_t>(next.round)].done)
+                open.last += Days{1};
+        }
+        if (segment.kind == Kind::NotStocked) {
+            addState(NucState::NotStocked, days, 1);
+            canStock_.add(
+                {std::max({open.first, today_ + Days{1}, here.first + Days{1}}), open.last}, 1);
+            return;
+        }
+        auto state = NucState::Ready;
+        if (segment.kind == Kind::Freed)
+            state = side.rounds[static_cast<std::size_t>(segment.round)].seen == NucState::NoQueen
+                        ? NucState::NoQueen
+                        : NucState::Caught;
+        addState(state, days, 1);
+        const DayWindow free{std::max(open.first, segment.readyFrom),
+                             std::min(open.last, segment.needsBroodFrom - Days{1})};
+        (segment.certain ? ready_ : likely_).add(free, 1);
+        needsBrood_.add({std::max(open.first, segment.needsBroodFrom), open.last}, 1);
+    }
+
+    void addHeld(const SideOutlook& side, const SideSegment& segment, DayWindow days) {
+        const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
+        if (days.first == round.transferDay) {
+            bool found = false;
+            for (auto& [key, cells] : blocks_)
+                if (key.first == round.transferDay && key.second->batch == round.batch)
+                    ++cells, found = true;
+            if (!found) blocks_.push_back({{round.transferDay, &round}, 1});
+            auto& until = blockUntil_.try_emplace(round.batch, days.last).first->second;
+            until = std::max(until, days.last);
+        }
+        if (!round.seen && days.first == round.transferDay) {
+            for (auto& [key, count] : groups_)
+                if (key.first->batch == round.batch &&
+                    key.first->transferDay == round.transferDay && key.second == days.last) {
+                    ++count;
+                    return;
+                }
+            groups_.push_back({{&round, days.last}, 1});
+            return;
+        }
+        addShares(round, days, 1);
+    }
+
+    void addShares(const SideRound& round, DayWindow days, float count) {
+        for (Day day = std::max(days.first, season_.first);
+             day <= std::min(days.last, season_.last); day += Days{1}) {
+            const auto shares = round.sharesOn(day);
+            for (std::size_t s = 0; s < kStates; ++s) states_[s].addDay(day, count * shares[s]);
+        }
+        if (!round.seen)
+            likely_.add({std::max(days.first, round.lookDay + Days{1}), days.last},
+                        count * static_cast<float>(1 - round.layingShare()));
+    }
+
+    DayWindow season_;
+    Day today_;
+    DaySums sides_, ready_, likely_, canStock_, needsBrood_;
+    std::vector<DaySums> states_;
+    std::vector<std::pair<std::pair<const SideRound*, Day>, std::int32_t>> groups_;
+    std::vector<std::pair<std::pair<Day, const SideRound*>, std::int32_t>> blocks_;
+    std::unordered_map<Id<Batch>, Day> blockUntil_;
+};
+
+}  // namespace
+
+std::vector<YardOutlook> yardOutlooks(const Snapshot& snapshot, const Timelines& /*timelines*/,
+                                      const std::vector<SideOutlook>& sides) {
+    const auto season = snapshot.season();
+    std::vector<Ptr<Yard>> yards(snapshot.all<Yard>().begin(), snapshot.all<Yard>().end());
+    std::stable_sort(yards.begin(), yards.end(), [](const auto& a, const auto& b) {
+        return a->driveOrder != b->driveOrder ? a->driveOrder < b->driveOrder
+                                              : naturalLess(a->label, b->label);
+    });
+    std::unordered_map<Id<Yard>, std::size_t> index;
+    for (std::size_t i = 0; i < yards.size(); ++i) index[yards[i]->id] = i;
+    std::vector<YardSums> sums(yards.size(), YardSums(season, snapshot.today()));
+    std::vector<bool> used(yards.size());
+    for (const auto& side : sides)
+        for (std::size_t i = 0; i < side.stays.size(); ++i) {
+            const auto& [from, yard] = side.stays[i];
+            const Day last =
+                i + 1 < side.stays.size() ? side.stays[i + 1].first - Days{1} : kLastDay;
+            if (!yard || !index.contains(*yard) || last < season.first || from > season.last)
+                continue;
+            sums[index[*yard]].addSide(side, {from, last});
+            used[index[*yard]] = true;
+        }
+    std::vector<YardOutlook> outlooks;
+    for (std::size_t i = 0; i < yards.size(); ++i)
+        if (used[i]) outlooks.push_back(sums[i].finish(yards[i]));
+    return outlooks;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,144 @@
+#include "outlook/outlook.h"
+
+#include <algorithm>
+
+#include "base/natural_order.h"
+
+namespace tenthday {
+
+/// The pointers held keep the rows alive, so that an equal address means an equal row.
+struct OutlookMemo::Entry {
+    Ptr<Batch> batch;
+    std::vector<std::shared_ptr<const void>> leansOn;
+    std::shared_ptr<const BatchOutlook> result;
+    std::uint64_t round = 0;
+};
+
+namespace {
+
+template <class Row>
+void hold(std::vector<std::shared_ptr<const void>>& held, std::span<const Ptr<Row>> rows) {
+    held.insert(held.end(), rows.begin(), rows.end());
+}
+
+/// A batch's inputs; `steps` and `bars` are kept by the caller, in order.
+struct Gathered {
+    std::vector<Ptr<BatchBar>> bars;
+    std::vector<Ptr<Step>> steps;
+    BatchInputs inputs;
+};
+
+Gathered gather(const Snapshot& snapshot, const Ptr<Batch>& batch, const MatingTable& mating) {
+    const auto owner = batch->id.uuid;
+    const auto bars = snapshot.all<BatchBar>().of(owner);
+    const auto steps = snapshot.all<Step>().of(batch->method.uuid);
+    Gathered all{{bars.begin(), bars.end()}, {steps.begin(), steps.end()}, {}};
+    std::sort(all.bars.begin(), all.bars.end(),
+              [](const auto& a, const auto& b) { return a->bar < b->bar; });
+    std::sort(all.steps.begin(), all.steps.end(),
+              [](const auto& a, const auto& b) { return a->step < b->step; });
+    all.inputs.batch = batch;
+    all.inputs.loads = snapshot.all<BatchLoad>().of(owner);
+    all.inputs.shares = snapshot.all<BatchShare>().of(owner);
+    all.inputs.placements = snapshot.all<Placement>().of(owner);
+    all.inputs.outcomes = snapshot.all<Outcome>().of(owner);
+    all.inputs.catchRule = batch->catchRule.value_or(snapshot.book().catchRule);
+    all.inputs.facts = &snapshot.facts();
+    all.inputs.mating = &mating;
+    return all;
+}
+
+std::vector<std::shared_ptr<const void>> leaningOn(const Snapshot& snapshot, const Gathered& all) {
+    std::vector<std::shared_ptr<const void>> held;
+    held.reserve(all.bars.size() + all.steps.size() + all.inputs.loads.size() +
+                 all.inputs.placements.size() + all.inputs.outcomes.size() + 4);
+    hold<BatchBar>(held, all.bars);
+    hold<Step>(held, all.steps);
+    hold<BatchLoad>(held, all.inputs.loads);
+    hold<BatchShare>(held, all.inputs.shares);
+    hold<Placement>(held, all.inputs.placements);
+    hold<Outcome>(held, all.inputs.outcomes);
+    held.push_back(snapshot.factsPtr());
+    // The book matters only through its catch rule, and only where the batch has none.
+    if (!all.inputs.batch->catchRule && !snapshot.all<Book>().empty())
+        held.push_back(*snapshot.all<Book>().begin());
+    return held;
+}
+
+}  // namespace
+
+const BatchOutlook* Outlook::find(Id<Batch> id) const {
+    for (const auto& outlook : batches)
+        if (outlook->batch->id == id) return outlook.get();
+    return nullptr;
+}
+
+std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
+                                                       const Ptr<Batch>& batch) {
+    const MatingTable mating(snapshot.facts());
+    auto all = gather(snapshot, batch, mating);
+    all.inputs.bars = all.bars;
+    all.inputs.steps = all.steps;
+    auto leansOn = leaningOn(snapshot, all);
+    auto& entry = entries_[batch->id];
+    if (!entry) entry = std::make_shared<Entry>();
+    entry->round = round_;
+    if (!entry->result || entry->batch != batch || entry->leansOn != leansOn) {
+        auto result = std::make_shared<BatchOutlook>();
+        result->batch = batch;
+        result->timeline = timelineOf(all.inputs);
+        result->bars = std::move(all.bars);
+        *entry = {batch, std::move(leansOn), std::move(result), round_};
+    }
+    return entry->result;
+}
+
+void OutlookMemo::sweep() {
+    std::erase_if(entries_, [&](const auto& item) { return item.second->round != round_; });
+    ++round_;
+}
+
+OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
+    auto outlook = std::make_shared<Outlook>();
+    outlook->snapshot = snapshot;
+    outlook->season = snapshot.season();
+    for (const auto& batch : snapshot.all<Batch>())
+        outlook->batches.push_back(memo.batch(snapshot, batch));
+    memo.sweep();
+    std::sort(outlook->batches.begin(), outlook->batches.end(), [](const auto& a, const auto& b) {
+        if (a->timeline.graft != b->timeline.graft) return a->timeline.graft < b->timeline.graft;
+        return a->batch->label != b->batch->label ? naturalLess(a->batch->label, b->batch->label)
+                                                  : a->batch->id < b->batch->id;
+    });
+    std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelines;
+    timelines.reserve(outlook->batches.size());
+    for (const auto& batch : outlook->batches)
+        timelines.emplace_back(batch->batch->id, &batch->timeline);
+    outlook->builders = builderOutlooks(outlook->snapshot, timelines);
+    outlook->nucs = nucOutlook(outlook->snapshot, timelines);
+    outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs);
+    return outlook;
+}
+
+std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {
+    const auto batch = snapshot.find(id);
+    if (!batch) return {};
+    const MatingTable mating(snapshot.facts());
+    auto all = gather(snapshot, batch, mating);
+    all.inputs.bars = all.bars;
+    all.inputs.steps = all.steps;
+    Trace trace;
+    (void)timelineOf(all.inputs, &trace);
+    std::vector<Reason> reasons;
+    std::optional<Event> wanted = event;
+    while (wanted) {
+        const auto found = std::find_if(trace.reasons.begin(), trace.reasons.end(),
+                                        [&](const Reason& r) { return r.event == *wanted; });
+        if (found == trace.reasons.end()) break;
+        reasons.push_back(*found);
+        wanted = found->from;
+    }
+    return reasons;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,80 @@
+#include "records/verbs.h"
+
+#include <algorithm>
+
+namespace tenthday {
+namespace {
+
+/// How long before its graft a make-up still belongs to a batch.
+constexpr Days kMakeUpBelongs{4};
+
+bool isGrafted(const Snapshot& snapshot, Id<Batch> batch) {
+    const auto outcomes = snapshot.all<Outcome>().of(batch.uuid);
+    return std::any_of(outcomes.begin(), outcomes.end(),
+                       [](const auto& o) { return o->kind == OutcomeKind::Graft; });
+}
+
+void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
+    for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
+        if (placement->done) continue;
+        Placement moved = *placement;
+        moved.day += by;
+        changes.edit(placement, moved);
+    }
+}
+
+/// Make-ups still ahead of today, of the builders that take the first step, just before the graft.
+void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes) {
+    std::vector<Id<Builder>> builders;
+    for (const auto& load : snapshot.all<BatchLoad>().of(batch.id.uuid))
+        if (load->step == 1 &&
+            std::find(builders.begin(), builders.end(), load->builder) == builders.end())
+            builders.push_back(load->builder);
+    for (const auto builder : builders)
+        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid)) {
+            const bool before =
+                makeUp->day <= batch.day && makeUp->day >= batch.day - kMakeUpBelongs;
+            if (!before || makeUp->day < snapshot.today()) continue;
+            MakeUp moved = *makeUp;
+            moved.day += by;
+            changes.edit(makeUp, moved);
+        }
+}
+
+}  // namespace
+
+Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
+    const auto batch = snapshot.find(id);
+    if (!batch) return Error{"batch: there is none with this id"};
+    const Days by = day - batch->day;
+    ChangeSet changes{Verb::MoveBatch, batch->label, day, {}};
+    if (by == Days{0}) return changes;
+    movePlacements(snapshot, id, by, changes);
+    if (isGrafted(snapshot, id)) {
+        if (changes.isEmpty())
+            return Error{"batch " + batch->label +
+                         ": is grafted, and nothing of it is planned ahead that could move"};
+        return changes;
+    }
+    Batch moved = *batch;
+    moved.day = day;
+    changes.edit(batch, moved);
+    moveMakeUps(snapshot, *batch, by, changes);
+    return changes;
+}
+
+Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> id, std::int32_t step,
+                           Id<Builder> from, Id<Builder> to) {
+    const auto batch = snapshot.find(id);
+    if (!batch) return Error{"batch: there is none with this id"};
+    ChangeSet changes{Verb::MoveBars, batch->label, {}, {}};
+    for (const auto& load : snapshot.all<BatchLoad>().of(id.uuid)) {
+        if (load->step != step || load->builder != from) continue;
+        BatchLoad moved = *load;
+        moved.builder = to;
+        changes.edit(load, moved);
+    }
+    return changes;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,111 @@
+#include "timeline/batch_timeline.h"
+
+#include <algorithm>
+
+#include "timeline/hold.h"
+#include "timeline/loads.h"
+
+namespace tenthday {
+namespace {
+
+/// The first outcome of a kind, as a moment; an hour not given is the batch's own.
+std::optional<Moment> firstSeen(const BatchInputs& inputs, OutcomeKind kind) {
+    std::optional<Moment> first;
+    for (const auto& outcome : inputs.outcomes) {
+        if (outcome->kind != kind || outcome->side) continue;
+        const auto fallback = kind == OutcomeKind::Graft ? inputs.batch->hour : std::nullopt;
+        const Moment seen = momentOf(outcome->day, outcome->hour ? outcome->hour : fallback);
+        first = first ? std::min(*first, seen) : seen;
+    }
+    return first;
+}
+
+/// When cells go into nucs by what is placed: done ones before planned ones, the earliest of each.
+std::optional<Moment> placedAt(const BatchInputs& inputs) {
+    std::optional<Moment> done;
+    std::optional<Moment> planned;
+    for (const auto& placement : inputs.placements) {
+        if (placement->target != CellTarget::Nuc) continue;
+        auto& at = placement->done ? done : planned;
+        const Moment moment = momentOf(placement->day, placement->hour);
+        at = at ? std::min(*at, moment) : moment;
+    }
+    return done ? done : planned;
+}
+
+/// Living sealed cells in the fullest builder: the first queen out threatens them all.
+double cellsInFullestBox(const BatchInputs& inputs, const std::vector<ChainCounts>& bars) {
+    if (inputs.steps.empty()) return 1;
+    double fullest = 1;
+    std::vector<std::pair<std::optional<Id<Builder>>, double>> boxes;
+    for (std::size_t i = 0; i < bars.size(); ++i) {
+        std::optional<Id<Builder>> builder;
+        for (const auto& load : inputs.loads)
+            if (load->bar == inputs.bars[i]->bar && load->step == inputs.steps.back()->step)
+                builder = load->builder;
+        auto box = std::find_if(boxes.begin(), boxes.end(),
+                                [&](const auto& b) { return b.first == builder; });
+        if (box == boxes.end()) box = boxes.insert(boxes.end(), {builder, 0});
+        box->second += bars[i].sealed;
+        fullest = std::max(fullest, box->second);
+    }
+    return fullest;
+}
+
+DatePlan planOf(const BatchInputs& inputs, const std::vector<ChainCounts>& bars) {
+    const Batch& batch = *inputs.batch;
+    DatePlan plan;
+    plan.start = batch.start;
+    plan.begin = momentOf(batch.day, batch.hour);
+    if (batch.larvaFromH || batch.larvaToH) {
+        plan.larvaFromH = batch.larvaFromH ? batch.larvaFromH : batch.larvaToH;
+        plan.larvaToH = batch.larvaToH ? batch.larvaToH : batch.larvaFromH;
+    }
+    for (const auto& step : inputs.steps) plan.steps.push_back(*step);
+    plan.cellsInBox = cellsInFullestBox(inputs, bars);
+    plan.catchRule = inputs.catchRule;
+    plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
+    plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
+    plan.transfer = placedAt(inputs);
+    return plan;
+}
+
+/// Marks what was counted or looked at; its day stays the one it was seen on.
+void markSeen(const BatchInputs& inputs, BatchTimeline& timeline) {
+    constexpr std::array<std::pair<OutcomeKind, Event>, 3> kSeen{
+        std::pair{OutcomeKind::TakeCount, Event::TakeCount},
+        std::pair{OutcomeKind::Sealed, Event::Sealed}, std::pair{OutcomeKind::Ripe, Event::Ripe}};
+    for (const auto& [kind, event] : kSeen) {
+        const auto seen = firstSeen(inputs, kind);
+        if (!seen) continue;
+        for (auto& dates : timeline.events)
+            if (dates.event == event) dates = {event, *seen, *seen, *seen, EventNote::Observed};
+    }
+}
+
+}  // namespace
+
+const EventDates* BatchTimeline::find(Event event) const {
+    for (const auto& dates : events)
+        if (dates.event == event) return &dates;
+    return nullptr;
+}
+
+BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
+    const auto bars = barCounts(inputs);
+    const auto plan = planOf(inputs, bars);
+    auto dates = datesOf(plan, *inputs.facts, *inputs.mating, trace);
+    BatchTimeline timeline;
+    timeline.graft = dates.graft;
+    timeline.grafted = plan.graftSeen.has_value();
+    timeline.clock = dates.clock;
+    for (const auto& bar : bars) timeline.counts += bar;
+    timeline.loads = loadsOf(inputs, dates, bars);
+    timeline.hold = holdOf(dates, *inputs.facts);
+    timeline.latestMove = dates.latestMove;
+    timeline.events = std::move(dates.events);
+    markSeen(inputs, timeline);
+    return timeline;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,262 @@
+#include <algorithm>
+#include <cmath>
+
+#include "timeline/batch_timeline.h"
+
+namespace tenthday {
+namespace {
+
+/// Lists the events of one plan in the order of their tokens.
+class Dates {
+public:
+    Dates(const DatePlan& plan, const Facts& facts, const MatingTable& mating, Trace* trace)
+        : plan_(plan), facts_(facts), mating_(mating), trace_(trace) {}
+
+    BatchDates list() {
+        out_.events.reserve(kTokenCount<Event>);
+        anchor();
+        if (plan_.start <= Start::Confined) beforeSealing();
+        if (plan_.start <= Start::SealedFound) sealing();
+        if (plan_.start <= Start::Ripe) untilTheMove();
+        queens();
+        return std::move(out_);
+    }
+
+private:
+    using Kind = Reason::Kind;
+
+    [[nodiscard]] double fact(Fact fact) const { return facts_[fact]; }
+    [[nodiscard]] double hourOfMoment(Moment moment) const {
+        return hoursBetween(out_.graft, moment);
+    }
+
+    void tell(Event event, Kind kind, std::optional<Event> from = {}, std::optional<Fact> fact = {},
+              double hours = 0) {
+        if (trace_ != nullptr) trace_->reasons.push_back({event, kind, from, fact, hours});
+    }
+    void put(Event event, double early, double likely, double late,
+             EventNote note = EventNote::None) {
+        out_.events.push_back({event, hoursAfterDown(out_.graft, early),
+                               hoursAfter(out_.graft, likely), hoursAfterUp(out_.graft, late),
+                               note});
+    }
+    void put(Event event, double hour, EventNote note = EventNote::None) {
+        put(event, hour, hour, hour, note);
+    }
+    void put(Event event, const Spread& spread, EventNote note = EventNote::None) {
+        put(event, spread.at(0.05), spread.at(0.5), spread.at(0.95), note);
+    }
+    /// An event set by a fact's hours after another.
+    void rule(Event event, Event from, Fact key, double sign = 1,
+              EventNote note = EventNote::None) {
+        put(event, hourOfMoment(likely(from)) + sign * fact(key), note);
+        tell(event, Kind::Rule, from, key, sign * fact(key));
+    }
+    [[nodiscard]] Moment likely(Event event) const {
+        if (event == Event::Graft) return out_.graft;
+        for (const auto& dates : out_.events)
+            if (dates.event == event) return dates.likely;
+        return out_.graft;
+    }
+
+    /// Day 0 and the clock of the queens, from whatever the plan starts with.
+    void anchor() {
+        double from = plan_.larvaFromH.value_or(fact(Fact::LarvaFromH));
+        double to = plan_.larvaToH.value_or(std::max(from, fact(Fact::LarvaToH)));
+        const double likelyAge = (fact(Fact::LarvaFromH) + fact(Fact::LarvaToH)) / 2;
+        const double sealedSpan = fact(Fact::EmergenceH) - fact(Fact::SealingH);
+        out_.graft = plan_.graftSeen.value_or(plan_.begin);
+        switch (plan_.start) {
+            case Start::Graft:
+                break;
+            case Start::Confined: {
+                if (!plan_.graftSeen)
+                    out_.graft = hoursAfter(plan_.begin, fact(Fact::ConfineBeforeH));
+                // Eggs laid while she was confined, grafted when they are.
+                const double oldest = hoursBetween(plan_.begin, out_.graft) - fact(Fact::EggH);
+                to = std::max(oldest, 0.0);
+                from = std::max(oldest - fact(Fact::ConfineH), 0.0);
+                break;
+            }
+            case Start::SealedFound:
+                // Somewhere between sealing and emergence: the middle is taken as likely.
+                out_.graft = hoursAfter(plan_.begin, -(fact(Fact::SealingH) + sealedSpan / 2 -
+                                                       fact(Fact::EggH) - likelyAge));
+                from = likelyAge - sealedSpan / 2;
+                to = likelyAge + sealedSpan / 2;
+                break;
+            case Start::Ripe:
+                out_.graft = hoursAfter(plan_.begin, -fact(Fact::RipeH));
+                break;
+            case Start::Virgin:
+                out_.graft = hoursAfter(plan_.begin,
+                                        -(fact(Fact::EmergenceH) - fact(Fact::EggH) - likelyAge));
+                break;
+        }
+        out_.clock = QueenClock(facts_, from, to, heat());
+        if (const auto seen = emergenceSeen()) out_.clock.setEmerged(hourOfMoment(*seen));
+        out_.transfer = plan_.transfer.value_or(methodTransfer());
+    }
+
+    [[nodiscard]] std::optional<Moment> emergenceSeen() const {
+        return plan_.start == Start::Virgin ? plan_.begin : plan_.emergenceSeen;
+    }
+
+    /// The stay in an incubator that is not as warm as the brood nest.
+    [[nodiscard]] std::optional<HeatSpan> heat() const {
+        if (!plan_.incubatorC) return std::nullopt;
+        for (const auto& step : plan_.steps)
+            if (step.where == BuilderKind::Incubator)
+                return HeatSpan{static_cast<double>(step.fromHour),
+                                static_cast<double>(step.toHour), *plan_.incubatorC};
+        return std::nullopt;
+    }
+
+    /// Cells go into nucs when the method's last step ends; bought ones when they come.
+    [[nodiscard]] Moment methodTransfer() const {
+        if (plan_.start == Start::Virgin || plan_.start == Start::Ripe) return plan_.begin;
+        const double hours = plan_.steps.empty() ? fact(Fact::RipeH) : plan_.steps.back().toHour;
+        return std::max(hoursAfter(out_.graft, hours),
+                        plan_.start == Start::SealedFound ? plan_.begin : out_.graft);
+    }
+
+    void beforeSealing() {
+        const bool confined = plan_.start == Start::Confined;
+        if (confined) {
+            put(Event::Confine, hourOfMoment(plan_.begin));
+            tell(Event::Confine, Kind::Entered);
+        } else {
+            rule(Event::Confine, Event::Graft, Fact::ConfineBeforeH, -1);
+        }
+        rule(Event::FreeBreeder, Event::Confine, Fact::ConfineH);
+        rule(Event::MakeUpBuilder, Event::Graft, Fact::MakeUpBeforeH, -1);
+        put(Event::Graft, 0, plan_.graftSeen ? EventNote::Observed : EventNote::None);
+        if (plan_.graftSeen)
+            tell(Event::Graft, Kind::Observed);
+        else if (confined)
+            tell(Event::Graft, Kind::Rule, Event::Confine, Fact::ConfineBeforeH,
+                 fact(Fact::ConfineBeforeH));
+        else
+            tell(Event::Graft, Kind::Entered);
+        put(Event::TakeCount, fact(Fact::TakeCountFromH), fact(Fact::TakeCountFromH),
+            fact(Fact::TakeCountToH));
+        tell(Event::TakeCount, Kind::Rule, Event::Graft, Fact::TakeCountFromH,
+             fact(Fact::TakeCountFromH));
+        put(Event::TopUp, fact(Fact::TakeCountFromH), fact(Fact::TopUpByH), fact(Fact::TopUpByH));
+        tell(Event::TopUp, Kind::Rule, Event::Graft, Fact::TopUpByH, fact(Fact::TopUpByH));
+        for (const auto& step : plan_.steps)
+            if (step.where == BuilderKind::Starter && step.toHour < fact(Fact::RipeH)) {
+                put(Event::ToFinisher, step.toHour);
+                tell(Event::ToFinisher, Kind::Method, Event::Graft, {}, step.toHour);
+            }
+    }
+
+    void sealing() {
+        put(Event::Sealed, out_.clock.sealed());
+        tell(Event::Sealed, Kind::Rule, Event::Graft, Fact::SealingH, out_.clock.sealed().mean());
+    }
+
+    void untilTheMove() {
+        const bool unknownAge = plan_.start == Start::SealedFound;
+        const auto note = unknownAge ? EventNote::QueenMayBeOut : EventNote::None;
+        if (plan_.start != Start::Ripe) {
+            rule(Event::FragileFrom, Event::Graft, Fact::FragileFromH);
+            rule(Event::FragileUntil, Event::Graft, Fact::FragileUntilH);
+            rule(Event::CageFrom, Event::Graft, Fact::CageFromH, 1, EventNote::CagesInPlaceOnly);
+        }
+        rule(Event::Ripe, Event::Graft, Fact::RipeH, 1, note);
+        const double latest = firstOut(fact(Fact::FirstOutRisk));
+        const bool safe = latest >= fact(Fact::RipeH);
+        put(Event::LatestMove, latest,
+            unknownAge ? EventNote::QueenMayBeOut
+            : safe     ? EventNote::None
+                       : EventNote::NotEvenRipeSafe);
+        out_.latestMove = hoursAfterDown(out_.graft, latest);
+        tell(Event::LatestMove, Kind::FirstOfMany, Event::Emergence, Fact::FirstOutRisk,
+             plan_.cellsInBox);
+        put(Event::FirstOut, firstOut(0.05), firstOut(0.5), firstOut(0.95), note);
+        tell(Event::FirstOut, Kind::FirstOfMany, Event::Emergence, {}, plan_.cellsInBox);
+    }
+
+    /// Hour of the first queen out; cells that are here now cannot have lost one before.
+    [[nodiscard]] double firstOut(double chance) const {
+        const double hour = out_.clock.firstOutAt(plan_.cellsInBox, chance);
+        return plan_.start == Start::SealedFound || plan_.start == Start::Ripe
+                   ? std::max(hour, hourOfMoment(plan_.begin))
+                   : hour;
+    }
+
+    void queens() {
+        const auto& emerged = out_.clock.emerged();
+        const bool seen = emergenceSeen().has_value();
+        const auto note = seen && plan_.start != Start::Virgin ? EventNote::Observed
+                          : out_.clock.heatClamped()           ? EventNote::HeatClamped
+                          : plan_.start == Start::SealedFound  ? EventNote::QueenMayBeOut
+                                                               : EventNote::None;
+        put(Event::Emergence, emerged, note);
+        if (seen)
+            tell(Event::Emergence, plan_.start == Start::Virgin ? Kind::Entered : Kind::Observed);
+        else
+            tell(Event::Emergence, Kind::Rule, Event::Graft, Fact::EmergenceH, emerged.mean());
+        put(Event::Mature, emerged.later(fact(Fact::MatureH)));
+        tell(Event::Mature, Kind::Rule, Event::Emergence, Fact::MatureH, fact(Fact::MatureH));
+
+        const Day emergence = dayOf(likely(Event::Emergence));
+        out_.dueToFly = mating_.dueToFly(emerged);
+        out_.firstEggs = mating_.firstEggs(emerged, emergence);
+        put(Event::DueToFly, out_.dueToFly);
+        tell(Event::DueToFly, Kind::Rule, Event::Emergence, Fact::FirstFlightD,
+             out_.dueToFly.mean() - emerged.mean());
+        put(Event::FirstEggs, out_.firstEggs);
+        tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
+             fact(Fact::FirstEggsD) * 24);
+        looks();
+    }
+
+    void looks() {
+        const double emergence = hourOfMoment(likely(Event::Emergence));
+        const double byRule = emergence + fact(Fact::FirstLookD) * 24;
+        const double byEggs = out_.firstEggs.at(fact(Fact::LikelyLevel));
+        const double look = std::max(byRule, byEggs);
+        put(Event::FirstLook, look);
+        if (byEggs > byRule)
+            tell(Event::FirstLook, Kind::LaterOf, Event::FirstEggs, Fact::LikelyLevel,
+                 byEggs - emergence);
+        else
+            tell(Event::FirstLook, Kind::Rule, Event::Emergence, Fact::FirstLookD,
+                 fact(Fact::FirstLookD) * 24);
+        const double toSealed = fact(Fact::EggsToSealedD) * 24;
+        put(Event::SealedBrood, out_.firstEggs.later(toSealed));
+        tell(Event::SealedBrood, Kind::Rule, Event::FirstEggs, Fact::EggsToSealedD, toSealed);
+        switch (plan_.catchRule) {
+            case CatchRule::Eggs:
+                put(Event::Catch, look);
+                tell(Event::Catch, Kind::Rule, Event::FirstLook);
+                break;
+            case CatchRule::SealedBrood:
+                put(Event::Catch, std::max(look, hourOfMoment(likely(Event::SealedBrood))));
+                tell(Event::Catch, Kind::LaterOf, Event::SealedBrood);
+                break;
+            case CatchRule::Age:
+                put(Event::Catch, emergence + fact(Fact::CatchAgeD) * 24);
+                tell(Event::Catch, Kind::Rule, Event::Emergence, Fact::CatchAgeD,
+                     fact(Fact::CatchAgeD) * 24);
+                break;
+        }
+    }
+
+    const DatePlan& plan_;
+    const Facts& facts_;
+    const MatingTable& mating_;
+    Trace* trace_;
+    BatchDates out_;
+};
+
+}  // namespace
+
+BatchDates datesOf(const DatePlan& plan, const Facts& facts, const MatingTable& mating,
+                   Trace* trace) {
+    return Dates(plan, facts, mating, trace).list();
+}
+
+}  // namespace tenthday

@@ -1,0 +1,118 @@
+#include "timeline/loads.h"
+
+#include <algorithm>
+
+namespace tenthday {
+namespace {
+
+/// The newest count of one kind: of one bar, or of the whole batch when `bar` is empty.
+std::optional<double> seenCount(const BatchInputs& inputs, OutcomeKind kind,
+                                std::optional<std::int32_t> bar) {
+    const Outcome* newest = nullptr;
+    for (const auto& outcome : inputs.outcomes)
+        if (outcome->kind == kind && outcome->bar == bar && outcome->count && !outcome->side)
+            if (newest == nullptr || outcome->day >= newest->day) newest = outcome.get();
+    return newest == nullptr ? std::nullopt
+                             : std::optional{static_cast<double>(newest->count->value)};
+}
+
+SeenCounts seenOf(const BatchInputs& inputs, std::optional<std::int32_t> bar) {
+    return {seenCount(inputs, OutcomeKind::Graft, bar),
+            seenCount(inputs, OutcomeKind::TakeCount, bar),
+            seenCount(inputs, OutcomeKind::Sealed, bar), seenCount(inputs, OutcomeKind::Ripe, bar)};
+}
+
+/// Spreads a count of the whole batch over its bars, in proportion to what each had before.
+void share(std::vector<ChainCounts>& bars, std::vector<SeenCounts>& seen,
+           std::optional<double> total, double ChainCounts::*stage,
+           std::optional<double> SeenCounts::*mark, const Facts& facts) {
+    if (total) {
+        double sum = 0;
+        for (const auto& bar : bars) sum += bar.*stage;
+        for (std::size_t i = 0; i < bars.size(); ++i)
+            seen[i].*mark =
+                sum > 0 ? bars[i].*stage / sum * *total : *total / static_cast<double>(bars.size());
+    }
+    for (std::size_t i = 0; i < bars.size(); ++i)
+        bars[i] = expectedCounts(facts, bars[i].grafted, seen[i]);
+}
+
+std::optional<Id<Builder>> builderOf(const BatchInputs& inputs, std::int32_t bar,
+                                     std::int32_t step) {
+    for (const auto& load : inputs.loads)
+        if (load->bar == bar && load->step == step) return load->builder;
+    return std::nullopt;
+}
+
+/// Cells from graft to take, from take to sealing, and sealed; cut to the stay.
+std::vector<LoadSpan::Thickness> thicknessOf(const LoadSpan& load, const ChainCounts& counts,
+                                             Moment counted, Moment sealed) {
+    std::vector<LoadSpan::Thickness> all{{load.span.from, counts.grafted, false},
+                                         {counted, counts.accepted, false},
+                                         {sealed, counts.sealed, true}};
+    std::vector<LoadSpan::Thickness> kept;
+    for (const auto& piece : all) {
+        if (piece.from >= load.span.until) break;
+        if (piece.from <= load.span.from) kept.clear();
+        kept.push_back({std::max(piece.from, load.span.from), piece.cells, piece.sealed});
+    }
+    return kept;
+}
+
+}  // namespace
+
+std::vector<ChainCounts> barCounts(const BatchInputs& inputs) {
+    std::vector<ChainCounts> counts;
+    std::vector<SeenCounts> seen;
+    for (const auto& bar : inputs.bars) {
+        seen.push_back(seenOf(inputs, bar->bar));
+        counts.push_back(expectedCounts(*inputs.facts, bar->cells.value, seen.back()));
+    }
+    const auto whole = seenOf(inputs, std::nullopt);
+    const auto& facts = *inputs.facts;
+    share(counts, seen, whole.grafted, &ChainCounts::grafted, &SeenCounts::grafted, facts);
+    share(counts, seen, whole.accepted, &ChainCounts::accepted, &SeenCounts::accepted, facts);
+    share(counts, seen, whole.sealed, &ChainCounts::sealed, &SeenCounts::sealed, facts);
+    share(counts, seen, whole.ripe, &ChainCounts::ripe, &SeenCounts::ripe, facts);
+    return counts;
+}
+
+std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates,
+                              const std::vector<ChainCounts>& bars) {
+    const Moment counted = hoursAfter(dates.graft, (*inputs.facts)[Fact::TakeCountFromH]);
+    const Moment sealed = hoursAfter(dates.graft, dates.clock.sealed().mean());
+    std::vector<LoadSpan> loads;
+    for (const auto& step : inputs.steps) {
+        const std::size_t first = loads.size();
+        std::vector<ChainCounts> sums;
+        const bool last = step == inputs.steps.back();
+        for (std::size_t i = 0; i < bars.size(); ++i) {
+            const auto bar = inputs.bars[i]->bar;
+            const auto builder = builderOf(inputs, bar, step->step);
+            auto load =
+                std::find_if(loads.begin() + static_cast<std::ptrdiff_t>(first), loads.end(),
+                             [&](const LoadSpan& l) { return l.builder == builder; });
+            if (load == loads.end()) {
+                // The last step lasts until the cells really leave.
+                const Moment until = last ? dates.transfer : hoursAfter(dates.graft, step->toHour);
+                const Moment from = hoursAfter(dates.graft, step->fromHour);
+                loads.push_back({builder,
+                                 step->where,
+                                 step->step,
+                                 {},
+                                 {from, std::max(until, from + std::chrono::minutes{1})},
+                                 dayOf(until) + Days{step->restDays},
+                                 {}});
+                sums.emplace_back();
+                load = loads.end() - 1;
+            }
+            load->bars.push_back(bar);
+            sums[static_cast<std::size_t>(load - loads.begin()) - first] += bars[i];
+        }
+        for (std::size_t i = first; i < loads.size(); ++i)
+            loads[i].thickness = thicknessOf(loads[i], sums[i - first], counted, sealed);
+    }
+    return loads;
+}
+
+}  // namespace tenthday

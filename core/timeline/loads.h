@@ -1,0 +1,14 @@
+/// @file loads.h  A batch's stays in builders, step by step, with the cells that stand there.
+#pragma once
+#include "timeline/batch_timeline.h"
+
+namespace tenthday {
+
+/// Expected or seen counts of each bar, in the order of inputs.bars; their sum is the batch's.
+[[nodiscard]] std::vector<ChainCounts> barCounts(const BatchInputs& inputs);
+
+/// Stays in the order of steps, then builders. Bars without a builder at a step share one stay.
+[[nodiscard]] std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates,
+                                            const std::vector<ChainCounts>& bars);
+
+}  // namespace tenthday

@@ -1,0 +1,187 @@
+#include "book/book_file.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <filesystem>
+
+#include "book/backups.h"
+#include "book/new_id.h"
+#include "book/writer.h"
+
+namespace tenthday {
+namespace {
+
+Error named(const QString& path, const Error& error) {
+    return {path.toStdString() + ": " + error.text};
+}
+
+/// A name beside the target that nobody has.
+QString unfinishedName(const QString& target) {
+    return target + u'.' + QString::fromStdString(toText(idMaker().next())) +
+           QStringLiteral(".part");
+}
+
+/// Puts a finished file in its place.
+Result<void> moveInto(const QString& part, const QString& target, bool replace) {
+    if (!replace) {
+        if (QFile::rename(part, target)) return {};
+        QFile::remove(part);
+        return Error{QFileInfo::exists(target) ? "is there already; nothing was changed"
+                                               : "cannot be written"};
+    }
+    std::error_code error;
+    std::filesystem::rename(part.toStdString(), target.toStdString(), error);
+    if (!error) return {};
+    QFile::remove(part);
+    return Error{"cannot be written: " + error.message()};
+}
+
+Result<void> fill(const QString& part, const ChangeSet& content, const OpenOptions& options) {
+    auto connection = createSqlite(part);
+    if (!connection) return connection.error();
+    if (auto made = migrate(*connection.value(), *options.steps); !made) return made;
+    return writeChanges(*connection.value(), content, options.utcNow());
+}
+
+}  // namespace
+
+bool isWritable(const QString& path) {
+    const QFileInfo file(path);
+    const auto anybody = QFileDevice::WriteOwner | QFileDevice::WriteGroup | QFileDevice::WriteOther;
+    const QFileInfo folder(file.absolutePath());
+    return file.isWritable() && (file.permissions() & anybody) && folder.isWritable() &&
+           (folder.permissions() & anybody);
+}
+
+Result<void> checkHeader(const QString& path, std::int32_t newestSchema) {
+    const QFileInfo file(path);
+    if (!file.exists()) return Error{"there is no such file"};
+    if (!file.isFile()) return Error{"is no file"};
+    if (!QFile(path).open(QIODevice::ReadOnly)) return Error{"the file cannot be read"};
+    const auto header = readSqliteHeader(path);
+    if (!header || header->applicationId != kApplicationId)
+        return Error{"is not a Tenthday book; nothing was changed"};
+    if (header->userVersion > newestSchema)
+        return Error{"was made by a newer Tenthday (schema " + std::to_string(header->userVersion) +
+                     ", this one knows " + std::to_string(newestSchema) + "); nothing was changed"};
+    return {};
+}
+
+BookFile::BookFile(QString path, const OpenOptions& options)
+    : path_(std::move(path)), options_(options), access_(options.access) {}
+
+Error BookFile::named(const Error& error) const { return tenthday::named(path_, error); }
+
+Result<std::unique_ptr<BookFile>> BookFile::open(const QString& path, const OpenOptions& options) {
+    std::unique_ptr<BookFile> book(new BookFile(path, options));
+    if (auto opened = book->openNow(); !opened) return book->named(opened.error());
+    return book;
+}
+
+Result<void> BookFile::openNow() {
+    if (auto good = checkHeader(path_, newestSchema(*options_.steps)); !good) return good;
+    if (!isWritable(path_)) access_ = Access::ReadOnly;
+    if (!isReadOnly()) {
+        auto lock = BookLock::take(path_);
+        if (!lock) return lock.error();
+        lock_ = std::move(lock).value();
+    }
+    auto connection = openSqlite(path_, access_);
+    if (!connection) return connection.error();
+    connection_ = std::move(connection).value();
+    const auto faults = structureFaults(*connection_, true);
+    if (!faults || !faults.value().empty())
+        return Error{"the file is damaged (" +
+                     (faults ? faults.value().front().simplified().toStdString()
+                             : faults.error().text) +
+                     "); nothing was changed"};
+    if (auto good = checkFacts(); !good) return good;
+    return bringUpToDate();
+}
+
+Result<void> BookFile::checkFacts() {
+    const auto newest =
+        connection_->readOne(QStringLiteral("SELECT coalesce(max(facts_revision), 1) FROM book"));
+    if (!newest) return newest.error();
+    std::int32_t revision = 0;
+    if (!fromCell(newest.value(), revision)) return Error{"book: facts_revision cannot be read"};
+    if (revision > kNewestFactsRevision)
+        return Error{"was made by a newer Tenthday (facts revision " + std::to_string(revision) +
+                     ", this one knows " + std::to_string(kNewestFactsRevision) +
+                     "); nothing was changed"};
+    return {};
+}
+
+Result<void> BookFile::bringUpToDate() {
+    const auto newest = newestSchema(*options_.steps);
+    const auto version = userVersion(*connection_);
+    if (!version) return version.error();
+    if (version.value() == newest) return {};
+    if (isReadOnly())
+        return Error{"was made by an older Tenthday (schema " + std::to_string(version.value()) +
+                     "); open it once for writing to bring it up to date"};
+    if (!QDir().mkpath(backupFolderOf(path_)))
+        return Error{"the backup folder cannot be made; nothing was changed"};
+    const QDir folder(backupFolderOf(path_));
+    const auto backup =
+        folder.filePath(migrationBackupNameOf(path_, options_.clock.realDay(), newest));
+    if (!QFileInfo::exists(backup))
+        if (auto kept = copyInto(*connection_, backup); !kept)
+            return Error{"no backup could be made before bringing it up to date: " +
+                         kept.error().text};
+    return migrate(*connection_, *options_.steps);
+}
+
+Result<Snapshot> BookFile::read(const ReadRange& range) {
+    auto snapshot = readSnapshot(*connection_, options_.clock, range);
+    if (!snapshot) return named(snapshot.error());
+    return snapshot;
+}
+
+Result<void> BookFile::write(const ChangeSet& changes) {
+    if (isReadOnly()) return named(Error{"is open for reading only; nothing was changed"});
+    if (auto done = writeChanges(*connection_, changes, options_.utcNow()); !done)
+        return named(done.error());
+    return {};
+}
+
+Result<void> BookFile::saveCopy(const QString& target, bool replace) {
+    if (QFileInfo(target).exists()) {
+        if (QFileInfo(target).canonicalFilePath() == QFileInfo(path_).canonicalFilePath())
+            return tenthday::named(target, Error{"is the open book itself"});
+        if (!replace)
+            return tenthday::named(target, Error{"is there already; nothing was changed"});
+    }
+    const auto part = unfinishedName(target);
+    auto done = copyInto(*connection_, part);
+    if (done) done = moveInto(part, target, replace);
+    return done ? done : tenthday::named(target, done.error());
+}
+
+Result<QString> BookFile::backUp() {
+    if (isReadOnly()) return QString();
+    const QDir folder(backupFolderOf(path_));
+    const auto target = folder.filePath(backupNameOf(path_, options_.clock.realDay()));
+    if (QFileInfo::exists(target)) return QString();
+    if (!QDir().mkpath(folder.path()))
+        return tenthday::named(folder.path(), Error{"the folder cannot be made"});
+    if (auto done = saveCopy(target); !done) return done.error();
+    rotateBackups(path_);
+    return target;
+}
+
+Result<void> createBook(const QString& path, const ChangeSet& content,
+                        const OpenOptions& options) {
+    if (QFileInfo(path).exists() || QFileInfo(path).isSymLink())
+        return named(path, Error{"is there already; nothing was changed"});
+    if (!QFileInfo(QFileInfo(path).absolutePath()).isDir())
+        return named(path, Error{"there is no such folder"});
+    if (auto valid = applied(Snapshot{}, content); !valid) return named(path, valid.error());
+    const auto part = unfinishedName(path);
+    auto done = fill(part, content, options);
+    if (done) done = moveInto(part, path, false);
+    if (!done) QFile::remove(part);
+    return done ? done : Result<void>(named(path, done.error()));
+}
+
+}  // namespace tenthday

@@ -1,0 +1,93 @@
+#include "book/reader.h"
+
+#include "book/row_sql.h"
+#include "book/sqlite.h"
+
+namespace tenthday {
+namespace {
+
+template <class Row>
+concept OfBatch = std::is_same_v<Row, Batch> || requires(const Row& row) { row.batch; };
+
+template <class Row>
+QString withinDays() {
+    const auto days = QStringLiteral("day BETWEEN ? AND ?");
+    if constexpr (std::is_same_v<Row, Batch>) return QStringLiteral(" WHERE ") + days;
+    return QStringLiteral(" WHERE batch IN (SELECT id FROM batch WHERE %1)").arg(days);
+}
+
+template <class Row>
+Result<Table<Row>> readTable(Connection& connection, const QString& where, const Values& values) {
+    typename Table<Row>::Rows rows;
+    const auto sql = selectStatement(ColumnsOf<Row>::table, columnNames<Row>()) + where;
+    auto done = connection.read(sql, values, [&](const Values& cells) -> Result<void> {
+        auto row = rowOf<Row>(cells);
+        if (!row) return row.error();
+        rows.push_back(std::make_shared<const Row>(std::move(row).value()));
+        return {};
+    });
+    if (!done) return done.error();
+    return Table<Row>::from(std::move(rows));
+}
+
+/// The days whose batches are wanted; nothing means all.
+std::optional<DayWindow> daysWanted(const Snapshot& snapshot, const ReadRange& range) {
+    if (range.allSeasons || snapshot.seasonId().isNone()) return std::nullopt;
+    const auto season = snapshot.season();
+    return DayWindow{season.first - kLeadIn, season.last};
+}
+
+Result<void> chooseSeason(Snapshot& snapshot, const Clock& clock, const ReadRange& range) {
+    snapshot.setToday(clock.today(snapshot.book()));
+    if (range.season && !snapshot.find(*range.season)) return Error{"there is no such season"};
+    snapshot.setSeason(range.season.value_or(seasonOf(snapshot.all<Season>(), snapshot.today())));
+    return {};
+}
+
+template <class Row>
+Result<void> readInto(Snapshot& snapshot, Connection& connection, const ReadRange& range) {
+    QString where;
+    Values values;
+    if constexpr (OfBatch<Row>) {
+        if (const auto days = daysWanted(snapshot, range)) {
+            where = withinDays<Row>();
+            values = {toCell(days->first), toCell(days->last)};
+        }
+    }
+    auto table = readTable<Row>(connection, where, values);
+    if (!table) return table.error();
+    snapshot.setAll(std::move(table).value());
+    return {};
+}
+
+}  // namespace
+
+Id<Season> seasonOf(const Table<Season>& seasons, Day today) {
+    Ptr<Season> best;
+    for (const auto& season : seasons) {
+        if (season->from <= today && today <= season->until) return season->id;
+        const bool ahead = season->from > today;
+        const bool bestAhead = best && best->from > today;
+        const bool nearer = !best || (ahead ? !bestAhead || season->from < best->from
+                                            : !bestAhead && season->from > best->from);
+        if (nearer) best = season;
+    }
+    return best ? best->id : Id<Season>{};
+}
+
+Result<Snapshot> readSnapshot(Connection& connection, const Clock& clock, const ReadRange& range) {
+    auto moment = Transaction::beginReading(connection);
+    if (!moment) return moment.error();
+    Snapshot snapshot;
+    Result<void> done;
+    forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) {
+        if (done) done = readInto<Row>(snapshot, connection, range);
+        // Book and seasons come first: what is wanted of the rest hangs on them.
+        if (done && std::is_same_v<Row, Season>) done = chooseSeason(snapshot, clock, range);
+    });
+    if (!done) return done.error();
+    if (auto ended = moment.value()->commit(); !ended) return ended.error();
+    return snapshot;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,32 @@
+/// @file reader.h  From the file to a Snapshot.
+#pragma once
+#include <optional>
+
+#include "book/connection.h"
+#include "options/clock.h"
+#include "records/snapshot.h"
+
+namespace tenthday {
+
+/// Days before a season's first day from which batches are read with it: their queens may still
+/// sit in its nucs.
+inline constexpr Days kLeadIn{60};
+
+/// How much of a book to read.
+struct ReadRange {
+    /// The season to show. Empty: that of today, else the next to come, else the last one.
+    std::optional<Id<Season>> season;
+    /// Batches of all seasons, for export.
+    bool allSeasons = false;
+};
+
+/// The season that is meant when none is named; none in a book without seasons.
+[[nodiscard]] Id<Season> seasonOf(const Table<Season>& seasons, Day today);
+
+/// Reads lasting things whole and, of batches and what hangs on them, those whose day lies in the
+/// season or up to kLeadIn before it. All from one moment, also while another program writes.
+/// An Error names the first row that cannot be right.
+[[nodiscard]] Result<Snapshot> readSnapshot(Connection& connection, const Clock& clock,
+                                            const ReadRange& range);
+
+}  // namespace tenthday

@@ -59,7 +59,8 @@ std::vector<Day> backupsToKeep(std::vector<Day> days) {
     std::sort(days.begin(), days.end(), std::greater<>());
     days.erase(std::unique(days.begin(), days.end()), days.end());
     std::set<Day> keep;
-    keepNewestOfEach(days, [](Day day) { return day; }, 7, keep);
+    keepNewestOfEach(
+        days, [](Day day) { return day; }, 7, keep);
     keepNewestOfEach(days, weekOf, 8, keep);
     keepNewestOfEach(days, monthOf, 12, keep);
     return {keep.begin(), keep.end()};

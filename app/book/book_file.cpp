@@ -47,7 +47,8 @@ Result<void> fill(const QString& part, const ChangeSet& content, const OpenOptio
 
 bool isWritable(const QString& path) {
     const QFileInfo file(path);
-    const auto anybody = QFileDevice::WriteOwner | QFileDevice::WriteGroup | QFileDevice::WriteOther;
+    const auto anybody =
+        QFileDevice::WriteOwner | QFileDevice::WriteGroup | QFileDevice::WriteOther;
     const QFileInfo folder(file.absolutePath());
     return file.isWritable() && (file.permissions() & anybody) && folder.isWritable() &&
            (folder.permissions() & anybody);
@@ -91,10 +92,10 @@ Result<void> BookFile::openNow() {
     connection_ = std::move(connection).value();
     const auto faults = structureFaults(*connection_, true);
     if (!faults || !faults.value().empty())
-        return Error{"the file is damaged (" +
-                     (faults ? faults.value().front().simplified().toStdString()
-                             : faults.error().text) +
-                     "); nothing was changed"};
+        return Error{
+            "the file is damaged (" +
+            (faults ? faults.value().front().simplified().toStdString() : faults.error().text) +
+            "); nothing was changed"};
     if (auto good = checkFacts(); !good) return good;
     return bringUpToDate();
 }
@@ -170,8 +171,7 @@ Result<QString> BookFile::backUp() {
     return target;
 }
 
-Result<void> createBook(const QString& path, const ChangeSet& content,
-                        const OpenOptions& options) {
+Result<void> createBook(const QString& path, const ChangeSet& content, const OpenOptions& options) {
     if (QFileInfo(path).exists() || QFileInfo(path).isSymLink())
         return named(path, Error{"is there already; nothing was changed"});
     if (!QFileInfo(QFileInfo(path).absolutePath()).isDir())

@@ -17,8 +17,7 @@ public:
         addOrFault("schema", "schema " + std::to_string(newestSchema(schemaSteps())),
                    userVersion(connection_));
         facts();
-        forEachRowType(AllRows{},
-                       [&]<class Row>(std::type_identity<Row>) { checkTable<Row>(); });
+        forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) { checkTable<Row>(); });
         references();
         return std::move(lines_);
     }
@@ -33,8 +32,10 @@ private:
     }
     void addFaults(std::string_view subject, std::string_view fine,
                    const Result<QStringList>& faults) {
-        if (!faults || faults.value().empty()) return addOrFault(subject, std::string(fine), faults);
-        for (const auto& fault : faults.value()) add(subject, false, fault.simplified().toStdString());
+        if (!faults || faults.value().empty())
+            return addOrFault(subject, std::string(fine), faults);
+        for (const auto& fault : faults.value())
+            add(subject, false, fault.simplified().toStdString());
     }
 
     void structure() { addFaults("file", "sound", structureFaults(connection_, false)); }
@@ -74,7 +75,9 @@ private:
 }  // namespace
 
 Result<std::vector<CheckLine>> checkBook(const QString& path) {
-    const auto named = [&](const Error& error) { return Error{path.toStdString() + ": " + error.text}; };
+    const auto named = [&](const Error& error) {
+        return Error{path.toStdString() + ": " + error.text};
+    };
     if (auto good = checkHeader(path, newestSchema(schemaSteps())); !good)
         return named(good.error());
     auto connection = openSqlite(path, Access::ReadOnly);

@@ -11,7 +11,7 @@ namespace tenthday {
 struct CheckLine {
     std::string subject;  ///< file, schema, facts, references, or a table
     bool good = true;
-    std::string detail;   ///< what was found: a number of rows, or the fault
+    std::string detail;  ///< what was found: a number of rows, or the fault
 };
 
 /// Structure of the file, schema, facts revision, references, and every row of every table.

@@ -19,8 +19,8 @@ using Values = std::vector<CellValue>;
 /// How to open a database, and how to say what it complains of.
 struct Dialect {
     QString driver;
-    QString name;     ///< file or database
-    QString options;  ///< connect options of the driver
+    QString name;       ///< file or database
+    QString options;    ///< connect options of the driver
     QStringList setUp;  ///< statements run after each opening
     std::function<Error(const QSqlError&)> words;
 };
@@ -62,7 +62,8 @@ private:
     Dialect dialect_;
     QString key_;  ///< unique name Qt knows the connection by
     QSqlDatabase database_;
-    std::unordered_map<QString, QSqlQuery> prepared_;  ///< statements with values, kept for the next row
+    std::unordered_map<QString, QSqlQuery>
+        prepared_;  ///< statements with values, kept for the next row
     Saboteur saboteur_;
 };
 

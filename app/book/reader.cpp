@@ -7,7 +7,9 @@ namespace tenthday {
 namespace {
 
 template <class Row>
-concept OfBatch = std::is_same_v<Row, Batch> || requires(const Row& row) { row.batch; };
+concept OfBatch = std::is_same_v<Row, Batch> || requires(const Row& row) {
+    row.batch;
+};
 
 template <class Row>
 QString withinDays() {

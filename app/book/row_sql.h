@@ -1,4 +1,5 @@
-/// @file row_sql.h  Row statements and values, made from ColumnsOf: plain SQL that PostgreSQL shares.
+/// @file row_sql.h  Row statements and values, made from ColumnsOf: plain SQL that PostgreSQL
+/// shares.
 #pragma once
 #include <QString>
 #include <QStringList>

@@ -34,29 +34,41 @@ Error inWords(const QSqlError& error) {
     const int code = error.nativeErrorCode().toInt();
     const auto message = error.databaseText();
     switch (code) {
-        case CheckFailed: return {"a value is out of range: " + constraintOf(message)};
-        case ReferenceFailed: return {"a row refers to nothing, or is still in use elsewhere"};
-        case UniqueFailed: return {constraintOf(message) + ": is there already"};
-        default: break;
+        case CheckFailed:
+            return {"a value is out of range: " + constraintOf(message)};
+        case ReferenceFailed:
+            return {"a row refers to nothing, or is still in use elsewhere"};
+        case UniqueFailed:
+            return {constraintOf(message) + ": is there already"};
+        default:
+            break;
     }
     switch (code & 0xFF) {
-        case Busy: return {"another program is using the file"};
-        case CannotWrite: return {"the file cannot be written"};
-        case InputOutput: return {"the disk reports an error (" + std::to_string(code) + ")"};
-        case Full: return {"the disk is full"};
-        case CannotOpen: return {"the file cannot be opened"};
+        case Busy:
+            return {"another program is using the file"};
+        case CannotWrite:
+            return {"the file cannot be written"};
+        case InputOutput:
+            return {"the disk reports an error (" + std::to_string(code) + ")"};
+        case Full:
+            return {"the disk is full"};
+        case CannotOpen:
+            return {"the file cannot be opened"};
         case Corrupt:
-        case NotADatabase: return {"the file is damaged"};
-        default: return {message.simplified().toStdString()};
+        case NotADatabase:
+            return {"the file is damaged"};
+        default:
+            return {message.simplified().toStdString()};
     }
 }
 
 Dialect sqliteDialect(const QString& path, const QString& mode) {
-    return {QStringLiteral("QSQLITE"),
-            path,
-            QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000") + mode,
-            {QStringLiteral("PRAGMA foreign_keys = ON"), QStringLiteral("PRAGMA synchronous = FULL")},
-            inWords};
+    return {
+        QStringLiteral("QSQLITE"),
+        path,
+        QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000") + mode,
+        {QStringLiteral("PRAGMA foreign_keys = ON"), QStringLiteral("PRAGMA synchronous = FULL")},
+        inWords};
 }
 
 /// Reads something of the file, so that a journal left by a dead writer shows itself.

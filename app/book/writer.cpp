@@ -31,8 +31,7 @@ Result<void> deleteRow(Connection& connection, const Row& before) {
 
 template <class Row>
 Result<void> insertRow(Connection& connection, const Row& after) {
-    return touchOne<Row>(connection,
-                         insertStatement(ColumnsOf<Row>::table, columnNames<Row>()),
+    return touchOne<Row>(connection, insertStatement(ColumnsOf<Row>::table, columnNames<Row>()),
                          valuesOf(after));
 }
 
@@ -41,12 +40,14 @@ Result<void> updateRow(Connection& connection, const Row& before, const Row& aft
     auto values = valuesOf(after);
     values.erase(values.begin());
     for (auto& key : keyOf(before)) values.push_back(std::move(key));
-    return touchOne<Row>(connection,
-                         updateStatement(ColumnsOf<Row>::table, columnNames<Row>()), values);
+    return touchOne<Row>(connection, updateStatement(ColumnsOf<Row>::table, columnNames<Row>()),
+                         values);
 }
 
 template <class Row>
-concept Labelled = !std::is_same_v<Row, Book> && requires(const Row& row) { row.label; };
+concept Labelled = !std::is_same_v<Row, Book> && requires(const Row& row) {
+    row.label;
+};
 
 /// Labels may be handed round within an edit; the database wants them unique after each statement,
 /// so a label about to change makes room first.
@@ -100,15 +101,13 @@ QJsonValue imageOf(const Ptr<Row>& row) {
 }
 
 Result<void> logChange(Connection& connection, const ChangeSet& changes, const QDateTime& utcNow) {
-    static const QStringList columns{QStringLiteral("id"),      QStringLiteral("at"),
-                                     QStringLiteral("verb"),    QStringLiteral("subject"),
-                                     QStringLiteral("day"),     QStringLiteral("images")};
-    const Values values{toText(idMaker().next()),
-                        utcNow.toUTC().toString(Qt::ISODateWithMs).toStdString(),
-                        toCell(changes.verb),
-                        changes.subject,
-                        toCell(changes.day),
-                        imagesOf(changes).toStdString()};
+    static const QStringList columns{QStringLiteral("id"),   QStringLiteral("at"),
+                                     QStringLiteral("verb"), QStringLiteral("subject"),
+                                     QStringLiteral("day"),  QStringLiteral("images")};
+    const Values values{
+        toText(idMaker().next()), utcNow.toUTC().toString(Qt::ISODateWithMs).toStdString(),
+        toCell(changes.verb),     changes.subject,
+        toCell(changes.day),      imagesOf(changes).toStdString()};
     const auto logged = connection.run(insertStatement("change", columns), values);
     if (!logged) return logged.error();
     return {};
@@ -154,10 +153,10 @@ QByteArray imagesOf(const ChangeSet& changes) {
         images += std::visit(
             []<class Row>(const RowChangeOf<Row>& c) {
                 const auto table = ColumnsOf<Row>::table;
-                return QJsonObject{{QStringLiteral("table"),
-                                    QString::fromUtf8(table.data(), table.size())},
-                                   {QStringLiteral("before"), imageOf(c.before)},
-                                   {QStringLiteral("after"), imageOf(c.after)}};
+                return QJsonObject{
+                    {QStringLiteral("table"), QString::fromUtf8(table.data(), table.size())},
+                    {QStringLiteral("before"), imageOf(c.before)},
+                    {QStringLiteral("after"), imageOf(c.after)}};
             },
             change);
     return QJsonDocument(images).toJson(QJsonDocument::Compact);
@@ -171,8 +170,8 @@ Result<void> writeChanges(Connection& connection, const ChangeSet& changes,
     if (!transaction) return transaction.error();
     for (const auto pass : {Pass::Delete, Pass::ClearLabels, Pass::Update, Pass::Insert})
         for (const auto& change : net) {
-            auto done = std::visit([&](const auto& c) { return writeRow(connection, c, pass); },
-                                   change);
+            auto done =
+                std::visit([&](const auto& c) { return writeRow(connection, c, pass); }, change);
             if (!done) return done;
         }
     if (auto logged = logChange(connection, changes, utcNow); !logged) return logged;

@@ -1,0 +1,109 @@
+#include "desk/desk.h"
+
+namespace tenthday {
+
+Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot)
+    : file_(std::move(file)), clock_(clock), saved_(outlookOf(snapshot, memo_)) {}
+
+Result<std::unique_ptr<Desk>> Desk::open(const QString& path, const OpenOptions& options,
+                                         const ReadRange& range) {
+    auto file = BookFile::open(path, options);
+    if (!file) return file.error();
+    auto snapshot = file.value()->read(range);
+    if (!snapshot) return snapshot.error();
+    return std::unique_ptr<Desk>(
+        new Desk(std::move(file).value(), options.clock, std::move(snapshot).value()));
+}
+
+void Desk::show(Cause cause, const ChangeSet* changes) {
+    Changes what{cause, {}};
+    if (changes == nullptr) what.tables.set();
+    if (changes != nullptr)
+        for (const auto& row : changes->rows) what.tables.set(row.index());
+    const auto outlook = this->outlook();  // a slot may change what is to be seen
+    Q_EMIT shown(outlook, what);
+}
+
+Error Desk::refused(Error error) {
+    if (preview_) {
+        preview_.reset();
+        show(Cause::PreviewDropped, nullptr);
+    }
+    return error;
+}
+
+Result<void> Desk::save(const ChangeSet& changes) {
+    auto next = applied(snapshot(), changes);
+    if (!next) return next.error();
+    if (auto written = file_->write(changes); !written) return written;
+    saved_ = outlookOf(next.value(), memo_);
+    preview_.reset();
+    return {};
+}
+
+Result<void> Desk::apply(const ChangeSet& changes) {
+    if (changes.isEmpty()) {
+        if (preview_) return preview(std::nullopt);
+        return {};
+    }
+    if (auto done = save(changes); !done) return refused(done.error());
+    undo_.push(changes);
+    show(Cause::Edited, &changes);
+    return {};
+}
+
+Result<void> Desk::undo() {
+    if (!canUndo()) return {};
+    auto back = undo_.toUndo(snapshot());
+    if (!back) return refused(back.error());
+    if (auto done = save(back.value()); !done) return refused(done.error());
+    undo_.undone(back.value());
+    show(Cause::Undone, &back.value());
+    return {};
+}
+
+Result<void> Desk::redo() {
+    if (!canRedo()) return {};
+    auto again = undo_.toRedo(snapshot());
+    if (!again) return refused(again.error());
+    if (auto done = save(again.value()); !done) return refused(done.error());
+    undo_.redone(again.value());
+    show(Cause::Redone, &again.value());
+    return {};
+}
+
+Result<void> Desk::preview(const std::optional<ChangeSet>& changes) {
+    if (!changes) {
+        if (!preview_) return {};
+        preview_.reset();
+        show(Cause::PreviewDropped, nullptr);
+        return {};
+    }
+    auto next = applied(snapshot(), *changes);
+    if (!next) return refused(next.error());
+    preview_ = outlookOf(next.value(), memo_);
+    show(Cause::Previewed, &*changes);
+    return {};
+}
+
+Result<void> Desk::showSeason(Id<Season> season) {
+    auto read = file_->read({season, false});
+    if (!read) return refused(read.error());
+    undo_.clear();
+    preview_.reset();
+    saved_ = outlookOf(read.value(), memo_);
+    show(Cause::Opened, nullptr);
+    return {};
+}
+
+void Desk::refreshToday() {
+    const auto day = clock_.today(snapshot().book());
+    if (day == snapshot().today()) return;
+    Snapshot next = snapshot();
+    next.setToday(day);
+    preview_.reset();
+    saved_ = outlookOf(next, memo_);
+    show(Cause::NewDay, nullptr);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,77 @@
+/// @file desk.h  The open book: its snapshot, edits, undo, preview. The one signal is `shown`.
+///
+///   verb -> ChangeSet -> apply: checked in memory -> written -> snapshot swapped -> shown()
+///
+/// If writing fails, memory, undo and file stay as they were.
+#pragma once
+#include <QObject>
+#include <memory>
+
+#include "book/book_file.h"
+#include "desk/undo_stack.h"
+#include "outlook/outlook.h"
+
+namespace tenthday {
+
+class Desk : public QObject {
+    Q_OBJECT
+
+public:
+    /// An Error is one English line that names the file and says why.
+    [[nodiscard]] static Result<std::unique_ptr<Desk>> open(const QString& path,
+                                                            const OpenOptions& options = {},
+                                                            const ReadRange& range = {});
+
+    [[nodiscard]] const QString& path() const { return file_->path(); }
+    [[nodiscard]] bool isReadOnly() const { return file_->isReadOnly(); }
+
+    /// What is saved.
+    [[nodiscard]] const Snapshot& snapshot() const { return saved_->snapshot; }
+    /// What is to be seen: the preview while there is one, else what is saved. Never null.
+    [[nodiscard]] const OutlookPtr& outlook() const { return preview_ ? preview_ : saved_; }
+    [[nodiscard]] bool isPreviewing() const { return preview_ != nullptr; }
+
+    /// Saves an edit; ends a preview. An edit that changes nothing is fine and leaves no trace.
+    [[nodiscard]] Result<void> apply(const ChangeSet& changes);
+
+    [[nodiscard]] bool canUndo() const { return undo_.canUndo(); }
+    [[nodiscard]] bool canRedo() const { return undo_.canRedo(); }
+    [[nodiscard]] std::optional<EditName> undoName() const { return undo_.undoName(); }
+    [[nodiscard]] std::optional<EditName> redoName() const { return undo_.redoName(); }
+    /// Each is a new edit in the file. Fine, and without effect, when there is nothing to do.
+    [[nodiscard]] Result<void> undo();
+    [[nodiscard]] Result<void> redo();
+
+    /// Shows what an edit of what is saved would lead to, without saving; nullopt drops it.
+    /// Each preview replaces the last.
+    [[nodiscard]] Result<void> preview(const std::optional<ChangeSet>& changes);
+
+    /// Reads another season; undo begins anew.
+    [[nodiscard]] Result<void> showSeason(Id<Season> season);
+    /// Asks the clock; tells when the day has changed.
+    void refreshToday();
+
+    [[nodiscard]] BookFile& file() { return *file_; }
+
+Q_SIGNALS:
+    /// After every successful change of what is to be seen, exactly once.
+    void shown(const tenthday::OutlookPtr& outlook, const tenthday::Changes& changes);
+
+private:
+    Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot);
+    [[nodiscard]] Result<void> save(const ChangeSet& changes);
+    [[nodiscard]] Error refused(Error error);
+    void show(Cause cause, const ChangeSet* changes);
+
+    std::unique_ptr<BookFile> file_;
+    Clock clock_;
+    OutlookMemo memo_;
+    OutlookPtr saved_;
+    OutlookPtr preview_;
+    UndoStack undo_;
+};
+
+}  // namespace tenthday
+
+Q_DECLARE_METATYPE(tenthday::OutlookPtr)
+Q_DECLARE_METATYPE(tenthday::Changes)

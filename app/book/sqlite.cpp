@@ -71,11 +71,13 @@ Dialect sqliteDialect(const QString& path, const QString& mode) {
         inWords};
 }
 
-/// Reads something of the file, so that a journal left by a dead writer shows itself.
-Result<void> touch(Connection& connection) {
-    auto read = connection.readOne(QStringLiteral("SELECT count(*) FROM sqlite_master"));
+/// Opens and reads something, so that a journal left by a dead writer shows itself.
+Result<std::unique_ptr<Connection>> openAndTouch(const QString& path, const QString& mode) {
+    auto connection = Connection::open(sqliteDialect(path, mode));
+    if (!connection) return connection;
+    auto read = connection.value()->readOne(QStringLiteral("SELECT count(*) FROM sqlite_master"));
     if (!read) return read.error();
-    return {};
+    return connection;
 }
 
 Result<QStringList> linesOf(Connection& connection, const QString& sql) {
@@ -119,18 +121,14 @@ std::optional<SqliteHeader> readSqliteHeader(const QString& path) {
 }
 
 Result<std::unique_ptr<Connection>> openSqlite(const QString& path, Access access) {
-    const bool readOnly = access == Access::ReadOnly;
-    const auto readOnlyMode = QStringLiteral(";QSQLITE_OPEN_READONLY");
-    auto opened = Connection::open(sqliteDialect(path, readOnly ? readOnlyMode : QString()));
-    if (!opened) return opened;
-    auto touched = touch(*opened.value());
-    if (touched) return opened;
-    const bool leftJournal = readOnly && QFileInfo::exists(path + QStringLiteral("-journal"));
-    if (!leftJournal) return touched.error();
-    if (auto recovered = openSqlite(path, Access::ReadWrite); !recovered)
+    if (access == Access::ReadWrite) return openAndTouch(path, {});
+    const auto readOnly = QStringLiteral(";QSQLITE_OPEN_READONLY");
+    auto opened = openAndTouch(path, readOnly);
+    if (opened || !QFileInfo::exists(path + QStringLiteral("-journal"))) return opened;
+    if (auto recovered = openAndTouch(path, {}); !recovered)
         return Error{"a writer died and left " + QFileInfo(path).fileName().toStdString() +
                      "-journal, which cannot be rolled back here"};
-    return Connection::open(sqliteDialect(path, readOnlyMode));
+    return openAndTouch(path, readOnly);
 }
 
 Result<std::unique_ptr<Connection>> createSqlite(const QString& path) {

@@ -14,18 +14,24 @@ public:
 
     template <class Row>
     [[nodiscard]] Ptr<Row> find(Id<Row> id) const {
-        const auto known = rows_.find(id.uuid);
+        const auto known = rows_.find(keyOf(id));
         return known == rows_.end() ? snapshot_.find(id)
                                     : std::get<RowChangeOf<Row>>(known->second).after;
     }
     template <class Row>
     void put(const RowChangeOf<Row>& change, Id<Row> id) {
-        rows_.insert_or_assign(id.uuid, RowChange(change));
+        rows_.insert_or_assign(keyOf(id), RowChange(change));
     }
 
 private:
+    using Key = std::pair<std::size_t, Uuid>;  ///< place of the row type in AllRows, id
+    template <class Row>
+    static Key keyOf(Id<Row> id) {
+        return {RowChange(RowChangeOf<Row>{}).index(), id.uuid};
+    }
+
     const Snapshot& snapshot_;
-    std::map<Uuid, RowChange> rows_;
+    std::map<Key, RowChange> rows_;
 };
 
 template <class Row>

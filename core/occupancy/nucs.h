@@ -75,7 +75,7 @@ struct SideOutlook {
     std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;  ///< from day on, in this yard
     std::vector<Ptr<Stocking>> stockings;
     std::vector<SideRound> rounds;
-    std::vector<SideSegment> segments;  ///< cover `stands` without gaps
+    std::vector<SideSegment> segments;  ///< cover `stands` without gaps; some are empty
 
     /// The yard it stands in on a day, or nothing.
     [[nodiscard]] std::optional<Id<Yard>> yardOn(Day day) const;

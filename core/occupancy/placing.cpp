@@ -19,6 +19,7 @@ public:
         std::unordered_map<Id<Yard>, std::size_t> index;
         for (std::size_t i = 0; i < yards_.size(); ++i) index[yards_[i]->id] = i;
         inYard_.resize(yards_.size());
+        for (std::size_t i = 0; i < sides.size(); ++i) sideIndex_[sides[i].side->id] = i;
         for (std::size_t i = 0; i < sides.size(); ++i)
             for (const auto& [from, yard] : sides[i].stays)
                 if (yard)
@@ -41,11 +42,12 @@ public:
                 if (share->yard == yards_[yard]->id)
                     wanted -=
                         fill(yard, std::min(wanted, share->cells.value - storedIn[share->yard]));
-        while (wanted > 0) {
-            const auto yard = bestYard(wanted);
-            if (!yard) break;
-            wanted -= fill(*yard, wanted);
-        }
+        for (const bool certainOnly : {true, false})
+            while (wanted > 0) {
+                const auto yard = bestYard(wanted, certainOnly);
+                if (!yard) break;
+                wanted -= fill(*yard, wanted, certainOnly);
+            }
         return stored + before - std::max(wanted, 0);
     }
 
@@ -54,20 +56,20 @@ private:
         for (const auto& placement : snapshot_.all<Placement>().of(batch_.uuid)) {
             if (placement->target != CellTarget::Nuc || !placement->side) continue;
             ++stored;
-            for (const auto& side : sides_)
-                if (side.side->id == *placement->side)
-                    if (const auto yard = side.yardOn(placement->day)) ++byYard[*yard];
+            if (const auto side = sideIndex_.find(*placement->side); side != sideIndex_.end())
+                if (const auto yard = sides_[side->second].yardOn(placement->day)) ++byYard[*yard];
         }
     }
 
     /// Free sides of a yard on the transfer day, best first.
-    std::vector<std::pair<FreeSide, std::size_t>> freeSides(std::size_t yard) const {
+    std::vector<std::pair<FreeSide, std::size_t>> freeSides(std::size_t yard,
+                                                            bool certainOnly) const {
         std::vector<std::pair<FreeSide, std::size_t>> free;
         const Day day = timeline_->hold.transferDay;
         for (const auto index : inYard_[yard]) {
             const auto& side = sides_[index];
             if (const auto found = freeOn(side, day, timeline_->hold.catchDay);
-                found && side.yardOn(day) == yards_[yard]->id)
+                found && (found->certain || !certainOnly) && side.yardOn(day) == yards_[yard]->id)
                 free.emplace_back(*found, index);
         }
         std::stable_sort(free.begin(), free.end(), [](const auto& a, const auto& b) {
@@ -77,10 +79,10 @@ private:
         return free;
     }
 
-    std::int32_t fill(std::size_t yard, std::int32_t cells) {
+    std::int32_t fill(std::size_t yard, std::int32_t cells, bool certainOnly = false) {
         if (cells <= 0) return 0;
         std::int32_t placed = 0;
-        for (const auto& [free, index] : freeSides(yard)) {
+        for (const auto& [free, index] : freeSides(yard, certainOnly)) {
             if (placed == cells) break;
             auto& side = sides_[index];
             const auto round =
@@ -97,11 +99,11 @@ private:
     }
 
     /// The yard that takes all with the least to spare; failing that the one that takes most.
-    [[nodiscard]] std::optional<std::size_t> bestYard(std::int32_t wanted) const {
+    [[nodiscard]] std::optional<std::size_t> bestYard(std::int32_t wanted, bool certainOnly) const {
         std::optional<std::size_t> best;
         std::int32_t bestRoom = 0;
         for (std::size_t yard = 0; yard < yards_.size(); ++yard) {
-            const auto room = static_cast<std::int32_t>(freeSides(yard).size());
+            const auto room = static_cast<std::int32_t>(freeSides(yard, certainOnly).size());
             if (room == 0) continue;
             const bool takesAll = room >= wanted;
             const bool bestTakesAll = bestRoom >= wanted;
@@ -119,6 +121,7 @@ private:
     const Snapshot& snapshot_;
     std::vector<Ptr<Yard>> yards_;
     std::vector<std::vector<std::size_t>> inYard_;
+    std::unordered_map<Id<NucSide>, std::size_t> sideIndex_;
     Id<Batch> batch_;
     const BatchTimeline* timeline_ = nullptr;
 };

@@ -108,8 +108,10 @@ public:
 private:
     using Kind = SideSegment::Kind;
 
-    void close(Day last) {
-        if (last < current_.days.first) return;
+    /// An empty stretch is kept when asked: freed and filled again on one day, it is what the side
+    /// is at that day's start.
+    void close(Day last, bool keepEmpty = false) {
+        if (last < current_.days.first - Days{keepEmpty ? 1 : 0}) return;
         current_.days.last = last;
         side_.segments.push_back(current_);
     }
@@ -136,7 +138,7 @@ private:
     }
     void hold(std::int32_t index) {
         const auto& round = side_.rounds[static_cast<std::size_t>(index)];
-        close(round.transferDay - Days{1});
+        close(round.transferDay - Days{1}, current_.kind == Kind::Freed);
         if (!side_.segments.empty() && side_.segments.back().days.last >= round.transferDay)
             side_.segments.back().days.last = round.transferDay - Days{1};
         begin(Kind::Held, round.transferDay);

@@ -27,8 +27,8 @@ struct FreeSide {
 [[nodiscard]] std::optional<FreeSide> freeOn(const SideOutlook& side, Day day, Day heldUntil);
 
 /// Gives the cells that no stored placement names their sides: the planned yards first, then the
-/// fewest yards that take the rest; within a yard what is surely ready before what is only
-/// planned to be, and longest ready first. Returns how many cells found a side, per timeline.
+/// fewest yards that take the rest. What is surely ready comes before what is only planned to be,
+/// longest ready first. Returns how many cells found a side, per timeline.
 std::vector<std::int32_t> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
                                           const Timelines& timelines);
 

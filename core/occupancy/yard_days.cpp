@@ -66,7 +66,8 @@ public:
         for (std::size_t i = 0; i < side.segments.size(); ++i) {
             const auto& segment = side.segments[i];
             const DayWindow days = overlap(segment.days, here);
-            if (days.isEmpty() || days.first > season_.last || days.last < season_.first) continue;
+            const bool empty = days.isEmpty() && !segment.days.isEmpty();
+            if (empty || days.first > season_.last || days.last + Days{1} < season_.first) continue;
             if (segment.kind == Kind::Held)
                 addHeld(side, segment, days);
             else

@@ -126,7 +126,8 @@ private:
             stocking.day + (stocking.openBrood ? days(facts_, Fact::OpenBroodD) : Days{0});
         const Day needs = brood + days(facts_, Fact::NoBroodD);
         const bool wasEmpty = current_.kind == Kind::NotStocked || current_.kind == Kind::Spent;
-        if (!wasEmpty && stocking.day < current_.days.first) return;  // bees added to a held nuc
+        if (!wasEmpty && stocking.day < current_.days.first - Days{1})
+            return;  // bees added to a held nuc
         const SideSegment before = current_;
         close(stocking.day);
         begin(wasEmpty ? Kind::Empty : before.kind,

@@ -1,0 +1,125 @@
+#include "exchange/field_text.h"
+
+#include <charconv>
+
+#include "exchange/csv.h"
+
+namespace tenthday {
+namespace {
+
+constexpr std::size_t kQuotedMost = 60;  // bytes of user text shown in an error line
+
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+
+template <class Number>
+bool readWhole(std::string_view text, Number& value) {
+    const auto* end = text.data() + text.size();
+    const auto [stop, failed] = std::from_chars(text.data(), end, value);
+    return failed == std::errc{} && stop == end;
+}
+
+/// Cuts a run of digits off the front, without its leading zeros.
+std::string_view cutNumber(std::string_view& text) {
+    std::size_t length = 0;
+    while (length < text.size() && isDigit(text[length])) ++length;
+    auto number = text.substr(0, length);
+    text.remove_prefix(length);
+    while (number.size() > 1 && number.front() == '0') number.remove_prefix(1);
+    return number;
+}
+
+/// Below, equal or above 0.
+int naturalOrder(std::string_view a, std::string_view b) {
+    while (!a.empty() && !b.empty()) {
+        if (isDigit(a.front()) && isDigit(b.front())) {
+            const auto left = cutNumber(a);
+            const auto right = cutNumber(b);
+            if (left.size() != right.size()) return left.size() < right.size() ? -1 : 1;
+            if (const int order = left.compare(right); order != 0) return order;
+            continue;
+        }
+        if (a.front() != b.front())
+            return static_cast<unsigned char>(a.front()) < static_cast<unsigned char>(b.front())
+                       ? -1
+                       : 1;
+        a.remove_prefix(1);
+        b.remove_prefix(1);
+    }
+    return static_cast<int>(b.empty()) - static_cast<int>(a.empty());
+}
+
+}  // namespace
+
+std::string quoted(std::string_view text) {
+    std::string shown = "'";
+    while (!text.empty() && shown.size() < kQuotedMost) {
+        const auto length = utf8Length(text);
+        const bool plain =
+            length > 1 || (length == 1 && text.front() >= ' ' && text.front() != 127);
+        plain ? shown.append(text.substr(0, length)) : shown.append("?");
+        text.remove_prefix(std::max<std::size_t>(length, 1));
+    }
+    return shown + (text.empty() ? "'" : "...'");
+}
+
+FieldComplaint readField(std::string_view text, std::string& value) {
+    value = text;
+    return std::nullopt;
+}
+
+FieldComplaint readField(std::string_view text, std::int32_t& value) {
+    if (readWhole(text, value)) return std::nullopt;
+    return "a whole number is needed, not " + quoted(text);
+}
+
+FieldComplaint readField(std::string_view text, bool& value) {
+    if (text != "yes" && text != "no") return "yes or no is needed, not " + quoted(text);
+    value = text == "yes";
+    return std::nullopt;
+}
+
+FieldComplaint readField(std::string_view text, Day& value) {
+    const auto day = dayFromText(text);
+    if (!day) return "a day of the calendar as YYYY-MM-DD is needed, not " + quoted(text);
+    value = *day;
+    return std::nullopt;
+}
+
+FieldComplaint readField(std::string_view text, Hour& value) {
+    if (!readWhole(text, value.value) || value.value < 0 || value.value > 23)
+        return "an hour from 0 to 23 is needed, not " + quoted(text);
+    return std::nullopt;
+}
+
+std::string oneOfNeeded(const std::string_view* names, std::size_t count, std::string_view text) {
+    std::string list;
+    for (std::size_t i = 0; i < count; ++i) {
+        if (names[i].empty()) continue;
+        if (!list.empty()) list += ", ";
+        list += names[i];
+    }
+    return "one of " + list + " is needed, not " + quoted(text);
+}
+
+FieldComplaint readThousandths(std::string_view text, std::int32_t& value) {
+    const std::string complaint =
+        "a number with three decimals at most is needed, not " + quoted(text);
+    const auto point = text.find('.');
+    const auto whole = text.substr(0, point);
+    auto decimals = std::string(point == std::string_view::npos ? "0" : text.substr(point + 1));
+    std::uint32_t front = 0;
+    std::uint32_t back = 0;
+    if (decimals.empty() || decimals.size() > 3 || !readWhole(whole, front) || front > 1'000'000)
+        return complaint;
+    decimals.resize(3, '0');
+    if (!readWhole(std::string_view(decimals), back)) return complaint;
+    value = static_cast<std::int32_t>(front * 1000 + back);
+    return std::nullopt;
+}
+
+bool naturalLess(std::string_view a, std::string_view b) {
+    const int order = naturalOrder(a, b);
+    return order != 0 ? order < 0 : a < b;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,228 @@
+/// @file kind_columns.h  The kinds whose lines are rows, with their columns in the contract's
+/// order.
+///
+/// boxes, methods and facts are no such kinds: a line of theirs is a day in a box's life, a step,
+/// a trade number. They stand in files of their own.
+#pragma once
+#include <string_view>
+#include <tuple>
+
+#include "records/columns.h"
+
+namespace tenthday {
+
+/// A member with its name in the file. References (Id members) are written as labels.
+template <class Row, class Member>
+struct FileColumn {
+    std::string_view name;
+    Member Row::*member;
+    bool needed;  ///< the file must have the column and every line a value
+};
+/// Two columns, `box` and `side`, that name a NucSide on the row's day.
+template <class Row, class Member>
+struct SideColumns {
+    Member Row::*member;
+    bool needed;
+};
+
+namespace file {
+template <class Row, class Member>
+constexpr FileColumn<Row, Member> needed(std::string_view name, Member Row::*member) {
+    return {name, member, true};
+}
+template <class Row, class Member>
+constexpr FileColumn<Row, Member> free(std::string_view name, Member Row::*member) {
+    return {name, member, false};
+}
+template <class Row>
+constexpr SideColumns<Row, Id<NucSide>> side(Id<NucSide> Row::*member) {
+    return {member, true};
+}
+template <class Row>
+constexpr SideColumns<Row, std::optional<Id<NucSide>>> side(
+    std::optional<Id<NucSide>> Row::*member) {
+    return {member, false};
+}
+}  // namespace file
+
+/// Per row type: the kind's name and its columns but `id`. A line without an id is told by its
+/// label; where a kind has none, by `same`: what can't stand twice in a book (a batch has one
+/// bar 2), with `sameColumn` to blame when it does. `same` without a value: always a new row.
+template <class Row>
+struct KindOf;
+
+template <class Row>
+concept LabelledRow = requires(const Row& row) {
+    row.label;
+};
+
+template <>
+struct KindOf<Season> {
+    static constexpr std::string_view name = "seasons";
+    static constexpr auto columns =
+        std::tuple{file::needed("label", &Season::label), file::needed("from", &Season::from),
+                   file::needed("until", &Season::until)};
+};
+template <>
+struct KindOf<Yard> {
+    static constexpr std::string_view name = "yards";
+    static constexpr auto columns = std::tuple{file::needed("label", &Yard::label),
+                                               file::free("roles", &Yard::roles),
+                                               file::free("hemisphere", &Yard::hemisphere),
+                                               file::free("frost_day", &Yard::frostDay),
+                                               file::free("drones_out_day", &Yard::dronesOutDay),
+                                               file::free("drive_order", &Yard::driveOrder),
+                                               file::free("note", &Yard::note)};
+};
+template <>
+struct KindOf<Stocking> {
+    static constexpr std::string_view name = "stockings";
+    static constexpr std::string_view sameColumn = "side";
+    static constexpr auto columns = std::tuple{file::side(&Stocking::side),
+                                               file::needed("day", &Stocking::day),
+                                               file::free("hour", &Stocking::hour),
+                                               file::free("bees_ml", &Stocking::beesMl),
+                                               file::free("brood_frames", &Stocking::broodFrames),
+                                               file::free("open_brood", &Stocking::openBrood),
+                                               file::free("donor", &Stocking::donor),
+                                               file::free("note", &Stocking::note)};
+    static auto same(const Stocking& r) { return std::optional{std::tuple{r.side, r.day}}; }
+};
+template <>
+struct KindOf<Builder> {
+    static constexpr std::string_view name = "builders";
+    static constexpr auto columns = std::tuple{file::needed("label", &Builder::label),
+                                               file::needed("yard", &Builder::yard),
+                                               file::needed("kind", &Builder::kind),
+                                               file::free("open_room", &Builder::openRoom),
+                                               file::free("sealed_room", &Builder::sealedRoom),
+                                               file::needed("from", &Builder::from),
+                                               file::free("until", &Builder::until),
+                                               file::free("note", &Builder::note)};
+};
+template <>
+struct KindOf<MakeUp> {
+    static constexpr std::string_view name = "makeups";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns = std::tuple{
+        file::needed("builder", &MakeUp::builder), file::needed("day", &MakeUp::day),
+        file::free("hour", &MakeUp::hour),         file::free("open_brood", &MakeUp::openBrood),
+        file::free("bees_ml", &MakeUp::beesMl),    file::free("brood_frames", &MakeUp::broodFrames),
+        file::free("donors", &MakeUp::donors),     file::free("moved_away", &MakeUp::movedAway)};
+    static auto same(const MakeUp& r) {
+        return std::optional{std::tuple{r.builder, r.day, r.hour}};
+    }
+};
+template <>
+struct KindOf<BuilderNote> {
+    static constexpr std::string_view name = "buildernotes";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns = std::tuple{file::needed("builder", &BuilderNote::builder),
+                                               file::needed("kind", &BuilderNote::kind),
+                                               file::needed("day", &BuilderNote::day),
+                                               file::free("hour", &BuilderNote::hour),
+                                               file::free("open_brood", &BuilderNote::openBrood),
+                                               file::free("note", &BuilderNote::note)};
+    static auto same(const BuilderNote& r) {
+        return std::optional{std::tuple{r.builder, r.kind, r.day, r.hour}};
+    }
+};
+template <>
+struct KindOf<Queen> {
+    static constexpr std::string_view name = "queens";
+    static constexpr auto columns = std::tuple{file::needed("label", &Queen::label),
+                                               file::free("year", &Queen::year),
+                                               file::free("mother", &Queen::mother),
+                                               file::free("line", &Queen::line),
+                                               file::free("breeder_from", &Queen::breederFrom),
+                                               file::free("breeder_until", &Queen::breederUntil),
+                                               file::free("note", &Queen::note)};
+};
+template <>
+struct KindOf<Batch> {
+    static constexpr std::string_view name = "batches";
+    static constexpr auto columns = std::tuple{file::needed("label", &Batch::label),
+                                               file::free("start", &Batch::start),
+                                               file::needed("day", &Batch::day),
+                                               file::free("hour", &Batch::hour),
+                                               file::free("larva_from_h", &Batch::larvaFromH),
+                                               file::free("larva_to_h", &Batch::larvaToH),
+                                               file::free("method", &Batch::method),
+                                               file::free("mating", &Batch::mating),
+                                               file::free("catch_rule", &Batch::catchRule),
+                                               file::free("note", &Batch::note)};
+};
+template <>
+struct KindOf<BatchBar> {
+    static constexpr std::string_view name = "bars";
+    static constexpr std::string_view sameColumn = "bar";
+    static constexpr auto columns = std::tuple{
+        file::needed("batch", &BatchBar::batch), file::needed("bar", &BatchBar::bar),
+        file::free("breeder", &BatchBar::breeder), file::needed("cells", &BatchBar::cells)};
+    static auto same(const BatchBar& r) { return std::optional{std::tuple{r.batch, r.bar}}; }
+};
+template <>
+struct KindOf<BatchLoad> {
+    static constexpr std::string_view name = "loads";
+    static constexpr std::string_view sameColumn = "step";
+    static constexpr auto columns = std::tuple{
+        file::needed("batch", &BatchLoad::batch), file::needed("bar", &BatchLoad::bar),
+        file::needed("step", &BatchLoad::step), file::needed("builder", &BatchLoad::builder)};
+    static auto same(const BatchLoad& r) {
+        return std::optional{std::tuple{r.batch, r.bar, r.step}};
+    }
+};
+template <>
+struct KindOf<BatchShare> {
+    static constexpr std::string_view name = "shares";
+    static constexpr std::string_view sameColumn = "yard";
+    static constexpr auto columns = std::tuple{file::needed("batch", &BatchShare::batch),
+                                               file::needed("yard", &BatchShare::yard),
+                                               file::needed("cells", &BatchShare::cells)};
+    static auto same(const BatchShare& r) { return std::optional{std::tuple{r.batch, r.yard}}; }
+};
+template <>
+struct KindOf<Placement> {
+    static constexpr std::string_view name = "placements";
+    static constexpr std::string_view sameColumn = "side";
+    static constexpr auto columns =
+        std::tuple{file::needed("batch", &Placement::batch), file::side(&Placement::side),
+                   file::free("target", &Placement::target), file::needed("day", &Placement::day),
+                   file::free("hour", &Placement::hour),     file::free("done", &Placement::done)};
+    /// A nuc takes one cell a day; of sold or caged cells there can be many alike.
+    static auto same(const Placement& r) {
+        std::optional<std::tuple<Id<Batch>, Id<NucSide>, Day>> key;
+        if (r.side) key.emplace(r.batch, *r.side, r.day);
+        return key;
+    }
+};
+template <>
+struct KindOf<Outcome> {
+    static constexpr std::string_view name = "outcomes";
+    static constexpr std::string_view sameColumn = "kind";
+    static constexpr auto columns = std::tuple{file::needed("batch", &Outcome::batch),
+                                               file::free("bar", &Outcome::bar),
+                                               file::side(&Outcome::side),
+                                               file::needed("kind", &Outcome::kind),
+                                               file::needed("day", &Outcome::day),
+                                               file::free("hour", &Outcome::hour),
+                                               file::free("count", &Outcome::count),
+                                               file::free("note", &Outcome::note)};
+    static auto same(const Outcome& r) {
+        return std::optional{std::tuple{r.batch, r.bar, r.side, r.kind, r.day, r.hour}};
+    }
+};
+template <>
+struct KindOf<DayOff> {
+    static constexpr std::string_view name = "daysoff";
+    static constexpr std::string_view sameColumn = "from";
+    static constexpr auto columns =
+        std::tuple{file::needed("from", &DayOff::from), file::needed("until", &DayOff::until),
+                   file::free("note", &DayOff::note)};
+    static auto same(const DayOff& r) { return std::optional{std::tuple{r.from, r.until}}; }
+};
+
+using FileKinds = RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch,
+                          BatchBar, BatchLoad, BatchShare, Placement, Outcome, DayOff>;
+
+}  // namespace tenthday

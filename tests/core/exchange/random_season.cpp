@@ -1,0 +1,264 @@
+#include "core/exchange/random_season.h"
+
+#include <random>
+
+#include "records/change_set.h"
+#include "records/method_catalogue.h"
+#include "records/validity.h"
+
+namespace tenthday::test {
+namespace {
+
+constexpr Day kStart{date::local_days{date::year{2027} / 4 / 1}};
+
+class Maker {
+public:
+    explicit Maker(std::uint32_t seed) : random_(seed) {}
+
+    Snapshot make() {
+        makeLasting();
+        makeBoxes();
+        makeBuilders();
+        makeBreeders();
+        const int batches = number(0, 6);
+        for (int i = 0; i < batches; ++i) makeBatch();
+        return applied(Snapshot{}, changes_).value();
+    }
+
+private:
+    int number(int low, int high) {
+        return low + static_cast<int>(random_() % static_cast<std::uint32_t>(high - low + 1));
+    }
+    bool chance() { return number(0, 1) == 1; }
+    template <class T>
+    std::optional<T> maybe(T value) {
+        return chance() ? std::optional<T>(value) : std::nullopt;
+    }
+    template <class T>
+    const T& oneOf(const std::vector<T>& all) {
+        return all[static_cast<std::size_t>(number(0, static_cast<int>(all.size()) - 1))];
+    }
+    template <class Enum>
+    Enum token() {
+        return static_cast<Enum>(number(0, static_cast<int>(kTokenCount<Enum>) - 1));
+    }
+    Day day(int low = 0, int high = 180) { return kStart + Days{number(low, high)}; }
+    std::optional<Hour> hour() { return maybe(Hour{number(0, 23)}); }
+    template <class Row>
+    Id<Row> id() {
+        return {Uuid{0x0190000000007000ULL | random_() % 0x1000, 0x8000000000000000ULL | ++count_}};
+    }
+    std::string label() {
+        static const std::vector<std::string> kParts{
+            "a", "Wide, Pond", "say \"no\"", "K\xC3\xB6g",   "x\ny",
+            "7", "010",        " ",          "\xE8\x9C\x82", "-"};
+        return oneOf(kParts) + std::to_string(++count_);
+    }
+    std::string note() { return chance() ? "" : label(); }
+    template <class Row>
+    void add(Row row) {
+        changes_.add(std::move(row));
+    }
+
+    void makeLasting() {
+        add(Book{id<Book>(), 1, "Random", 1, CatchRule::SealedBrood, {}});
+        for (const auto& made : builtInMethods()) {
+            add(made.method);
+            for (const auto& step : made.steps) add(step);
+            methods_.push_back({made.method.id, static_cast<int>(made.steps.size())});
+        }
+        makeMethods();
+        add(Season{id<Season>(), 1, label(), kStart, kStart + Days{number(0, 400)}});
+        for (const auto fact : {Fact::Accepted, Fact::Sealed, Fact::Mated})
+            if (chance())
+                add(FactOverride{id<FactOverride>(), 1, std::string(tenthday::token(fact)),
+                                 number(1, 699)});
+        for (int i = number(1, 4); i > 0; --i) {
+            yards_.push_back(id<Yard>());
+            add(Yard{yards_.back(), 1, label(), chance() ? "mating drone" : "", token<Hemisphere>(),
+                     maybe(day()), maybe(day()), number(0, 9999), note()});
+        }
+        for (int i = number(0, 3); i > 0; --i) {
+            const Day from = day();
+            add(DayOff{id<DayOff>(), 1, from, from + Days{number(0, 5)}, note()});
+        }
+    }
+
+    void makeMethods() {
+        for (int i = number(0, 2); i > 0; --i) {
+            const Method method{id<Method>(), 1, label()};
+            add(method);
+            const int steps = number(1, 3);
+            for (int s = 1; s <= steps; ++s)
+                add(Step{id<Step>(), 1, method.id, s, token<BuilderKind>(), s * 30, s * 30 + 30,
+                         number(0, 9)});
+            methods_.push_back({method.id, steps});
+        }
+    }
+
+    struct Side {
+        Id<NucSide> id;
+        Day from;
+        Day until;  ///< last day of its layout
+    };
+
+    void makeBoxes() {
+        for (int i = number(0, 8); i > 0; --i) {
+            const Box box{id<Box>(), 1, label(), note()};
+            add(box);
+            makeStays(box.id);
+            makeLayouts(box.id);
+        }
+        for (const auto& side : sides_)
+            if (chance())
+                add(Stocking{id<Stocking>(), 1, side.id, dayIn(side), hour(),
+                             maybe(BeesMl{number(0, 20000)}), maybe(Frames{number(0, 20)}),
+                             chance(), note(), note()});
+    }
+    Day dayIn(const Side& side) {
+        return side.from + Days{number(0, static_cast<int>((side.until - side.from).count()))};
+    }
+
+    void makeStays(Id<Box> box) {
+        std::optional<Id<Yard>> last;
+        bool first = true;
+        for (Day from = day(0, 40); chance() && from < day(); from += Days{number(1, 50)}) {
+            const auto yard = number(0, 4) == 0 ? std::nullopt : std::optional(oneOf(yards_));
+            if (!first && yard == last) continue;
+            add(BoxStay{id<BoxStay>(), 1, box, yard, from});
+            last = yard;
+            first = false;
+        }
+    }
+
+    void makeLayouts(Id<Box> box) {
+        static const std::vector<std::string> kLayouts{"7", "3+3", "10", "2+2+2", "4+5"};
+        std::string last;
+        for (Day from = day(0, 40); from < kStart + Days{170}; from += Days{number(20, 120)}) {
+            const auto layout = oneOf(kLayouts);
+            if (layout == last) continue;
+            last = layout;
+            closeSides(from);
+            const BoxLayout row{id<BoxLayout>(), 1, box, layout, from};
+            add(row);
+            const auto frames = framesOfLayout(layout);
+            for (std::size_t i = 0; i < frames.size(); ++i) {
+                open_.push_back({id<NucSide>(), from, kStart + Days{200}});
+                add(NucSide{open_.back().id, 1, row.id, sideName(i, frames.size()),
+                            Frames{frames[i]}});
+            }
+        }
+        closeSides(kStart + Days{201});
+    }
+    void closeSides(Day next) {
+        for (auto& side : open_) {
+            side.until = next - Days{1};
+            sides_.push_back(side);
+        }
+        open_.clear();
+    }
+
+    void makeBuilders() {
+        for (int i = number(1, 4); i > 0; --i) {
+            const Day from = day();
+            builders_.push_back(id<Builder>());
+            add(Builder{builders_.back(), 1, label(), oneOf(yards_), token<BuilderKind>(),
+                        maybe(Cells{number(0, 99)}), maybe(Cells{number(0, 99)}), from,
+                        maybe(from + Days{number(0, 90)}), note()});
+            if (chance())
+                add(MakeUp{id<MakeUp>(), 1, builders_.back(), day(), hour(), chance(),
+                           maybe(BeesMl{number(0, 9000)}), maybe(Frames{number(0, 9)}), note(),
+                           chance()});
+            if (chance())
+                add(BuilderNote{id<BuilderNote>(), 1, builders_.back(), token<BuilderNoteKind>(),
+                                day(), hour(), chance(), note()});
+        }
+    }
+
+    void makeBreeders() {
+        std::vector<Id<Line>> lines;
+        for (int i = number(0, 2); i > 0; --i) {
+            lines.push_back(id<Line>());
+            add(Line{lines.back(), 1, label()});
+        }
+        for (int i = number(0, 5); i > 0; --i) {
+            const auto mother = queens_.empty() ? std::nullopt : maybe(oneOf(queens_));
+            const Day from = day();
+            queens_.push_back(id<Queen>());
+            add(Queen{queens_.back(), 1, label(), maybe(number(2020, 2027)), mother,
+                      lines.empty() ? std::nullopt : maybe(oneOf(lines)), maybe(from),
+                      maybe(from + Days{number(0, 99)}), note()});
+        }
+    }
+
+    void makeBatch() {
+        const auto [method, steps] = oneOf(methods_);
+        const auto from = maybe(number(0, 36));
+        const auto batch = id<Batch>();
+        const int day0 = number(0, 130);
+        add(Batch{batch, 1, label(), token<Start>(), kStart + Days{day0}, hour(), from,
+                  from ? std::optional(number(36, 72)) : std::nullopt, method, token<Mating>(),
+                  maybe(token<CatchRule>()), note()});
+        const int bars = number(0, 3);
+        for (int bar = 1; bar <= bars; ++bar) {
+            add(BatchBar{id<BatchBar>(), 1, batch, bar,
+                         queens_.empty() ? std::nullopt : maybe(oneOf(queens_)),
+                         Cells{number(1, 60)}});
+            for (int step = 1; step <= steps; ++step)
+                if (chance())
+                    add(BatchLoad{id<BatchLoad>(), 1, batch, bar, step, oneOf(builders_)});
+            if (chance())
+                add(Outcome{id<Outcome>(),
+                            1,
+                            batch,
+                            bar,
+                            {},
+                            OutcomeKind::TakeCount,
+                            kStart + Days{day0 + 1},
+                            hour(),
+                            Cells{number(0, 50)},
+                            note()});
+        }
+        add(BatchShare{id<BatchShare>(), 1, batch, oneOf(yards_), Cells{number(0, 60)}});
+        makePlacements(batch);
+    }
+
+    void makePlacements(Id<Batch> batch) {
+        for (const auto& side : sides_) {
+            if (number(0, 2) != 0) continue;
+            const Day placed = dayIn(side);
+            add(Placement{id<Placement>(), 1, batch, side.id, CellTarget::Nuc, placed, hour(),
+                          chance()});
+            if (chance())
+                add(Outcome{id<Outcome>(),
+                            1,
+                            batch,
+                            {},
+                            side.id,
+                            OutcomeKind::FirstEggs,
+                            std::min(placed + Days{20}, side.until),
+                            hour(),
+                            {},
+                            note()});
+        }
+        for (int i = number(0, 3); i > 0; --i)
+            add(Placement{
+                id<Placement>(), 1, batch, {}, CellTarget::Sold, day(), hour(), chance()});
+    }
+
+    std::mt19937 random_;
+    std::uint64_t count_ = 0;
+    ChangeSet changes_;
+    std::vector<Id<Yard>> yards_;
+    std::vector<Id<Builder>> builders_;
+    std::vector<Id<Queen>> queens_;
+    std::vector<std::pair<Id<Method>, int>> methods_;
+    std::vector<Side> sides_;
+    std::vector<Side> open_;
+};
+
+}  // namespace
+
+Snapshot randomSeason(std::uint32_t seed) { return Maker(seed).make(); }
+
+}  // namespace tenthday::test

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "base/natural_order.h"
 #include "exchange/kind_columns.h"
 #include "exchange/kinds.h"
 #include "exchange/lookup.h"

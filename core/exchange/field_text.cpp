@@ -9,43 +9,11 @@ namespace {
 
 constexpr std::size_t kQuotedMost = 60;  // bytes of user text shown in an error line
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
 template <class Number>
 bool readWhole(std::string_view text, Number& value) {
     const auto* end = text.data() + text.size();
     const auto [stop, failed] = std::from_chars(text.data(), end, value);
     return failed == std::errc{} && stop == end;
-}
-
-/// Cuts a run of digits off the front, without its leading zeros.
-std::string_view cutNumber(std::string_view& text) {
-    std::size_t length = 0;
-    while (length < text.size() && isDigit(text[length])) ++length;
-    auto number = text.substr(0, length);
-    text.remove_prefix(length);
-    while (number.size() > 1 && number.front() == '0') number.remove_prefix(1);
-    return number;
-}
-
-/// Below, equal or above 0.
-int naturalOrder(std::string_view a, std::string_view b) {
-    while (!a.empty() && !b.empty()) {
-        if (isDigit(a.front()) && isDigit(b.front())) {
-            const auto left = cutNumber(a);
-            const auto right = cutNumber(b);
-            if (left.size() != right.size()) return left.size() < right.size() ? -1 : 1;
-            if (const int order = left.compare(right); order != 0) return order;
-            continue;
-        }
-        if (a.front() != b.front())
-            return static_cast<unsigned char>(a.front()) < static_cast<unsigned char>(b.front())
-                       ? -1
-                       : 1;
-        a.remove_prefix(1);
-        b.remove_prefix(1);
-    }
-    return static_cast<int>(b.empty()) - static_cast<int>(a.empty());
 }
 
 }  // namespace
@@ -115,11 +83,6 @@ FieldComplaint readThousandths(std::string_view text, std::int32_t& value) {
     if (!readWhole(std::string_view(decimals), back)) return complaint;
     value = static_cast<std::int32_t>(front * 1000 + back);
     return std::nullopt;
-}
-
-bool naturalLess(std::string_view a, std::string_view b) {
-    const int order = naturalOrder(a, b);
-    return order != 0 ? order < 0 : a < b;
 }
 
 }  // namespace tenthday

@@ -58,7 +58,4 @@ FieldComplaint readField(std::string_view text, Enum& value) {
 /// A decimal number as thousandths, three decimals at most: "34.5" -> 34500.
 [[nodiscard]] FieldComplaint readThousandths(std::string_view text, std::int32_t& value);
 
-/// "2" before "10": runs of digits count as numbers. Ties are broken by the bytes.
-[[nodiscard]] bool naturalLess(std::string_view a, std::string_view b);
-
 }  // namespace tenthday

@@ -1,3 +1,4 @@
+#include "base/natural_order.h"
 #include "exchange/listing.h"
 
 #include <gtest/gtest.h>

@@ -35,4 +35,22 @@ bool naturalLess(std::string_view a, std::string_view b) {
     return a.empty() && b.empty() ? wholeA < wholeB : a.empty() && !b.empty();
 }
 
+std::string naturalKey(std::string_view label) {
+    std::string key;
+    key.reserve(label.size() + 4);
+    while (!label.empty()) {
+        if (isDigit(label.front())) {
+            const auto number = cutNumber(label);
+            // Longer numbers are larger; '0' + length keeps their place among other characters.
+            key += static_cast<char>('0');
+            key += static_cast<char>(number.size() > 200 ? 201 : number.size());
+            key += number;
+        } else {
+            key += label.front();
+            label.remove_prefix(1);
+        }
+    }
+    return key;
+}
+
 }  // namespace tenthday

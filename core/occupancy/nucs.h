@@ -2,6 +2,7 @@
 #pragma once
 #include <array>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -67,13 +68,19 @@ struct SideSegment {
     Day needsBroodFrom = kLastDay;  ///< Empty, Freed: wants open brood or combining from here
 };
 
+/// A box stands in a yard, or nowhere, from a day on.
+struct BoxStayFrom {
+    Day from;
+    std::optional<Id<Yard>> yard;
+};
+
 /// One side of a box with all that happens to it, in order of time.
 struct SideOutlook {
     Ptr<NucSide> side;
     Ptr<Box> box;
-    DayWindow stands;                                            ///< its layout is in force
-    std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;  ///< from day on, in this yard
-    std::vector<Ptr<Stocking>> stockings;
+    DayWindow stands;                          ///< its layout is in force
+    std::span<const BoxStayFrom> stays;        ///< of its box, by day
+    std::span<const Ptr<Stocking>> stockings;  ///< by id
     std::vector<SideRound> rounds;
     std::vector<SideSegment> segments;  ///< cover `stands` without gaps; some are empty
 
@@ -131,6 +138,7 @@ struct CellsDay {
 };
 
 struct NucOutlook {
+    std::vector<BoxStayFrom> stays;   ///< of all boxes, box by box; sides look into it
     std::vector<SideOutlook> sides;   ///< by box label, then side
     std::vector<YardOutlook> yards;   ///< in driving order, those with a box in the season
     std::vector<CellsDay> cellsDays;  ///< by day

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <unordered_map>
 
+#include "occupancy/free_sides.h"
 #include "occupancy/sides.h"
 
 namespace tenthday {
@@ -17,15 +18,21 @@ public:
             return a->driveOrder < b->driveOrder;
         });
         std::unordered_map<Id<Yard>, std::size_t> index;
-        for (std::size_t i = 0; i < yards_.size(); ++i) index[yards_[i]->id] = i;
-        inYard_.resize(yards_.size());
-        for (std::size_t i = 0; i < sides.size(); ++i) sideIndex_[sides[i].side->id] = i;
-        for (std::size_t i = 0; i < sides.size(); ++i)
-            for (const auto& [from, yard] : sides[i].stays)
-                if (yard)
-                    if (const auto at = index.find(*yard); at != index.end())
-                        if (auto& list = inYard_[at->second]; list.empty() || list.back() != i)
-                            list.push_back(i);
+        for (std::size_t i = 0; i < yards_.size(); ++i) {
+            index[yards_[i]->id] = i;
+            free_.emplace_back(sides, yards_[i]->id);
+        }
+        sideIndex_.reserve(sides.size());
+        for (std::size_t i = 0; i < sides.size(); ++i) {
+            sideIndex_[sides[i].side->id] = i;
+            std::optional<std::size_t> last;
+            for (const auto& stay : sides[i].stays) {
+                const auto at = stay.yard ? index.find(*stay.yard) : index.end();
+                if (at == index.end() || last == at->second) continue;
+                free_[at->second].add(i);
+                last = at->second;
+            }
+        }
     }
 
     /// How many cells of the batch found a side.
@@ -61,30 +68,19 @@ private:
         }
     }
 
-    /// Free sides of a yard on the transfer day, best first.
-    std::vector<std::pair<FreeSide, std::size_t>> freeSides(std::size_t yard,
-                                                            bool certainOnly) const {
-        std::vector<std::pair<FreeSide, std::size_t>> free;
-        const Day day = timeline_->hold.transferDay;
-        for (const auto index : inYard_[yard]) {
-            const auto& side = sides_[index];
-            if (const auto found = freeOn(side, day, timeline_->hold.catchDay);
-                found && (found->certain || !certainOnly) && side.yardOn(day) == yards_[yard]->id)
-                free.emplace_back(*found, index);
-        }
-        std::stable_sort(free.begin(), free.end(), [](const auto& a, const auto& b) {
-            return a.first.certain != b.first.certain ? a.first.certain
-                                                      : a.first.since < b.first.since;
-        });
-        return free;
+    std::vector<FreeSide> freeSides(std::size_t yard, bool certainOnly) {
+        return free_[yard].on(timeline_->hold.transferDay, timeline_->hold.catchDay, certainOnly);
     }
 
     std::int32_t fill(std::size_t yard, std::int32_t cells, bool certainOnly = false) {
         if (cells <= 0) return 0;
-        std::int32_t placed = 0;
-        for (const auto& [free, index] : freeSides(yard, certainOnly)) {
-            if (placed == cells) break;
-            auto& side = sides_[index];
+        auto free = freeSides(yard, certainOnly);
+        const auto taken = std::min<std::size_t>(free.size(), static_cast<std::size_t>(cells));
+        const auto end = free.begin() + static_cast<std::ptrdiff_t>(taken);
+        if (end != free.end()) std::nth_element(free.begin(), end, free.end());
+        std::sort(free.begin(), end);
+        for (auto at = free.begin(); at != end; ++at) {
+            auto& side = sides_[at->side];
             const auto round =
                 plannedRound(batch_, *timeline_, timeline_->hold.transferDay, snapshot_.today());
             side.rounds.insert(std::upper_bound(side.rounds.begin(), side.rounds.end(), round,
@@ -93,13 +89,13 @@ private:
                                                 }),
                                round);
             divide(side, snapshot_.facts());
-            ++placed;
+            free_[yard].forget(at->side);
         }
-        return placed;
+        return static_cast<std::int32_t>(taken);
     }
 
     /// The yard that takes all with the least to spare; failing that the one that takes most.
-    [[nodiscard]] std::optional<std::size_t> bestYard(std::int32_t wanted, bool certainOnly) const {
+    [[nodiscard]] std::optional<std::size_t> bestYard(std::int32_t wanted, bool certainOnly) {
         std::optional<std::size_t> best;
         std::int32_t bestRoom = 0;
         for (std::size_t yard = 0; yard < yards_.size(); ++yard) {
@@ -120,7 +116,7 @@ private:
     std::vector<SideOutlook>& sides_;
     const Snapshot& snapshot_;
     std::vector<Ptr<Yard>> yards_;
-    std::vector<std::vector<std::size_t>> inYard_;
+    std::vector<FreeSides> free_;  ///< in the order of yards_
     std::unordered_map<Id<NucSide>, std::size_t> sideIndex_;
     Id<Batch> batch_;
     const BatchTimeline* timeline_ = nullptr;

@@ -55,33 +55,85 @@ void see(SideOutlook& side, const Outcome& outcome) {
     if (*state == NucState::DroneLayer) round->catchDay = kLastDay;
 }
 
-std::vector<SideOutlook> bareSides(const Snapshot& snapshot) {
-    std::unordered_map<Id<Box>, std::vector<Ptr<BoxLayout>>> layouts;
-    for (const auto& layout : snapshot.all<BoxLayout>()) layouts[layout->box].push_back(layout);
-    std::unordered_map<Id<BoxLayout>, std::vector<Ptr<NucSide>>> sidesOf;
-    for (const auto& side : snapshot.all<NucSide>()) sidesOf[side->layout].push_back(side);
-    std::vector<SideOutlook> sides;
-    for (const auto& box : snapshot.all<Box>()) {
-        auto& own = layouts[box->id];
-        std::sort(own.begin(), own.end(),
-                  [](const auto& a, const auto& b) { return a->from < b->from; });
-        std::vector<std::pair<Day, std::optional<Id<Yard>>>> stays;
-        for (const auto& stay : snapshot.all<BoxStay>().of(box->id.uuid))
-            stays.emplace_back(stay->from, stay->yard);
-        std::sort(stays.begin(), stays.end());
-        for (std::size_t i = 0; i < own.size(); ++i) {
-            const Day last = i + 1 < own.size() ? own[i + 1]->from - Days{1} : kLastDay;
-            for (const auto& side : sidesOf[own[i]->id]) {
-                const auto stocked = snapshot.all<Stocking>().of(side->id.uuid);
-                sides.push_back({side,
-                                 box,
-                                 {own[i]->from, last},
-                                 stays,
-                                 {stocked.begin(), stocked.end()},
-                                 {},
-                                 {}});
-            }
+/// Boxes by label, each with its stays and how long each of its layouts is in force.
+class Boxes {
+public:
+    Boxes(const Snapshot& snapshot, std::vector<BoxStayFrom>& stays) {
+        const auto& table = snapshot.all<Box>();
+        std::vector<std::pair<std::string, Ptr<Box>>> byLabel;
+        byLabel.reserve(table.size());
+        for (const auto& box : table) byLabel.emplace_back(naturalKey(box->label), box);
+        std::sort(byLabel.begin(), byLabel.end(), [](const auto& a, const auto& b) {
+            return a.first != b.first ? a.first < b.first : a.second->id < b.second->id;
+        });
+        stays.reserve(snapshot.all<BoxStay>().size());
+        for (auto& [key, box] : byLabel) {
+            rank_[box->id] = boxes_.size();
+            const auto first = stays.size();
+            for (const auto& stay : snapshot.all<BoxStay>().of(box->id.uuid))
+                stays.push_back({stay->from, stay->yard});
+            std::sort(stays.begin() + static_cast<std::ptrdiff_t>(first), stays.end(),
+                      [](const auto& a, const auto& b) { return a.from < b.from; });
+            boxes_.push_back({std::move(box), {stays.data() + first, stays.size() - first}, {}});
         }
+        for (const auto& layout : snapshot.all<BoxLayout>()) {
+            auto& box = boxes_[rank_[layout->box]];
+            for (const auto& other : box.layouts) {
+                auto& earlier = other->from < layout->from ? ends_[other->id] : ends_[layout->id];
+                const Day end = std::max(other->from, layout->from) - Days{1};
+                earlier = earlier == Day{} ? end : std::min(earlier, end);
+            }
+            box.layouts.push_back(layout);
+        }
+    }
+
+    struct Standing {
+        Ptr<Box> box;
+        std::span<const BoxStayFrom> stays;
+        std::vector<Ptr<BoxLayout>> layouts;
+    };
+    [[nodiscard]] std::size_t rank(Id<Box> box) const { return rank_.at(box); }
+    [[nodiscard]] const Standing& at(std::size_t rank) const { return boxes_[rank]; }
+    [[nodiscard]] DayWindow inForce(const BoxLayout& layout) const {
+        const auto end = ends_.find(layout.id);
+        return {layout.from, end == ends_.end() ? kLastDay : end->second};
+    }
+
+private:
+    std::unordered_map<Id<Box>, std::size_t> rank_;
+    std::vector<Standing> boxes_;
+    std::unordered_map<Id<BoxLayout>, Day> ends_;  ///< only of layouts that gave way
+};
+
+std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStayFrom>& stays) {
+    const Boxes boxes(snapshot, stays);
+    struct Place {
+        std::size_t rank;
+        Day from;
+        const Ptr<NucSide>* side;
+        const BoxLayout* layout;
+    };
+    std::vector<Place> order;
+    order.reserve(snapshot.all<NucSide>().size());
+    for (const auto& side : snapshot.all<NucSide>()) {
+        const auto layout = snapshot.find(side->layout);
+        order.push_back({boxes.rank(layout->box), layout->from, &side, layout.get()});
+    }
+    std::sort(order.begin(), order.end(), [](const Place& a, const Place& b) {
+        if (a.rank != b.rank) return a.rank < b.rank;
+        return a.from != b.from ? a.from < b.from : (*a.side)->side < (*b.side)->side;
+    });
+    std::vector<SideOutlook> sides;
+    sides.reserve(order.size());
+    for (const auto& place : order) {
+        const auto& box = boxes.at(place.rank);
+        sides.push_back({*place.side,
+                         box.box,
+                         boxes.inForce(*place.layout),
+                         box.stays,
+                         snapshot.all<Stocking>().of((*place.side)->id.uuid),
+                         {},
+                         {}});
     }
     return sides;
 }
@@ -94,19 +146,28 @@ public:
     void run() {
         side_.segments.clear();
         current_.days.first = side_.stands.first;
-        auto stocking = side_.stockings.begin();
+        side_.segments.reserve(2 + 2 * side_.rounds.size());
+        const auto stockings = byDay();
+        auto stocking = stockings.begin();
         for (std::size_t i = 0; i < side_.rounds.size(); ++i) {
-            while (stocking != side_.stockings.end() &&
-                   (*stocking)->day <= side_.rounds[i].transferDay)
+            while (stocking != stockings.end() && (*stocking)->day <= side_.rounds[i].transferDay)
                 stock(**stocking++);
             hold(static_cast<std::int32_t>(i));
         }
-        while (stocking != side_.stockings.end()) stock(**stocking++);
+        while (stocking != stockings.end()) stock(**stocking++);
         close(side_.stands.last);
     }
 
 private:
     using Kind = SideSegment::Kind;
+
+    [[nodiscard]] std::vector<const Stocking*> byDay() const {
+        std::vector<const Stocking*> stockings;
+        for (const auto& stocking : side_.stockings) stockings.push_back(stocking.get());
+        std::stable_sort(stockings.begin(), stockings.end(),
+                         [](const auto* a, const auto* b) { return a->day < b->day; });
+        return stockings;
+    }
 
     /// An empty stretch is kept when asked: freed and filled again on one day, it is what the side
     /// is at that day's start.
@@ -212,16 +273,11 @@ SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day trans
             {}};
 }
 
-std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& timelines) {
-    auto sides = bareSides(snapshot);
-    std::sort(sides.begin(), sides.end(), [](const auto& a, const auto& b) {
-        if (a.box != b.box)
-            return a.box->label != b.box->label ? naturalLess(a.box->label, b.box->label)
-                                                : a.box->id < b.box->id;
-        return a.stands.first != b.stands.first ? a.stands.first < b.stands.first
-                                                : a.side->side < b.side->side;
-    });
+std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& timelines,
+                                     std::vector<BoxStayFrom>& stays) {
+    auto sides = bareSides(snapshot, stays);
     std::unordered_map<Id<NucSide>, std::size_t> byId;
+    byId.reserve(sides.size());
     for (std::size_t i = 0; i < sides.size(); ++i) byId[sides[i].side->id] = i;
     for (const auto& [batch, timeline] : timelines)
         for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
@@ -232,8 +288,6 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
             sides[at->second].rounds.push_back(round);
         }
     for (auto& side : sides) {
-        std::sort(side.stockings.begin(), side.stockings.end(),
-                  [](const auto& a, const auto& b) { return a->day < b->day; });
         std::stable_sort(side.rounds.begin(), side.rounds.end(), [](const auto& a, const auto& b) {
             return a.transferDay < b.transferDay;
         });
@@ -248,26 +302,10 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
 
 void divide(SideOutlook& side, const Facts& facts) { Divider(side, facts).run(); }
 
-std::optional<FreeSide> freeOn(const SideOutlook& side, Day day, Day heldUntil) {
-    for (const auto& round : side.rounds)
-        if (round.transferDay >= day && round.transferDay <= heldUntil) return std::nullopt;
-    const auto& segments = side.segments;
-    // The last stretch that began before the day: a planned transfer that day comes after it.
-    auto at = std::upper_bound(segments.begin(), segments.end(), day,
-                               [](Day d, const SideSegment& s) { return d < s.days.first; });
-    if (at == segments.begin()) return std::nullopt;
-    --at;
-    if (at->kind != SideSegment::Kind::Empty && at->kind != SideSegment::Kind::Freed)
-        return std::nullopt;
-    if (!at->days.contains(day) || day < at->readyFrom || day >= at->needsBroodFrom)
-        return std::nullopt;
-    return FreeSide{at->readyFrom, at->certain};
-}
-
 std::optional<Id<Yard>> SideOutlook::yardOn(Day day) const {
     std::optional<Id<Yard>> yard;
-    for (const auto& [from, where] : stays)
-        if (from <= day) yard = where;
+    for (const auto& stay : stays)
+        if (stay.from <= day) yard = stay.yard;
     return yard;
 }
 

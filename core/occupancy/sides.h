@@ -7,8 +7,10 @@ namespace tenthday {
 using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
 /// All sides with their stays, stockings and the rounds that stored placements give them.
+/// `stays` is filled and must outlive the sides, which look into it.
 [[nodiscard]] std::vector<SideOutlook> storedSides(const Snapshot& snapshot,
-                                                   const Timelines& timelines);
+                                                   const Timelines& timelines,
+                                                   std::vector<BoxStayFrom>& stays);
 
 /// A round of a batch in a side from a day on, held and looked at by the batch's plan.
 [[nodiscard]] SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day transfer,
@@ -16,15 +18,6 @@ using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
 /// Fills `segments` from stockings and rounds.
 void divide(SideOutlook& side, const Facts& facts);
-
-/// Free for a cell: since when, and whether surely so or by plan only.
-struct FreeSide {
-    Day since;
-    bool certain;
-};
-/// Whether a cell could go in on `day` and be held until `heldUntil` without meeting another.
-/// Needs `segments` up to date.
-[[nodiscard]] std::optional<FreeSide> freeOn(const SideOutlook& side, Day day, Day heldUntil);
 
 /// Gives the cells that no stored placement names their sides: the planned yards first, then the
 /// fewest yards that take the rest. What is surely ready comes before what is only planned to be,

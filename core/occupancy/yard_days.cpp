@@ -57,7 +57,8 @@ public:
           likely_(season),
           canStock_(season),
           needsBrood_(season),
-          states_(kStates, DaySums(season)) {}
+          states_(kStates, DaySums(season)),
+          daily_(static_cast<std::size_t>(season.size())) {}
 
     void addSide(const SideOutlook& side, DayWindow stay) {
         const DayWindow here = overlap(side.stands, stay);
@@ -75,24 +76,16 @@ public:
         }
     }
 
-    /// Held nuc days are summed per batch first: most of a batch's nucs go alike.
-    void addGroups() {
-        for (const auto& [key, count] : groups_) {
-            const auto& [round, until] = key;
-            addShares(*round, {round->transferDay, until}, static_cast<float>(count));
-        }
-    }
-
     YardOutlook finish(const Ptr<Yard>& yard) {
-        addGroups();
+        for (const auto& [held, cells] : held_) addShares(held, static_cast<float>(cells));
         YardOutlook outlook{yard, {}, {}, 0};
         const auto sides = sides_.sums();
         const auto ready = ready_.sums();
         const auto likely = likely_.sums();
         const auto canStock = canStock_.sums();
         const auto needsBrood = needsBrood_.sums();
-        std::vector<std::vector<float>> states;
-        for (const auto& state : states_) states.push_back(state.sums());
+        std::vector<std::vector<float>> still;
+        for (const auto& state : states_) still.push_back(state.sums());
         outlook.days.resize(sides.size());
         for (std::size_t i = 0; i < sides.size(); ++i) {
             auto& day = outlook.days[i];
@@ -101,13 +94,11 @@ public:
                            whole(canStock[i]), whole(needsBrood[i])};
             if (day.numbers.likely < 0.005) day.numbers.likely = 0;
             std::array<float, kStates> expected{};
-            for (std::size_t s = 0; s < kStates; ++s) expected[s] = states[s][i];
+            for (std::size_t s = 0; s < kStates; ++s) expected[s] = still[s][i] + daily_[i][s];
             roundInto(day, expected);
             outlook.mostSides = std::max<std::int32_t>(outlook.mostSides, day.sides);
         }
-        for (const auto& [key, cells] : blocks_)
-            outlook.blocks.push_back(
-                {key.second->batch, {key.first, blockUntil_[key.second->batch]}, cells});
+        outlook.blocks = blocks();
         return outlook;
     }
 
@@ -165,48 +156,66 @@ private:
         needsBrood_.add({std::max(open.first, segment.needsBroodFrom), open.last}, 1);
     }
 
+    /// Most nucs of a batch go alike: they are counted first and summed once.
+    struct Held {
+        const BatchTimeline* timeline;
+        SideRound round;
+        DayWindow days;
+
+        friend bool operator==(const Held& a, const Held& b) {
+            return a.timeline == b.timeline && a.days == b.days && a.round.seen == b.round.seen &&
+                   a.round.seenDay == b.round.seenDay && a.round.lookDay == b.round.lookDay &&
+                   a.round.transferDay == b.round.transferDay;
+        }
+    };
+    struct HeldHash {
+        std::size_t operator()(const Held& held) const {
+            return std::hash<const void*>{}(held.timeline) ^
+                   static_cast<std::size_t>(held.days.last.time_since_epoch().count()) * 31 ^
+                   static_cast<std::size_t>(held.round.lookDay.time_since_epoch().count()) * 1009;
+        }
+    };
+
     void addHeld(const SideOutlook& side, const SideSegment& segment, DayWindow days) {
         const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
-        if (days.first == round.transferDay) {
-            bool found = false;
-            for (auto& [key, cells] : blocks_)
-                if (key.first == round.transferDay && key.second->batch == round.batch)
-                    ++cells, found = true;
-            if (!found) blocks_.push_back({{round.transferDay, &round}, 1});
-            auto& until = blockUntil_.try_emplace(round.batch, days.last).first->second;
-            until = std::max(until, days.last);
-        }
-        if (!round.seen && days.first == round.transferDay) {
-            for (auto& [key, count] : groups_)
-                if (key.first->batch == round.batch &&
-                    key.first->transferDay == round.transferDay && key.second == days.last) {
-                    ++count;
-                    return;
-                }
-            groups_.push_back({{&round, days.last}, 1});
-            return;
-        }
-        addShares(round, days, 1);
+        ++held_[{round.timeline, round, days}];
     }
 
-    void addShares(const SideRound& round, DayWindow days, float count) {
-        for (Day day = std::max(days.first, season_.first);
-             day <= std::min(days.last, season_.last); day += Days{1}) {
-            const auto shares = round.sharesOn(day);
-            for (std::size_t s = 0; s < kStates; ++s) states_[s].addDay(day, count * shares[s]);
+    void addShares(const Held& held, float count) {
+        const Day last = std::min(held.days.last, season_.last);
+        for (Day day = std::max(held.days.first, season_.first); day <= last; day += Days{1}) {
+            const auto shares = held.round.sharesOn(day);
+            auto& sums = daily_[static_cast<std::size_t>((day - season_.first).count())];
+            for (std::size_t s = 0; s < kStates; ++s) sums[s] += count * shares[s];
         }
-        if (!round.seen)
-            likely_.add({std::max(days.first, round.lookDay + Days{1}), days.last},
-                        count * static_cast<float>(1 - round.layingShare()));
+        if (!held.round.seen)
+            likely_.add({std::max(held.days.first, held.round.lookDay + Days{1}), held.days.last},
+                        count * static_cast<float>(1 - held.round.layingShare()));
+    }
+
+    /// A batch's stay in this yard, from each of its transfer days.
+    [[nodiscard]] std::vector<BatchBlock> blocks() const {
+        std::map<std::pair<Day, Id<Batch>>, BatchBlock> byDay;
+        for (const auto& [held, cells] : held_) {
+            if (held.days.first != held.round.transferDay) continue;
+            auto& block = byDay
+                              .try_emplace({held.days.first, held.round.batch},
+                                           BatchBlock{held.round.batch, held.days, 0})
+                              .first->second;
+            block.days.last = std::max(block.days.last, held.days.last);
+            block.cells += cells;
+        }
+        std::vector<BatchBlock> blocks;
+        for (const auto& [key, block] : byDay) blocks.push_back(block);
+        return blocks;
     }
 
     DayWindow season_;
     Day today_;
     DaySums sides_, ready_, likely_, canStock_, needsBrood_;
     std::vector<DaySums> states_;
-    std::vector<std::pair<std::pair<const SideRound*, Day>, std::int32_t>> groups_;
-    std::vector<std::pair<std::pair<Day, const SideRound*>, std::int32_t>> blocks_;
-    std::unordered_map<Id<Batch>, Day> blockUntil_;
+    std::vector<std::array<float, kStates>> daily_;  ///< held nucs, per day of the season
+    std::unordered_map<Held, std::int32_t, HeldHash> held_;
 };
 
 }  // namespace
@@ -227,7 +236,7 @@ std::vector<YardOutlook> yardOutlooks(const Snapshot& snapshot, const Timelines&
         for (std::size_t i = 0; i < side.stays.size(); ++i) {
             const auto& [from, yard] = side.stays[i];
             const Day last =
-                i + 1 < side.stays.size() ? side.stays[i + 1].first - Days{1} : kLastDay;
+                i + 1 < side.stays.size() ? side.stays[i + 1].from - Days{1} : kLastDay;
             if (!yard || !index.contains(*yard) || last < season.first || from > season.last)
                 continue;
             sums[index[*yard]].addSide(side, {from, last});

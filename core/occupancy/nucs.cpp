@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <unordered_map>
 
 #include "occupancy/sides.h"
 #include "occupancy/yard_days.h"
@@ -10,11 +11,13 @@
 namespace tenthday {
 namespace {
 
-/// Cells placed on a day by record: at the start of that day their sides were ready.
-std::int32_t recordedOn(const std::vector<SideOutlook>& sides, Day day) {
-    std::int32_t recorded = 0;
+/// Cells placed by record, per day: at the start of that day their sides were ready.
+std::unordered_map<std::int32_t, std::int32_t> recordedByDay(
+    const std::vector<SideOutlook>& sides) {
+    std::unordered_map<std::int32_t, std::int32_t> recorded;
     for (const auto& side : sides)
-        for (const auto& round : side.rounds) recorded += round.done && round.transferDay == day;
+        for (const auto& round : side.rounds)
+            if (round.done) ++recorded[round.transferDay.time_since_epoch().count()];
     return recorded;
 }
 
@@ -33,11 +36,12 @@ std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& tim
         cells.toNucs += cellsForNucs(snapshot, batch, *timeline);
         cells.placed += placed[i];
     }
+    auto recorded = recordedByDay(nucs.sides);
     std::vector<CellsDay> all;
     for (auto& [day, cells] : days) {
         const auto index = static_cast<std::size_t>((day - season.first).count());
         for (const auto& yard : nucs.yards) cells.numbers += yard.days[index].numbers;
-        cells.numbers.ready += recordedOn(nucs.sides, day);
+        cells.numbers.ready += recorded[day.time_since_epoch().count()];
         all.push_back(std::move(cells));
     }
     return all;

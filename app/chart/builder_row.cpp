@@ -1,0 +1,161 @@
+#include "chart/builder_row.h"
+
+#include "chart/load_bar.h"
+#include "screen_text/chart_text.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kBelowBar = 9;
+
+QString label(const std::string& text) { return QString::fromStdString(text); }
+
+/// Lowest track free at each load's start; rest counts as free.
+void giveTracks(BuilderRow& row) {
+    std::vector<Moment> freeFrom;
+    for (const auto& load : row.loads) {
+        std::size_t track = 0;
+        while (track < freeFrom.size() && freeFrom[track] > load.span->span.from) ++track;
+        if (track == freeFrom.size()) freeFrom.push_back(load.span->span.until);
+        freeFrom[track] = load.span->span.until;
+        row.tracks.push_back(static_cast<int>(track));
+    }
+    row.trackCount = std::max<int>(1, static_cast<int>(freeFrom.size()));
+}
+
+BuilderRow homelessLoads(const Outlook& outlook) {
+    BuilderRow row;
+    row.name = chart_text::noBuilderYet();
+    for (const auto& batch : outlook.batches)
+        for (const auto& span : batch->timeline.loads)
+            if (!span.builder) row.loads.push_back({batch->batch->id, &span});
+    std::sort(row.loads.begin(), row.loads.end(),
+              [](const auto& a, const auto& b) { return a.span->span.from < b.span->span.from; });
+    return row;
+}
+
+void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal base, Sheet& sheet) {
+    for (std::size_t i = 0; i < builder.makeUps.size(); ++i) {
+        const auto& makeUp = *builder.makeUps[i];
+        const auto moment = momentOf(makeUp.day, makeUp.hour);
+        const qreal x = input.axis.xOf(moment);
+        if (x < input.axis.left() - 8 || x > input.axis.right() + 8) continue;
+        const QRectF rect(x - 4, base - 8, 8, 8);
+        const int target = sheet.target({.hit = Hit::MakeUp,
+                                         .builder = builder.builder->id,
+                                         .day = makeUp.day,
+                                         .index = static_cast<int>(i)},
+                                        rect.adjusted(-2, -2, 2, 2));
+        sheet.fill(Layer::Body, Role::Ground, rect, target);
+        sheet.glyph(Layer::Body, Role::InkSoft, Glyph::MakeUp, rect.center(), 8, target);
+    }
+}
+
+void layIdle(const LaneInput& input, const BuilderOutlook& builder, qreal base, Sheet& sheet) {
+    const auto& snap = sheet.snap();
+    for (std::size_t i = 0; i < builder.idle.size(); ++i) {
+        const auto& idle = builder.idle[i];
+        if (!idle.overlaps(input.visible)) continue;
+        const qreal left = std::max(input.axis.xOf(idle.first), input.axis.left() - 4);
+        const qreal right = std::min(input.axis.xOf(idle.last + Days{1}), input.axis.right() + 4);
+        const auto rect = snap.rect(left + 1, base - 5, right - 1, base);
+        const int target = sheet.target({.hit = Hit::Idle,
+                                         .builder = builder.builder->id,
+                                         .day = idle.first,
+                                         .index = static_cast<int>(i)},
+                                        rect.adjusted(0, -3, 0, 3));
+        sheet.fill(Layer::Body, Role::Ground, rect, target, 2);
+        sheet.frame(Layer::Body, Role::GridStrong, rect, snap.hair(), 2);
+    }
+}
+
+void layLook(const LaneInput& input, const BuilderOutlook& builder, int index, const DayWindow& due,
+             std::optional<Day> ticked, qreal base, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const qreal x =
+        ticked ? axis.middleOf(*ticked) : (axis.xOf(due.first) + axis.xOf(due.last + Days{1})) / 2;
+    if (x < axis.left() || x > axis.right()) return;
+    const QPointF centre(x, base + 5);
+    const int target = sheet.target({.hit = Hit::Look,
+                                     .builder = builder.builder->id,
+                                     .day = ticked ? *ticked : due.first,
+                                     .index = index},
+                                    QRectF(centre.x() - 6, centre.y() - 5, 12, 10));
+    sheet.glyph(Layer::Body, ticked ? Role::Good : Role::InkSoft,
+                ticked ? Glyph::LookDone : Glyph::LookDue, centre, 7, target);
+}
+
+void layLooks(const LaneInput& input, const BuilderOutlook& builder, qreal base, Sheet& sheet) {
+    int index = 0;
+    for (const auto& clock : builder.clocks) {
+        layLook(input, builder, index++, clock.firstLook, clock.firstTicked, base, sheet);
+        layLook(input, builder, index++, clock.secondLook, clock.secondTicked, base, sheet);
+    }
+}
+
+void layRest(const LaneInput& input, const BuilderRow& row, const BuilderLoad& load, qreal base,
+             Sheet& sheet) {
+    const qreal left = std::max(input.axis.xOf(load.span->span.until) + 4, input.axis.left());
+    const qreal right =
+        std::min(input.axis.xOf(load.span->restUntil + Days{1}), input.axis.right());
+    if (load.span->restUntil <= dayOf(load.span->span.until) || right <= left) return;
+    const QRectF rect(left, base - 3, right - left, 2);
+    const int target =
+        sheet.target({.hit = Hit::Rest,
+                      .batch = load.batch,
+                      .builder = row.builder ? row.builder->builder->id : Id<Builder>{},
+                      .day = load.span->restUntil},
+                     rect.adjusted(0, -3, 0, 3));
+    sheet.dotted(Layer::Body, Role::InkSoft, rect, 1.5, target);
+}
+
+}  // namespace
+
+std::vector<BuilderRow> builderRows(const Outlook& outlook) {
+    std::vector<BuilderRow> rows;
+    for (const auto& builder : outlook.builders) {
+        rows.push_back({&builder, label(builder.builder->label), builder.loads, {}, 1});
+        giveTracks(rows.back());
+    }
+    auto homeless = homelessLoads(outlook);
+    if (!homeless.loads.empty()) {
+        giveTracks(homeless);
+        rows.push_back(std::move(homeless));
+    }
+    return rows;
+}
+
+double thickestLoad(const std::vector<BuilderRow>& rows) {
+    double most = 1;
+    for (const auto& row : rows)
+        for (const auto& load : row.loads)
+            for (const auto& part : load.span->thickness) most = std::max(most, part.cells);
+    return most;
+}
+
+void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
+                   qreal pxPerCell, Sheet& sheet) {
+    const auto& snap = sheet.snap();
+    const qreal track = area.height() / row.trackCount;
+    const qreal base = snap(area.bottom() - kBelowBar);
+    sheet.text(Layer::Names, Role::Ink, Type::Body,
+               sheet.ruler().elided(row.name, Type::Body, input.titleRight - input.titleLeft),
+               {input.titleRight, sheet.baselineAt(Type::Body, base - track * 0.28)}, Align::Right);
+    sheet.fill(Layer::Ground, Role::Grid,
+               {input.axis.left(), base, input.axis.width(), snap.hair()});
+    if (row.builder) {
+        layIdle(input, *row.builder, base, sheet);
+        layMakeUps(input, *row.builder, base, sheet);
+    }
+    std::vector<QRectF> bars;
+    for (std::size_t i = 0; i < row.loads.size(); ++i) {
+        const qreal loadBase = snap(base - row.tracks[i] * track);
+        layRest(input, row, row.loads[i], loadBase, sheet);
+        const auto bar = layLoadBar(input, row, row.loads[i], loadBase, pxPerCell, sheet);
+        if (!bar.isNull()) bars.push_back(bar);
+    }
+    if (row.builder) layLooks(input, *row.builder, base, sheet);
+    layTrouble(input, row, area, bars, sheet);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,25 @@
+/// @file builder_row.h  One builder's row. Loads that overlap in time stand in tracks of their own.
+#pragma once
+#include "chart/lane.h"
+
+namespace tenthday {
+
+/// What a row shows: a builder, or the loads that have none yet (builder null).
+struct BuilderRow {
+    const BuilderOutlook* builder = nullptr;
+    QString name;
+    std::vector<BuilderLoad> loads;
+    std::vector<int> tracks;  ///< per load, 0 lowest
+    int trackCount = 1;
+};
+
+/// All rows of a season, in order of label; last, where there are any, loads without a builder.
+[[nodiscard]] std::vector<BuilderRow> builderRows(const Outlook& outlook);
+/// Most cells standing in one load at a time; at least 1.
+[[nodiscard]] double thickestLoad(const std::vector<BuilderRow>& rows);
+
+/// @param pxPerCell thickness of one cell
+void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
+                   qreal pxPerCell, Sheet& sheet);
+
+}  // namespace tenthday

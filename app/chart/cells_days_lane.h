@@ -1,0 +1,16 @@
+/// @file cells_days_lane.h  On each day cells come out: ripe, ready, left.
+#pragma once
+#include "chart/lane.h"
+
+namespace tenthday {
+
+/// Likely ones are whole nucs one may count on in the mean: rounded down.
+[[nodiscard]] int wholeLikely(const ReadyNumbers& numbers);
+
+class CellsDaysLane : public Lane {
+public:
+    [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
+    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const override;
+};
+
+}  // namespace tenthday

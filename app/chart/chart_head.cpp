@@ -1,0 +1,216 @@
+#include "chart/chart_head.h"
+
+#include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kFlagPad = 7;
+
+bool hasDayRow(const DayAxis& axis, const TextRuler& ruler) {
+    return axis.dayWidth() >= ruler.width(QStringLiteral("28"), Type::Small) + 5;
+}
+
+struct HeadRows {
+    qreal months;  ///< baselines
+    qreal weeks;
+    qreal days;
+    QRectF flags;
+};
+
+HeadRows rowsOf(const LaneInput& input, const QRectF& area, const Sheet& sheet) {
+    const auto& ruler = sheet.ruler();
+    HeadRows rows{};
+    qreal y = area.top() + 4;
+    rows.months = sheet.baselineAt(Type::Title, y + ruler.line(Type::Title) / 2);
+    y += ruler.line(Type::Title) + 2;
+    rows.weeks = sheet.baselineAt(Type::Small, y + ruler.line(Type::Small) / 2);
+    y += ruler.line(Type::Small);
+    if (hasDayRow(input.axis, ruler)) {
+        rows.days = sheet.baselineAt(Type::Small, y + ruler.line(Type::Small) / 2);
+        y += ruler.line(Type::Small);
+    }
+    rows.flags = QRectF(area.left(), y + 1, area.width(), ruler.line(Type::Strong) + 3);
+    return rows;
+}
+
+template <class Do>
+void eachDay(const DayWindow& days, Do&& act) {
+    for (Day day = days.first; day <= days.last; day += Days{1}) act(day);
+}
+
+bool isDayOff(const Snapshot& snapshot, Day day) {
+    for (const auto& off : snapshot.all<DayOff>())
+        if (off->from <= day && day <= off->until) return true;
+    return false;
+}
+
+void layMonths(const LaneInput& input, const QRectF& area, const HeadRows& rows, Sheet& sheet) {
+    const auto& snap = sheet.snap();
+    Day start = input.visible.first;
+    while (start <= input.visible.last) {
+        const date::year_month_day date{start};
+        const Day next{date::local_days{(date.year() / date.month() / 1) + date::months{1}}};
+        const qreal left = std::max(input.axis.xOf(start), input.axis.left());
+        const qreal right = std::min(input.axis.xOf(next), input.axis.right());
+        if (date.day() == date::day{1})
+            sheet.fill(Layer::Heads, Role::GridStrong,
+                       {snap(left), area.top() + 6, snap.hair(), area.height() - 6});
+        const auto name = monthName(start);
+        const auto text =
+            sheet.ruler().width(name, Type::Title) + 8 <= right - left ? name : name.left(3);
+        if (sheet.ruler().width(text, Type::Title) + 8 <= right - left)
+            sheet.text(Layer::Heads, Role::Ink, Type::Title, text, {left + 5, rows.months},
+                       Align::Left);
+        start = next;
+    }
+}
+
+void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const qreal left = axis.xOf(monday);
+    const qreal room = 7 * axis.dayWidth();
+    const auto week = weekLabel(monday);
+    const auto date = dayNumber(monday);
+    const auto& ruler = sheet.ruler();
+    const qreal weekWidth = ruler.width(week, Type::Small);
+    const qreal whole = weekWidth + 5 + ruler.width(date, Type::Small) + 6;
+    if (left + 4 < axis.left() || left + 4 + weekWidth > axis.right()) return;
+    if (weekWidth + 6 <= room)
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, week, {left + 4, rows.weeks},
+                   Align::Left);
+    if (whole <= room && !hasDayRow(axis, ruler) && left + whole <= axis.right())
+        sheet.text(Layer::Heads, Role::Ink, Type::Small, date, {left + 9 + weekWidth, rows.weeks},
+                   Align::Left);
+}
+
+void layDayNames(const LaneInput& input, const HeadRows& rows, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const auto& ruler = sheet.ruler();
+    const bool named = axis.dayWidth() >= ruler.width(QStringLiteral("Wed 28"), Type::Small) + 8;
+    eachDay(input.visible, [&](Day day) {
+        const auto text = named ? weekdayName(day) + QChar(u' ') + dayNumber(day) : dayNumber(day);
+        const auto at = QPointF(axis.middleOf(day), rows.days);
+        const auto rect = sheet.textRect(Type::Small, text, at, Align::Middle);
+        if (rect.left() < axis.left() || rect.right() > axis.right()) return;
+        const bool free = isoWeekday(day) >= 6 || isDayOff(input.outlook.snapshot, day);
+        sheet.text(Layer::Heads, free ? Role::InkSoft : Role::Ink, Type::Small, text, at,
+                   Align::Middle);
+    });
+}
+
+struct Flag {
+    QString text;
+    qreal x;  ///< where it points
+    bool isToday;
+};
+
+QRectF flagRect(const Flag& flag, const LaneInput& input, const QRectF& row, const Sheet& sheet) {
+    const qreal width = sheet.ruler().width(flag.text, Type::Strong) + 2 * kFlagPad;
+    const qreal left = std::clamp(flag.x - width / 2, input.axis.left(),
+                                  std::max(input.axis.left(), input.axis.right() - width));
+    return {sheet.snap()(left), sheet.snap()(row.top()), sheet.snap()(width),
+            sheet.snap()(row.height())};
+}
+
+void layFlag(const Flag& flag, const QRectF& rect, Sheet& sheet) {
+    QPainterPath shape;
+    shape.addRoundedRect(rect, 3, 3);
+    QPainterPath tip;
+    const qreal x = std::clamp(flag.x, rect.left() + 5, rect.right() - 5);
+    tip.addPolygon(QPolygonF({{x - 5, rect.bottom() - 1},
+                              {x + 5, rect.bottom() - 1},
+                              {x, rect.bottom() + 4},
+                              {x - 5, rect.bottom() - 1}}));
+    shape = shape.united(tip);
+    sheet.path(Layer::Heads, flag.isToday ? Role::Today : Role::ChosenGround, shape);
+    if (!flag.isToday) sheet.stroke(Layer::Heads, Role::Chosen, shape, 1.2);
+    sheet.text(Layer::Heads, flag.isToday ? Role::TodayInk : Role::Ink, Type::Strong, flag.text,
+               {rect.center().x(), sheet.baselineAt(Type::Strong, rect.center().y())},
+               Align::Middle);
+}
+
+void layFlags(const LaneInput& input, const QRectF& row, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const Day today = input.outlook.snapshot.today();
+    const auto chosen = input.options.chosenDay;
+    const bool showsToday = input.visible.contains(today);
+    std::optional<QRectF> taken;
+    if (chosen && input.visible.contains(*chosen)) {
+        const bool same = showsToday && *chosen == today;
+        const Flag flag{same ? chart_text::todayOn(weekdayAndDay(today)) : weekdayAndDay(*chosen),
+                        axis.middleOf(*chosen), same};
+        taken = flagRect(flag, input, row, sheet);
+        layFlag(flag, *taken, sheet);
+        if (same) return;
+    }
+    if (!showsToday) return;
+    const Flag flag{chart_text::today(), axis.xOf(today), true};
+    auto rect = flagRect(flag, input, row, sheet);
+    if (taken && rect.intersects(taken->adjusted(-3, 0, 3, 0))) {
+        const bool left = today < *chosen;
+        rect.moveLeft(left ? taken->left() - rect.width() - 3 : taken->right() + 3);
+    }
+    if (rect.left() >= axis.left() && rect.right() <= axis.right()) layFlag(flag, rect, sheet);
+}
+
+}  // namespace
+
+qreal headHeight(const DayAxis& axis, const TextRuler& ruler) {
+    const qreal days = hasDayRow(axis, ruler) ? ruler.line(Type::Small) : 0;
+    return std::ceil(4 + ruler.line(Type::Title) + 2 + ruler.line(Type::Small) + days +
+                     ruler.line(Type::Strong) + 3 + 7);
+}
+
+void layHead(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    sheet.fill(Layer::Top, Role::Ground, area);
+    const auto rows = rowsOf(input, area, sheet);
+    sheet.text(Layer::Heads, Role::Ink, Type::Title, yearNumber(input.visible.first),
+               {input.titleLeft, rows.months}, Align::Left);
+    layMonths(input, area, rows, sheet);
+    eachDay(input.visible, [&](Day day) {
+        if (isoWeekday(day) == 1) layWeek(input, day, rows, sheet);
+        sheet.target({.hit = Hit::Head, .day = day},
+                     {input.axis.xOf(day), area.top(), input.axis.dayWidth(), area.height()});
+    });
+    if (hasDayRow(input.axis, sheet.ruler())) layDayNames(input, rows, sheet);
+    layFlags(input, rows.flags, sheet);
+}
+
+void layGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const auto& snap = sheet.snap();
+    eachDay(input.visible, [&](Day day) {
+        const auto column =
+            snap.rect(axis.xOf(day), area.top(), axis.xOf(day + Days{1}), area.bottom());
+        const int target = sheet.target({.hit = Hit::Ground, .day = day}, column);
+        if (isDayOff(input.outlook.snapshot, day))
+            sheet.fill(Layer::Ground, Role::DayOffGround, column, target);
+        else if (isoWeekday(day) >= 6)
+            sheet.fill(Layer::Ground, Role::WeekendGround, column, target);
+        if (isoWeekday(day) == 1)
+            sheet.fill(Layer::Ground, Role::Grid,
+                       {column.left(), column.top(), snap.hair(), column.height()});
+    });
+}
+
+void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto& axis = input.axis;
+    const auto& snap = sheet.snap();
+    if (const auto chosen = input.options.chosenDay; chosen && input.visible.contains(*chosen)) {
+        const auto column =
+            snap.rect(axis.xOf(*chosen), area.top(), axis.xOf(*chosen + Days{1}), area.bottom());
+        sheet.fill(Layer::Ground, Role::ChosenGround, column);
+        for (const qreal x : {column.left(), column.right() - snap.hair()})
+            sheet.fill(Layer::Marks, Role::Chosen, {x, area.top(), snap.hair(), area.height()});
+    }
+    const Day today = input.outlook.snapshot.today();
+    if (input.visible.contains(today)) {
+        const qreal x = snap(axis.xOf(today));
+        sheet.fill(Layer::Marks, Role::Today,
+                   {x - snap.hair(), area.top(), 2 * snap.hair(), area.height()});
+    }
+}
+
+}  // namespace tenthday

@@ -1,0 +1,94 @@
+/// @file chart_item.h  What a laid-out chart is made of: things to paint and places to hit.
+#pragma once
+#include <QPainterPath>
+#include <QRectF>
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "base/id.h"
+#include "chart/day_axis.h"
+#include "look/glyph.h"
+#include "look/hatch.h"
+#include "look/role.h"
+#include "look/type.h"
+#include "records/rows.h"
+
+namespace tenthday {
+
+/// Painted in this order: days and what stands on them, then the column of names, then the head.
+enum class Layer : std::uint8_t { Ground, Body, Ribbon, Marks, Words, Cover, Names, Top, Heads };
+
+enum class Shape : std::uint8_t {
+    Fill,    ///< the rectangle, corners rounded by `radius`
+    Frame,   ///< its inner edge, `pen` wide
+    Hatch,   ///< lines at 45 degrees, `pen` wide, `spacing` apart
+    Dots,    ///< a grid of dots, `pen` across, `spacing` apart
+    Dotted,  ///< a row of dots along its middle, `pen` across
+    Path,    ///< `paths[detail]`, filled
+    Stroke,  ///< `paths[detail]`, stroked `pen` wide
+    Text,    ///< `texts[detail]`; rect is what the text takes, from digit top to baseline
+};
+
+struct Item {
+    Layer layer{};
+    Shape shape{};
+    Role role{};
+    Slope slope{};
+    QRectF rect;
+    qreal pen = 0;
+    qreal radius = 0;
+    qreal spacing = 0;
+    int detail = -1;
+    int target = -1;  ///< the place it belongs to, or -1
+};
+
+struct TextRun {
+    QString text;
+    Type type{};
+    QPointF baseline;
+};
+
+/// What lies at a place.
+enum class Hit : std::uint8_t {
+    None,
+    Ground,    ///< a day, with nothing on it
+    Head,      ///< a day, in the months and weeks
+    Load,      ///< a batch's cells in a builder
+    MakeUp,    ///< `index` in the builder's make-ups
+    Look,      ///< `index` in the builder's clocks times 2, plus 1 for the second look
+    Rest,      ///< a builder rests after a batch
+    Idle,      ///< queenless without cells: `index` in the builder's idle spans
+    CellsDay,  ///< `index` in the cells days
+    YardDay,   ///< a yard's nucs on a day; `batch` where they are a batch's
+    Trouble,   ///< a word of warning: `index` in the findings
+};
+
+/// Stable name of a place: the same thing keeps it from layout to layout.
+struct TargetKey {
+    Hit hit = Hit::None;
+    Id<Batch> batch{};
+    Id<Builder> builder{};
+    Id<Yard> yard{};
+    std::optional<Day> day{};
+    int index = -1;
+    friend bool operator==(const TargetKey&, const TargetKey&) = default;
+};
+
+struct Target {
+    TargetKey key;
+    QRectF rect;
+};
+
+/// A chart laid out: everything painted and everything that can be hit, from one reckoning.
+struct Layout {
+    std::vector<Item> items;  ///< in painting order
+    std::vector<Target> targets;
+    std::vector<TextRun> texts;
+    std::vector<QPainterPath> paths;
+    DayAxis axis;
+    QRectF plot;              ///< where days run, under the head
+    qreal contentHeight = 0;  ///< of the lanes; taller than the plot when it can be scrolled
+};
+
+}  // namespace tenthday

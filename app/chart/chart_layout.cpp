@@ -1,0 +1,121 @@
+#include "chart/chart_layout.h"
+
+#include "chart/builder_row.h"
+#include "chart/builders_lane.h"
+#include "chart/cells_days_lane.h"
+#include "chart/chart_head.h"
+#include "chart/legend.h"
+#include "chart/ribbon.h"
+#include "chart/yard_lane.h"
+#include "screen_text/chart_text.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kMargin = 14;
+constexpr qreal kLeastNames = 92;
+constexpr qreal kMostNames = 190;
+constexpr qreal kAfterName = 10;
+constexpr qreal kAboveLegend = 6;
+
+using Lanes = std::vector<std::unique_ptr<Lane>>;
+
+/// From top to bottom. Weather, queens and promises will join here.
+Lanes lanesOf(const Outlook& outlook) {
+    Lanes lanes;
+    lanes.push_back(std::make_unique<BuildersLane>());
+    lanes.push_back(std::make_unique<CellsDaysLane>());
+    for (std::size_t i = 0; i < outlook.nucs.yards.size(); ++i)
+        lanes.push_back(std::make_unique<YardLane>(i));
+    return lanes;
+}
+
+struct Sums {
+    qreal least = 0;
+    qreal wished = 0;
+    qreal pull = 0;
+};
+
+/// Heights that fill `room`, between what each lane can bear and what it wishes, then beyond.
+std::vector<qreal> heightsFor(const std::vector<LaneHeight>& lanes, qreal room) {
+    Sums sums;
+    for (const auto& lane : lanes) {
+        sums.least += lane.least;
+        sums.wished += lane.wished;
+        sums.pull += lane.pull;
+    }
+    std::vector<qreal> heights;
+    for (const auto& lane : lanes) {
+        if (room <= sums.wished) {
+            const qreal span = sums.wished - sums.least;
+            const qreal share = span > 0 ? std::max(0.0, (room - sums.least) / span) : 0;
+            heights.push_back(lane.least + share * (lane.wished - lane.least));
+        } else {
+            const qreal more = sums.pull > 0 ? (room - sums.wished) * lane.pull / sums.pull : 0;
+            heights.push_back(std::min(lane.most, lane.wished + more));
+        }
+    }
+    return heights;
+}
+
+void layCovers(const LaneInput& input, const ChartOptions& options, const QRectF& plot,
+               Sheet& sheet) {
+    const auto& size = options.size;
+    sheet.fill(Layer::Cover, Role::Ground, {0, 0, plot.left(), size.height()});
+    sheet.fill(Layer::Cover, Role::Ground,
+               {plot.right(), 0, size.width() - plot.right(), size.height()});
+    sheet.fill(Layer::Top, Role::Ground,
+               {0, plot.bottom(), size.width(), size.height() - plot.bottom()});
+    const qreal hair = sheet.snap().hair();
+    sheet.fill(Layer::Top, Role::GridStrong,
+               {input.axis.left(), plot.bottom(), input.axis.width(), hair});
+}
+
+}  // namespace
+
+PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const TextRuler& ruler) {
+    qreal names = std::max(kLeastNames, ruler.width(chart_text::matingNucs(), Type::Label));
+    for (const auto& row : builderRows(outlook))
+        names = std::max(names, ruler.width(row.name, Type::Body));
+    for (const auto& yard : outlook.nucs.yards)
+        names = std::max(names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label));
+    const qreal left = std::ceil(kMargin + std::min(names, kMostNames) + kAfterName);
+    return {left, std::max(80.0, options.size.width() - left - kMargin)};
+}
+
+Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
+              const TextRuler& ruler) {
+    Sheet sheet(ruler, Snap{options.pixelRatio});
+    RibbonEnds ribbon;
+    const LaneInput input{outlook, axis,  options, axis.visible(), axis.left() - kAfterName,
+                          kMargin, ribbon};
+    const qreal head = headHeight(axis, ruler);
+    const qreal legend =
+        options.legend ? legendHeight(axis.width(), ruler) + kAboveLegend : kMargin;
+    const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),
+                                        std::max(head + 40, options.size.height() - legend));
+    layGround(input, plot, sheet);
+    layDayLines(input, plot, sheet);
+
+    const auto lanes = lanesOf(outlook);
+    std::vector<LaneHeight> bounds;
+    for (const auto& lane : lanes) bounds.push_back(lane->height(input, ruler));
+    const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
+    qreal y = plot.top() - options.scrollY;
+    qreal content = kAboveLegend;
+    qreal underBuilders = 0;
+    for (std::size_t i = 0; i < lanes.size(); ++i) {
+        lanes[i]->lay(input, {plot.left(), y, plot.width(), heights[i]}, sheet);
+        y += heights[i];
+        content += heights[i];
+        if (i == 0) underBuilders = y;
+    }
+    layRibbon(input, underBuilders, sheet);
+    layCovers(input, options, plot, sheet);
+    layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
+    if (options.legend)
+        layLegend({axis.left(), plot.bottom() + kAboveLegend, axis.width(), legend}, sheet);
+    return std::move(sheet).finish(axis, plot, content);
+}
+
+}  // namespace tenthday

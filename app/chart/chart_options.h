@@ -1,0 +1,22 @@
+/// @file chart_options.h  What the chart shows beside the season itself.
+#pragma once
+#include <QSizeF>
+#include <optional>
+
+#include "base/id.h"
+#include "calendar/day.h"
+#include "outlook/outlook.h"
+
+namespace tenthday {
+
+struct ChartOptions {
+    QSizeF size{1280, 720};  ///< logical px
+    qreal pixelRatio = 1;    ///< device px per logical px
+    qreal scrollY = 0;       ///< px of lanes above the plot's top
+    std::optional<Day> chosenDay;
+    std::optional<Id<Batch>> selected;
+    OutlookPtr before;  ///< the season as kept, while a preview is shown
+    bool legend = true;
+};
+
+}  // namespace tenthday

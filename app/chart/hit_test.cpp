@@ -1,0 +1,41 @@
+#include "chart/hit_test.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kLeastGrip = 8;
+
+QRectF grip(const Target& target) {
+    const qreal beside = target.rect.width() < kLeastGrip ? kLeastGrip / 2 : 0;
+    const qreal above = target.rect.height() < kLeastGrip ? kLeastGrip / 2 : 0;
+    return target.rect.adjusted(-beside, -above, beside, above);
+}
+
+bool isInSight(const Layout& layout, const Target& target, QPointF point) {
+    if (point.x() < layout.plot.left() || point.x() > layout.plot.right()) return false;
+    const bool inPlot = point.y() >= layout.plot.top() && point.y() < layout.plot.bottom();
+    return target.key.hit == Hit::Head ? point.y() < layout.plot.top() : inPlot;
+}
+
+}  // namespace
+
+const Target* targetAt(const Layout& layout, QPointF point) {
+    // Exactly under the pointer first, then the grip around small bars.
+    for (auto at = layout.targets.rbegin(); at != layout.targets.rend(); ++at)
+        if (at->key.hit != Hit::Ground && at->rect.contains(point) && isInSight(layout, *at, point))
+            return &*at;
+    for (auto at = layout.targets.rbegin(); at != layout.targets.rend(); ++at)
+        if (at->key.hit == Hit::Load && grip(*at).contains(point) && isInSight(layout, *at, point))
+            return &*at;
+    for (const auto& target : layout.targets)
+        if (target.key.hit == Hit::Ground && target.rect.contains(point)) return &target;
+    return nullptr;
+}
+
+const Target* findTarget(const Layout& layout, const TargetKey& key) {
+    for (const auto& target : layout.targets)
+        if (target.key == key) return &target;
+    return nullptr;
+}
+
+}  // namespace tenthday

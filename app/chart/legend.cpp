@@ -1,0 +1,109 @@
+#include "chart/legend.h"
+
+#include <array>
+
+#include "screen_text/chart_text.h"
+
+namespace tenthday {
+namespace {
+
+using chart_text::LegendEntry;
+
+constexpr qreal kSwatch = 15;
+constexpr qreal kToText = 6;
+constexpr qreal kBetween = 17;
+
+constexpr auto kEntries = std::to_array<LegendEntry>(
+    {LegendEntry::OpenCells, LegendEntry::SealedCells, LegendEntry::Virgin, LegendEntry::DueToFly,
+     LegendEntry::Laying, LegendEntry::JudgedGood, LegendEntry::NoQueen, LegendEntry::Ready,
+     LegendEntry::NotStocked, LegendEntry::LookDue, LegendEntry::LookDone, LegendEntry::Rest});
+
+qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
+
+/// Places entries left to right, in lines; gives each its line and x.
+template <class Do>
+int flow(qreal width, const TextRuler& ruler, Do&& place) {
+    int line = 0;
+    qreal x = 0;
+    for (const auto entry : kEntries) {
+        const qreal needs = kSwatch + kToText + ruler.width(chart_text::legend(entry), Type::Small);
+        if (x > 0 && x + needs > width) {
+            ++line;
+            x = 0;
+        }
+        place(entry, x, line);
+        x += needs + kBetween;
+    }
+    return line + 1;
+}
+
+void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
+    const auto fill = [&](Role role) { sheet.fill(Layer::Heads, role, box, -1, 2); };
+    const auto edge = [&](Role role) {
+        sheet.frame(Layer::Heads, role, box, sheet.snap().hair(), 2);
+    };
+    switch (entry) {
+        case LegendEntry::OpenCells:
+            fill(Role::OpenCells);
+            sheet.dots(Layer::Heads, Role::OpenDots, box, 4, 1.8);
+            break;
+        case LegendEntry::SealedCells:
+            fill(Role::SealedCells);
+            break;
+        case LegendEntry::Virgin:
+            fill(Role::Virgin);
+            break;
+        case LegendEntry::DueToFly:
+            fill(Role::DueToFly);
+            break;
+        case LegendEntry::Laying:
+            fill(Role::Laying);
+            break;
+        case LegendEntry::JudgedGood:
+            fill(Role::JudgedGood);
+            break;
+        case LegendEntry::NoQueen:
+            fill(Role::NoQueen);
+            sheet.hatch(Layer::Heads, Role::NoQueenHatch, box, Slope::Falling, 4.5, 1);
+            break;
+        case LegendEntry::Ready:
+            fill(Role::Ready);
+            edge(Role::ReadyEdge);
+            break;
+        case LegendEntry::NotStocked:
+            sheet.hatch(Layer::Heads, Role::NotStockedHatch, box, Slope::Rising, 4.5, 1.2);
+            edge(Role::NotStockedHatch);
+            break;
+        case LegendEntry::LookDue:
+            sheet.glyph(Layer::Heads, Role::InkSoft, Glyph::LookDue, box.center(), 8);
+            break;
+        case LegendEntry::LookDone:
+            sheet.glyph(Layer::Heads, Role::Good, Glyph::LookDone, box.center(), 8);
+            break;
+        case LegendEntry::Rest:
+            sheet.dotted(Layer::Heads, Role::InkSoft,
+                         {box.left(), box.center().y() - 1, box.width(), 2}, 1.5);
+            break;
+    }
+}
+
+}  // namespace
+
+qreal legendHeight(qreal width, const TextRuler& ruler) {
+    return flow(width, ruler, [](LegendEntry, qreal, int) {}) * lineHeight(ruler) + 10;
+}
+
+void layLegend(const QRectF& area, Sheet& sheet) {
+    const auto& snap = sheet.snap();
+    const qreal line = lineHeight(sheet.ruler());
+    flow(area.width(), sheet.ruler(), [&](LegendEntry entry, qreal x, int row) {
+        const qreal middle = area.top() + 6 + (row + 0.5) * line;
+        const auto box =
+            snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
+        laySwatch(entry, box, sheet);
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, chart_text::legend(entry),
+                   {box.right() + kToText, sheet.baselineAt(Type::Small, middle)}, Align::Left);
+    });
+}
+
+}  // namespace tenthday

@@ -1,0 +1,103 @@
+#include "chart/sheet.h"
+
+namespace tenthday {
+
+int Sheet::target(const TargetKey& key, const QRectF& rect) {
+    layout_.targets.push_back({key, rect});
+    return static_cast<int>(layout_.targets.size()) - 1;
+}
+
+Item& Sheet::add(Layer layer, Shape shape, Role role, const QRectF& rect, int target) {
+    Item item;
+    item.layer = layer;
+    item.shape = shape;
+    item.role = role;
+    item.rect = rect;
+    item.target = target;
+    return layout_.items.emplace_back(item);
+}
+
+void Sheet::fill(Layer layer, Role role, const QRectF& rect, int target, qreal radius) {
+    if (rect.width() <= 0 || rect.height() <= 0) return;
+    add(layer, Shape::Fill, role, rect, target).radius = radius;
+}
+
+void Sheet::frame(Layer layer, Role role, const QRectF& rect, qreal pen, qreal radius) {
+    auto& item = add(layer, Shape::Frame, role, rect, -1);
+    item.pen = pen;
+    item.radius = radius;
+}
+
+void Sheet::hatch(Layer layer, Role role, const QRectF& rect, Slope slope, qreal spacing,
+                  qreal pen) {
+    if (rect.width() <= 0 || rect.height() <= 0) return;
+    auto& item = add(layer, Shape::Hatch, role, rect, -1);
+    item.slope = slope;
+    item.spacing = spacing;
+    item.pen = pen;
+}
+
+void Sheet::dots(Layer layer, Role role, const QRectF& rect, qreal spacing, qreal across) {
+    if (rect.width() < across || rect.height() < across) return;
+    auto& item = add(layer, Shape::Dots, role, rect, -1);
+    item.spacing = spacing;
+    item.pen = across;
+}
+
+void Sheet::dotted(Layer layer, Role role, const QRectF& rect, qreal across, int target) {
+    if (rect.width() <= 0) return;
+    add(layer, Shape::Dotted, role, rect, target).pen = across;
+}
+
+void Sheet::path(Layer layer, Role role, const QPainterPath& path, int target) {
+    layout_.paths.push_back(path);
+    add(layer, Shape::Path, role, path.boundingRect(), target).detail =
+        static_cast<int>(layout_.paths.size()) - 1;
+}
+
+void Sheet::stroke(Layer layer, Role role, const QPainterPath& path, qreal pen, int target) {
+    layout_.paths.push_back(path);
+    auto& item = add(layer, Shape::Stroke, role, path.boundingRect(), target);
+    item.detail = static_cast<int>(layout_.paths.size()) - 1;
+    item.pen = pen;
+}
+
+void Sheet::glyph(Layer layer, Role role, Glyph glyph, QPointF centre, qreal size, int target) {
+    const auto shape = glyphPath(glyph, centre, size);
+    if (isFilled(glyph))
+        path(layer, role, shape, target);
+    else
+        stroke(layer, role, shape, size / 6, target);
+}
+
+QRectF Sheet::textRect(Type type, const QString& text, QPointF at, Align align) const {
+    const qreal width = ruler_.width(text, type);
+    const qreal caps = ruler_.capHeight(type);
+    const qreal left = align == Align::Left     ? at.x()
+                       : align == Align::Middle ? at.x() - width / 2
+                                                : at.x() - width;
+    return {left, at.y() - caps, width, caps};
+}
+
+qreal Sheet::baselineAt(Type type, qreal middleY) const {
+    return snap_(middleY + ruler_.capHeight(type) / 2);
+}
+
+void Sheet::text(Layer layer, Role role, Type type, const QString& text, QPointF at, Align align,
+                 int target) {
+    if (text.isEmpty()) return;
+    const auto rect = textRect(type, text, at, align);
+    layout_.texts.push_back({text, type, rect.bottomLeft()});
+    add(layer, Shape::Text, role, rect, target).detail = static_cast<int>(layout_.texts.size()) - 1;
+}
+
+Layout Sheet::finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) && {
+    std::stable_sort(layout_.items.begin(), layout_.items.end(),
+                     [](const Item& a, const Item& b) { return a.layer < b.layer; });
+    layout_.axis = axis;
+    layout_.plot = plot;
+    layout_.contentHeight = contentHeight;
+    return std::move(layout_);
+}
+
+}  // namespace tenthday

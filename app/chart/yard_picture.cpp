@@ -1,0 +1,165 @@
+#include "chart/yard_picture.h"
+
+namespace tenthday {
+namespace {
+
+/// Below this a day has no room for a gap beside it.
+constexpr qreal kGappedDay = 7;
+
+Role roleOf(Band band) {
+    switch (band) {
+        case Band::JudgedGood:
+            return Role::JudgedGood;
+        case Band::Laying:
+            return Role::Laying;
+        case Band::DueToFly:
+            return Role::DueToFly;
+        case Band::Virgin:
+            return Role::Virgin;
+        case Band::Cell:
+            return Role::SealedCells;
+        case Band::DroneLayer:
+            return Role::DroneLayer;
+        case Band::NoQueen:
+            return Role::NoQueen;
+        case Band::Waiting:
+            return Role::Waiting;
+        case Band::Ready:
+            return Role::Ready;
+        case Band::Spent:
+            return Role::SpentGround;
+        case Band::NotStocked:
+            return Role::NotStockedHatch;
+    }
+    return Role::Ground;
+}
+
+/// A queen, a cell or a virgin stands in these: they are drawn day by day, so days can be counted.
+bool isCounted(Band band) { return band <= Band::Cell; }
+
+/// The same band over several days, drawn in one piece.
+struct Stretch {
+    BandRun run;
+    QRectF rect;
+    Day last;
+    int target;
+};
+
+void layStretch(const Stretch& stretch, qreal gap, const Snap& snap, Sheet& sheet) {
+    auto rect = stretch.rect;
+    // The line where neighbours in a stack meet is ground left free.
+    if (rect.height() >= 4) rect.setTop(rect.top() + snap.hair());
+    if (rect.width() > 2 * gap) rect.setRight(rect.right() - gap);
+    const auto role = roleOf(stretch.run.band);
+    const int target = stretch.target;
+    switch (stretch.run.band) {
+        case Band::NotStocked:
+            sheet.hatch(Layer::Body, role, stretch.rect, Slope::Rising, 7, 1.2);
+            break;
+        case Band::NoQueen:
+            sheet.fill(Layer::Body, role, rect, target);
+            sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);
+            break;
+        case Band::DroneLayer:
+            sheet.fill(Layer::Body, role, rect, target);
+            sheet.hatch(Layer::Body, Role::DroneLayerHatch, rect, Slope::Rising, 3.5, 1);
+            break;
+        default:
+            sheet.fill(Layer::Body, role, rect, target);
+    }
+}
+
+/// Joins what goes on unchanged from day to day.
+class Stretches {
+public:
+    Stretches(qreal dayWidth, const Snap& snap, Sheet& sheet)
+        : gap_(dayWidth >= kGappedDay ? snap.hair() : 0), snap_(snap), sheet_(sheet) {}
+    ~Stretches() {
+        for (const auto& stretch : open_) finish(stretch);
+    }
+
+    void add(const DayColumn& column, const std::vector<int>& targets) {
+        for (std::size_t i = 0; i < column.boxes.size(); ++i) {
+            const auto& box = column.boxes[i];
+            if (gap_ > 0 && isCounted(box.run.band)) {
+                layStretch({box.run, box.rect, column.day, targets[i]}, gap_, snap_, sheet_);
+                continue;
+            }
+            const auto same = std::find_if(open_.begin(), open_.end(), [&](const Stretch& other) {
+                return other.last + Days{1} == column.day && other.run == box.run;
+            });
+            if (same != open_.end()) {
+                same->rect.setRight(box.rect.right());
+                same->last = column.day;
+            } else {
+                open_.push_back({box.run, box.rect, column.day, targets[i]});
+            }
+        }
+        const auto ended = std::stable_partition(
+            open_.begin(), open_.end(),
+            [&](const Stretch& stretch) { return stretch.last == column.day; });
+        std::for_each(ended, open_.end(), [&](const Stretch& stretch) { finish(stretch); });
+        open_.erase(ended, open_.end());
+    }
+
+private:
+    void finish(const Stretch& stretch) {
+        layStretch(stretch, isCounted(stretch.run.band) ? gap_ : 0, snap_, sheet_);
+    }
+    qreal gap_;
+    const Snap& snap_;
+    Sheet& sheet_;
+    std::vector<Stretch> open_;
+};
+
+}  // namespace
+
+QRectF YardPicture::tallest(std::size_t column, Band band, std::optional<Id<Batch>> batch) const {
+    QRectF best;
+    for (const auto& box : columns[column].boxes)
+        if (box.run.band == band && (!batch || box.run.batch == batch) &&
+            box.rect.height() > best.height())
+            best = box.rect;
+    return best;
+}
+
+YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const QRectF& area,
+                        const Snap& snap) {
+    YardPicture picture;
+    picture.yard = &yard;
+    const YardStack stack(input.outlook, yard);
+    const qreal pxPerNuc = area.height() / std::max(1, yard.mostSides);
+    for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
+        DayColumn column{day, {}, 0};
+        const auto index = (day - input.outlook.season.first).count();
+        if (index >= 0 && index < static_cast<int>(yard.days.size()))
+            column.ready = yard.days[static_cast<std::size_t>(index)].numbers.ready;
+        const qreal left = std::max(input.axis.xOf(day), input.axis.left());
+        const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
+        for (const auto& run : stack.on(day)) {
+            const auto rect =
+                snap.rect(left, area.bottom() - static_cast<qreal>(run.to) * pxPerNuc, right,
+                          area.bottom() - static_cast<qreal>(run.from) * pxPerNuc);
+            if (rect.height() > 0) column.boxes.push_back({run, rect});
+        }
+        picture.columns.push_back(std::move(column));
+    }
+    return picture;
+}
+
+void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
+    Stretches stretches(input.axis.dayWidth(), sheet.snap(), sheet);
+    for (const auto& column : picture.columns) {
+        std::vector<int> targets;
+        for (const auto& box : column.boxes)
+            targets.push_back(sheet.target({.hit = Hit::YardDay,
+                                            .batch = box.run.batch.value_or(Id<Batch>{}),
+                                            .yard = picture.yard->yard->id,
+                                            .day = column.day,
+                                            .index = static_cast<int>(box.run.band)},
+                                           box.rect));
+        stretches.add(column, targets);
+    }
+}
+
+}  // namespace tenthday

@@ -1,0 +1,37 @@
+/// @file yard_picture.h  A yard's stack in pixels: what columns, numbers and the ribbon all read.
+#pragma once
+#include "chart/lane.h"
+#include "chart/yard_stack.h"
+
+namespace tenthday {
+
+struct BandBox {
+    BandRun run;
+    QRectF rect;  ///< whole column
+};
+
+struct DayColumn {
+    Day day;
+    std::vector<BandBox> boxes;  ///< from the foot up
+    std::int32_t ready = 0;
+};
+
+/// Columns of the days to be seen.
+struct YardPicture {
+    const YardOutlook* yard = nullptr;
+    std::vector<DayColumn> columns;
+
+    /// The tallest box of a column in a band, of a batch where one is given; null where none is.
+    [[nodiscard]] QRectF tallest(std::size_t column, Band band,
+                                 std::optional<Id<Batch>> batch = {}) const;
+};
+
+[[nodiscard]] YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard,
+                                      const QRectF& area, const Snap& snap);
+
+/// Fills and hatches, and the places to hit.
+void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet);
+/// Ready numbers and batch numbers, each inside what it counts or not at all.
+void layYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet);
+
+}  // namespace tenthday

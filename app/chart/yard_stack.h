@@ -1,0 +1,57 @@
+/// @file yard_stack.h  A yard's day as a stack of bands, batch by batch. No pixels.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "outlook/outlook.h"
+
+namespace tenthday {
+
+/// What a part of a yard's nucs looks like. From the foot of a batch's block upwards.
+enum class Band : std::uint8_t {
+    JudgedGood,
+    Laying,
+    DueToFly,
+    Virgin,
+    Cell,
+    DroneLayer,
+    NoQueen,
+    Waiting,  ///< no cell, no queen, yet not ready
+    Ready,
+    Spent,
+    NotStocked
+};
+inline constexpr std::size_t kBandCount = static_cast<std::size_t>(Band::NotStocked) + 1;
+
+/// A run of nucs in one band, in nucs from the foot of the yard.
+struct BandRun {
+    Band band{};
+    float from = 0;
+    float to = 0;
+    std::optional<Id<Batch>> batch;
+    friend bool operator==(const BandRun&, const BandRun&) = default;
+};
+
+/// Places each batch's nucs in a yard so that they stay put: lowest free places first, as long as
+/// the batch is there. Heights are the counts of YardDay, shared among batches as expected.
+class YardStack {
+public:
+    explicit YardStack(const Outlook& outlook, const YardOutlook& yard);
+
+    /// Runs of one day from the foot up; their heights add up to the sides standing there.
+    [[nodiscard]] std::vector<BandRun> on(Day day) const;
+
+private:
+    struct Block {
+        const BatchBlock* block;
+        const BatchTimeline* timeline;  ///< may be null: an unknown batch
+        std::vector<int> places;        ///< rising
+    };
+    void givePlaces();
+
+    const Outlook& outlook_;
+    const YardOutlook& yard_;
+    std::vector<Block> blocks_;
+};
+
+}  // namespace tenthday

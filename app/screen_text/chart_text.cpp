@@ -1,0 +1,190 @@
+#include "screen_text/chart_text.h"
+
+#include <QLocale>
+#include <cmath>
+
+#include "screen_text/words.h"
+
+namespace tenthday::chart_text {
+namespace {
+
+int rounded(double count) { return static_cast<int>(std::lround(count)); }
+
+}  // namespace
+
+QString number(int count) { return QLocale().toString(count); }
+QString today() { return Words::tr("today"); }
+QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
+QString noBuilderYet() { return Words::tr("no builder yet"); }
+QString ripeHead() { return Words::tr("ripe"); }
+QString readyHead() { return Words::tr("ready"); }
+QString leftHead() { return Words::tr("left"); }
+QString builders() { return Words::tr("Builders"); }
+QString matingNucs() { return Words::tr("Mating nucs"); }
+QString nucs(int count) {
+    return count == 1 ? Words::tr("1 nuc") : Words::tr("%1 nucs").arg(number(count));
+}
+QString cells(int count) {
+    return count == 1 ? Words::tr("1 cell") : Words::tr("%1 cells").arg(number(count));
+}
+
+QString ripe(int count) { return Words::tr("ripe %1").arg(number(count)); }
+
+QString ready(int count, int likely) {
+    return likely > 0 ? Words::tr("ready %1 +%2").arg(number(count), number(likely))
+                      : Words::tr("ready %1").arg(number(count));
+}
+
+QString left(int count) {
+    return count < 0 ? Words::tr("%1 too many").arg(number(-count))
+                     : Words::tr("left %1").arg(number(count));
+}
+
+QString readyShort(int count, int likely) {
+    return likely > 0 ? Words::tr("%1 +%2").arg(number(count), number(likely)) : number(count);
+}
+
+QString leftShort(int count) { return count < 0 ? QChar(0x2212) + number(-count) : number(count); }
+
+QString trouble(const Finding& finding) {
+    switch (finding.kind) {
+        case FindingKind::BoxOverfull:
+            return Words::tr("overfull: %1 in %2")
+                .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+        case FindingKind::TooManyCells:
+            return Words::tr("too many cells");
+        case FindingKind::QueenOutBeforeMove:
+            return Words::tr("queen out first");
+        case FindingKind::FragileMove:
+            return Words::tr("moved while fragile");
+        case FindingKind::WildQueenOverdue:
+            return Words::tr("wild: look today");
+        case FindingKind::WorkOnDayOff:
+            return Words::tr("on a day off");
+    }
+    return {};
+}
+
+QString state(NucState state) {
+    switch (state) {
+        case NucState::NotStocked:
+            return Words::tr("not stocked");
+        case NucState::Ready:
+            return Words::tr("no cell, no queen");
+        case NucState::Cell:
+            return Words::tr("ripe cell");
+        case NucState::Virgin:
+            return Words::tr("virgin");
+        case NucState::DueToFly:
+            return Words::tr("due to fly");
+        case NucState::Laying:
+            return Words::tr("laying, not judged");
+        case NucState::JudgedGood:
+            return Words::tr("judged good");
+        case NucState::NoQueen:
+            return Words::tr("no queen found");
+        case NucState::DroneLayer:
+            return Words::tr("drone layer");
+        case NucState::Caught:
+            return Words::tr("queen caught");
+        case NucState::Spent:
+            return Words::tr("spent");
+    }
+    return {};
+}
+
+QString event(Event event) {
+    switch (event) {
+        case Event::Confine:
+            return Words::tr("confine breeder queen");
+        case Event::FreeBreeder:
+            return Words::tr("free breeder queen");
+        case Event::MakeUpBuilder:
+            return Words::tr("make up builder");
+        case Event::Graft:
+            return Words::tr("graft");
+        case Event::TakeCount:
+            return Words::tr("take count");
+        case Event::TopUp:
+            return Words::tr("top-up day");
+        case Event::ToFinisher:
+            return Words::tr("starter to finisher");
+        case Event::Sealed:
+            return Words::tr("sealed");
+        case Event::FragileFrom:
+            return Words::tr("fragile from");
+        case Event::FragileUntil:
+            return Words::tr("fragile until");
+        case Event::CageFrom:
+            return Words::tr("cage from");
+        case Event::Ripe:
+            return Words::tr("ripe");
+        case Event::LatestMove:
+            return Words::tr("latest move");
+        case Event::FirstOut:
+            return Words::tr("first queen out");
+        case Event::Emergence:
+            return Words::tr("emergence");
+        case Event::Mature:
+            return Words::tr("mature");
+        case Event::DueToFly:
+            return Words::tr("due to fly");
+        case Event::FirstEggs:
+            return Words::tr("first eggs");
+        case Event::FirstLook:
+            return Words::tr("first look");
+        case Event::SealedBrood:
+            return Words::tr("sealed brood");
+        case Event::Catch:
+            return Words::tr("catch");
+    }
+    return {};
+}
+
+QString builderKind(BuilderKind kind) {
+    switch (kind) {
+        case BuilderKind::Starter:
+            return Words::tr("starter");
+        case BuilderKind::Finisher:
+            return Words::tr("finisher");
+        case BuilderKind::StarterFinisher:
+            return Words::tr("starter and finisher");
+        case BuilderKind::Incubator:
+            return Words::tr("incubator");
+        case BuilderKind::Holding:
+            return Words::tr("holding");
+    }
+    return {};
+}
+
+QString legend(LegendEntry entry) {
+    switch (entry) {
+        case LegendEntry::OpenCells:
+            return Words::tr("open cells");
+        case LegendEntry::SealedCells:
+            return Words::tr("sealed, ripe");
+        case LegendEntry::Virgin:
+            return Words::tr("virgin");
+        case LegendEntry::DueToFly:
+            return Words::tr("due to fly");
+        case LegendEntry::Laying:
+            return Words::tr("laying, not judged");
+        case LegendEntry::JudgedGood:
+            return Words::tr("judged good");
+        case LegendEntry::NoQueen:
+            return Words::tr("no queen found");
+        case LegendEntry::Ready:
+            return Words::tr("ready for a cell");
+        case LegendEntry::NotStocked:
+            return Words::tr("not stocked");
+        case LegendEntry::LookDue:
+            return Words::tr("look for wild cells");
+        case LegendEntry::LookDone:
+            return Words::tr("looked");
+        case LegendEntry::Rest:
+            return Words::tr("rest");
+    }
+    return {};
+}
+
+}  // namespace tenthday::chart_text

@@ -1,0 +1,58 @@
+/// @file chart_text.h  The words on the season chart.
+#pragma once
+#include <QString>
+
+#include "findings/finding.h"
+#include "occupancy/nucs.h"
+#include "timeline/event.h"
+
+namespace tenthday::chart_text {
+
+[[nodiscard]] QString today();
+/// "today, Thu 17 Jun".
+[[nodiscard]] QString todayOn(const QString& day);
+[[nodiscard]] QString noBuilderYet();
+/// Names of the three lines of a cells day.
+[[nodiscard]] QString ripeHead();
+[[nodiscard]] QString readyHead();
+[[nodiscard]] QString leftHead();
+[[nodiscard]] QString builders();
+[[nodiscard]] QString matingNucs();
+[[nodiscard]] QString nucs(int count);
+[[nodiscard]] QString cells(int count);
+[[nodiscard]] QString number(int count);
+
+/// The three lines of a cells day.
+[[nodiscard]] QString ripe(int count);
+/// "ready 22", with the likely ones after it: "ready 22 +27".
+[[nodiscard]] QString ready(int count, int likely);
+/// "left 20", or "9 too many".
+[[nodiscard]] QString left(int count);
+/// The same in the least room, under the names of the lines: "22 +27"; "-9".
+[[nodiscard]] QString readyShort(int count, int likely);
+[[nodiscard]] QString leftShort(int count);
+
+/// One or two words for a batch or box in trouble: "overfull 30/24".
+[[nodiscard]] QString trouble(const Finding& finding);
+/// A state in the reader's words.
+[[nodiscard]] QString state(NucState state);
+[[nodiscard]] QString event(Event event);
+[[nodiscard]] QString builderKind(BuilderKind kind);
+
+enum class LegendEntry : std::uint8_t {
+    OpenCells,
+    SealedCells,
+    Virgin,
+    DueToFly,
+    Laying,
+    JudgedGood,
+    NoQueen,
+    Ready,
+    NotStocked,
+    LookDue,
+    LookDone,
+    Rest
+};
+[[nodiscard]] QString legend(LegendEntry entry);
+
+}  // namespace tenthday::chart_text

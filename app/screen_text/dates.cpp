@@ -1,0 +1,73 @@
+#include "screen_text/dates.h"
+
+#include <QLocale>
+#include <QTime>
+
+#include "screen_text/words.h"
+
+namespace tenthday {
+namespace {
+
+/// The locale's order of day and month, without the year.
+QString dayMonthFormat(const QLocale& locale) {
+    const auto format = locale.dateFormat(QLocale::ShortFormat);
+    return format.indexOf(QLatin1Char('M')) < format.indexOf(QLatin1Char('d'))
+               ? QStringLiteral("MMM d")
+               : QStringLiteral("d MMM");
+}
+
+QString partOfDay(Hour hour) {
+    if (hour.value < 5) return Words::tr("night");
+    if (hour.value < 11) return Words::tr("morning");
+    if (hour.value < 14) return Words::tr("midday");
+    if (hour.value < 18) return Words::tr("afternoon");
+    if (hour.value < 22) return Words::tr("evening");
+    return Words::tr("night");
+}
+
+}  // namespace
+
+QDate toQDate(Day day) {
+    constexpr qint64 kJulianDayOfEpoch = 2440588;
+    return QDate::fromJulianDay(day.time_since_epoch().count() + kJulianDayOfEpoch);
+}
+
+QString shortDay(Day day) {
+    const QLocale locale;
+    static QLocale known;
+    static QString format = dayMonthFormat(known);
+    if (known != locale) {
+        known = locale;
+        format = dayMonthFormat(locale);
+    }
+    return locale.toString(toQDate(day), format);
+}
+
+QString weekdayAndDay(Day day) { return Words::tr("%1 %2").arg(weekdayName(day), shortDay(day)); }
+
+QString weekdayName(Day day) { return QLocale().dayName(isoWeekday(day), QLocale::ShortFormat); }
+
+QString dayNumber(Day day) { return QLocale().toString(toQDate(day).day()); }
+
+QString monthName(Day day) { return QLocale().standaloneMonthName(toQDate(day).month()); }
+
+QString yearNumber(Day day) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(toQDate(day).year());
+}
+
+QString weekLabel(Day day) { return Words::tr("W%1").arg(QLocale().toString(isoWeekOf(day).week)); }
+
+QString dayAndClock(Moment moment) {
+    const auto minutes = (moment - Moment{dayOf(moment)}).count();
+    const QTime time(static_cast<int>(minutes / 60), static_cast<int>(minutes % 60));
+    return Words::tr("%1 %2").arg(weekdayAndDay(dayOf(moment)),
+                                  QLocale().toString(time, QStringLiteral("H:mm")));
+}
+
+QString dayAndPart(Moment moment) {
+    return Words::tr("%1, %2").arg(weekdayAndDay(dayOf(moment)), partOfDay(hourOf(moment)));
+}
+
+}  // namespace tenthday

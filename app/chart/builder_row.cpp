@@ -109,6 +109,29 @@ void layRest(const LaneInput& input, const BuilderRow& row, const BuilderLoad& l
     sheet.dotted(Layer::Body, Role::InkSoft, rect, 1.5, target);
 }
 
+/// Outlines of where loads stood before the preview moved them.
+void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base, qreal pxPerCell,
+               Sheet& sheet) {
+    const auto& before = input.options.before;
+    if (!before || !row.builder) return;
+    const auto& axis = input.axis;
+    for (const auto& builder : before->builders) {
+        if (builder.builder->id != row.builder->builder->id) continue;
+        for (const auto& load : builder.loads) {
+            const auto* was = before->find(load.batch);
+            const auto* is = input.outlook.find(load.batch);
+            if (!was || !is || was->timeline.graft == is->timeline.graft) continue;
+            double cells = 0;
+            for (const auto& part : load.span->thickness) cells = std::max(cells, part.cells);
+            const qreal left = std::max(axis.xOf(load.span->span.from), axis.left());
+            const qreal right = std::min(axis.xOf(load.span->span.until), axis.right());
+            if (left < right)
+                sheet.frame(Layer::Under, Role::Ghost,
+                            sheet.snap().rect(left, base - cells * pxPerCell, right, base), 1.2, 3);
+        }
+    }
+}
+
 }  // namespace
 
 std::vector<BuilderRow> builderRows(const Outlook& outlook) {
@@ -147,6 +170,7 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
         layIdle(input, *row.builder, base, sheet);
         layMakeUps(input, *row.builder, base, sheet);
     }
+    layGhosts(input, row, base, pxPerCell, sheet);
     std::vector<QRectF> bars;
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
         const qreal loadBase = snap(base - row.tracks[i] * track);

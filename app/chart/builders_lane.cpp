@@ -7,8 +7,8 @@ namespace tenthday {
 namespace {
 
 constexpr qreal kLeastTrack = 24;
-constexpr qreal kWishedTrack = 36;
-constexpr qreal kMostTrack = 54;
+constexpr qreal kWishedTrack = 40;
+constexpr qreal kMostTrack = 68;
 /// Around the bars of a track: marks of looks below, air and words above.
 constexpr qreal kBelowBar = 9;
 constexpr qreal kAboveBar = 5;
@@ -27,10 +27,10 @@ LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) 
     const auto tracks = countTracks(builderRows(input.outlook));
     const qreal head = headOf(ruler);
     return {head + tracks * kLeastTrack, head + tracks * kWishedTrack, head + tracks * kMostTrack,
-            0.5 * tracks};
+            4.0 * tracks};
 }
 
-void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const {
+void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto rows = builderRows(input.outlook);
     const qreal head = headOf(sheet.ruler());
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),

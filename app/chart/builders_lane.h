@@ -7,7 +7,7 @@ namespace tenthday {
 class BuildersLane : public Lane {
 public:
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
-    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const override;
+    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
 };
 
 }  // namespace tenthday

@@ -48,11 +48,11 @@ int weightOf(const LaneInput& input, const CellsDay& day) {
 }
 
 void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int target,
-              Sheet& sheet) {
+              bool onPlate, Sheet& sheet) {
     const qreal line = lineOf(sheet.ruler());
     const bool tooMany = day.left() < 0;
     const bool uncovered = isUncovered(day);
-    sheet.fill(Layer::Words, Role::Ground, plate, target, 3);
+    if (onPlate) sheet.fill(Layer::Words, Role::Ground, plate, target, 3);
     const QRectF last(plate.left(), plate.bottom() - line - 1, plate.width(), line + 1);
     // Too many has a shape of its own: filled where nothing is likely to help, else framed.
     if (tooMany && uncovered)
@@ -100,6 +100,26 @@ void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, She
     }
 }
 
+/// Days to be seen, those that matter most first: they get their room first.
+std::vector<std::size_t> byWeight(const LaneInput& input, const std::vector<CellsDay>& days) {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < days.size(); ++i)
+        if (input.visible.contains(days[i].day)) order.push_back(i);
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return weightOf(input, days[a]) > weightOf(input, days[b]);
+    });
+    return order;
+}
+
+/// Something runs through a place: its words want a ground of their own.
+bool isCrossed(const LaneInput& input, const QRectF& place) {
+    const auto& axis = input.axis;
+    const auto crosses = [&](qreal x) { return place.left() - 2 < x && x < place.right() + 2; };
+    const auto chosen = input.options.chosenDay;
+    return input.ribbon.meets(place) || crosses(axis.xOf(input.outlook.snapshot.today())) ||
+           (chosen && (crosses(axis.xOf(*chosen)) || crosses(axis.xOf(*chosen + Days{1}))));
+}
+
 }  // namespace
 
 int wholeLikely(const ReadyNumbers& numbers) {
@@ -112,35 +132,33 @@ LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ru
     return {height, height, height, 0};
 }
 
-void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const {
+void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& snap = sheet.snap();
     const qreal rows = 3 * lineOf(sheet.ruler()) + 2;
-    const QRectF row(area.left(), snap(area.bottom() - rows - 5), area.width(), snap(rows));
-    layNames(input, area, row, sheet);
+    row_ = QRectF(area.left(), snap(area.bottom() - rows - 5), area.width(), snap(rows));
+    layNames(input, area, row_, sheet);
+    for (const auto& day : input.outlook.nucs.cellsDays) {
+        if (!input.visible.contains(day.day)) continue;
+        const auto role = isUncovered(day) ? Role::DangerGround : Role::InkSoft;
+        sheet.fill(Layer::Body, role,
+                   {snap(input.axis.middleOf(day.day)) - snap.hair(), row_.top() - kTick - 2,
+                    2 * snap.hair(), kTick});
+    }
+}
 
+void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
     const auto& days = input.outlook.nucs.cellsDays;
-    std::vector<int> order;
-    for (std::size_t i = 0; i < days.size(); ++i)
-        if (input.visible.contains(days[i].day)) order.push_back(static_cast<int>(i));
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
-        return weightOf(input, days[static_cast<std::size_t>(a)]) >
-               weightOf(input, days[static_cast<std::size_t>(b)]);
-    });
     std::vector<QRectF> taken;
-    for (const int index : order) {
-        const auto& day = days[static_cast<std::size_t>(index)];
-        const qreal x = input.axis.middleOf(day.day);
-        const auto tickRole = isUncovered(day) ? Role::DangerGround : Role::InkSoft;
-        sheet.fill(Layer::Body, tickRole,
-                   {snap(x) - snap.hair(), row.top() - kTick - 2, 2 * snap.hair(), kTick});
+    for (const auto index : byWeight(input, days)) {
+        const auto& day = days[index];
         for (const bool brief : {false, true}) {
             const auto label = labelOf(day, brief, sheet.ruler());
-            const auto plate = placeFor(label, x, row, input, taken);
+            const auto plate = placeFor(label, input.axis.middleOf(day.day), row_, input, taken);
             if (plate.isNull()) continue;
             taken.push_back(plate);
-            const int target =
-                sheet.target({.hit = Hit::CellsDay, .day = day.day, .index = index}, plate);
-            layLabel(day, label, plate, target, sheet);
+            const int target = sheet.target(
+                {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(index)}, plate);
+            layLabel(day, label, plate, target, isCrossed(input, plate), sheet);
             break;
         }
     }

@@ -10,7 +10,11 @@ namespace tenthday {
 class CellsDaysLane : public Lane {
 public:
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
-    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const override;
+    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
+    void write(const LaneInput& input, Sheet& sheet) override;
+
+private:
+    QRectF row_;  ///< where the labels stand
 };
 
 }  // namespace tenthday

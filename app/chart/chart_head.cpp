@@ -55,8 +55,9 @@ void layMonths(const LaneInput& input, const QRectF& area, const HeadRows& rows,
         const qreal left = std::max(input.axis.xOf(start), input.axis.left());
         const qreal right = std::min(input.axis.xOf(next), input.axis.right());
         if (date.day() == date::day{1})
-            sheet.fill(Layer::Heads, Role::GridStrong,
-                       {snap(left), area.top() + 6, snap.hair(), area.height() - 6});
+            sheet.fill(
+                Layer::Heads, Role::GridStrong,
+                {snap(left), area.top() + 6, snap.hair(), sheet.ruler().line(Type::Title) + 2});
         const auto name = monthName(start);
         const auto text =
             sheet.ruler().width(name, Type::Title) + 8 <= right - left ? name : name.left(3);
@@ -189,8 +190,9 @@ void layGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
             sheet.fill(Layer::Ground, Role::DayOffGround, column, target);
         else if (isoWeekday(day) >= 6)
             sheet.fill(Layer::Ground, Role::WeekendGround, column, target);
-        if (isoWeekday(day) == 1)
-            sheet.fill(Layer::Ground, Role::Grid,
+        const bool month = date::year_month_day{day}.day() == date::day{1};
+        if (month || isoWeekday(day) == 1)
+            sheet.fill(Layer::Ground, month ? Role::GridStrong : Role::Grid,
                        {column.left(), column.top(), snap.hair(), column.height()});
     });
 }

@@ -17,7 +17,18 @@
 namespace tenthday {
 
 /// Painted in this order: days and what stands on them, then the column of names, then the head.
-enum class Layer : std::uint8_t { Ground, Body, Ribbon, Marks, Words, Cover, Names, Top, Heads };
+enum class Layer : std::uint8_t {
+    Ground,
+    Under,
+    Body,
+    Ribbon,
+    Marks,
+    Words,
+    Cover,
+    Names,
+    Top,
+    Heads
+};
 
 enum class Shape : std::uint8_t {
     Fill,    ///< the rectangle, corners rounded by `radius`

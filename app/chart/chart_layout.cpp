@@ -8,6 +8,7 @@
 #include "chart/ribbon.h"
 #include "chart/yard_lane.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
@@ -77,8 +78,10 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
     qreal names = std::max(kLeastNames, ruler.width(chart_text::matingNucs(), Type::Label));
     for (const auto& row : builderRows(outlook))
         names = std::max(names, ruler.width(row.name, Type::Body));
+    const auto widest = chart_text::readyOn(shortDay(outlook.season.last), 88, 88);
     for (const auto& yard : outlook.nucs.yards)
-        names = std::max(names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label));
+        names = std::max({names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label),
+                          ruler.width(widest, Type::Strong)});
     const qreal left = std::ceil(kMargin + std::min(names, kMostNames) + kAfterName);
     return {left, std::max(80.0, options.size.width() - left - kMargin)};
 }
@@ -86,7 +89,7 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
 Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler) {
     Sheet sheet(ruler, Snap{options.pixelRatio});
-    RibbonEnds ribbon;
+    Ribbon ribbon;
     const LaneInput input{outlook, axis,  options, axis.visible(), axis.left() - kAfterName,
                           kMargin, ribbon};
     const qreal head = headHeight(axis, ruler);
@@ -111,6 +114,7 @@ Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& o
         if (i == 0) underBuilders = y;
     }
     layRibbon(input, underBuilders, sheet);
+    for (const auto& lane : lanes) lane->write(input, sheet);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
     if (options.legend)

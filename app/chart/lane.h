@@ -19,8 +19,8 @@ struct LaneHeight {
     qreal pull = 1;  ///< its share of room above what all wish
 };
 
-/// Where the selected batch leaves a builder and enters a yard: what its ribbon joins.
-struct RibbonEnds {
+/// The selected batch's ribbon: where it leaves builders and enters yards, then its course.
+struct Ribbon {
     struct Out {
         QPointF right;  ///< lower right corner of the bar
         qreal cells;
@@ -34,9 +34,12 @@ struct RibbonEnds {
     };
     std::vector<Out> outs;
     std::vector<In> ins;
+    QPainterPath course;  ///< over the yards; empty until they are laid
+
+    [[nodiscard]] bool meets(const QRectF& rect) const { return course.intersects(rect); }
 };
 
-/// What all lanes read, and the ends they leave for the ribbon.
+/// What all lanes read, and the ribbon whose ends they give.
 struct LaneInput {
     const Outlook& outlook;
     const DayAxis& axis;
@@ -44,7 +47,7 @@ struct LaneInput {
     DayWindow visible;
     qreal titleRight = 0;  ///< right end of row names
     qreal titleLeft = 0;
-    RibbonEnds& ribbon;
+    Ribbon& ribbon;
 
     [[nodiscard]] bool isSelected(Id<Batch> batch) const {
         return options.selected && *options.selected == batch;
@@ -57,7 +60,9 @@ public:
     [[nodiscard]] virtual LaneHeight height(const LaneInput& input,
                                             const TextRuler& ruler) const = 0;
     /// @param area x as the axis, y as given to this lane
-    virtual void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const = 0;
+    virtual void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) = 0;
+    /// Numbers and words that keep clear of the ribbon: called once its course is known.
+    virtual void write(const LaneInput& /*input*/, Sheet& /*sheet*/) {}
 };
 
 }  // namespace tenthday

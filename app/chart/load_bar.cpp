@@ -92,12 +92,12 @@ void layBarText(const QString& batch, const BarShape& bar, qreal from, qreal to,
                 Sheet& sheet, int target) {
     const auto& ruler = sheet.ruler();
     const qreal room = base - bar.edge.lowestY();
-    const qreal baseline = sheet.baselineAt(Type::Batch, base - room / 2);
+    const qreal wide = ruler.width(batch, Type::Batch) + 7;
+    const qreal high = base - bar.edge.between(from, std::min(to, from + wide)).lowestY();
     qreal used = from;
-    if (ruler.width(batch, Type::Batch) + 7 <= to - from &&
-        ruler.capHeight(Type::Batch) + 3 <= room) {
-        sheet.text(Layer::Words, Role::CellsInk, Type::Batch, batch, {from + 4, baseline},
-                   Align::Left, target);
+    if (wide <= to - from && ruler.capHeight(Type::Batch) + 3 <= high) {
+        sheet.text(Layer::Words, Role::CellsInk, Type::Batch, batch,
+                   {from + 4, sheet.baselineAt(Type::Batch, base - high / 2)}, Align::Left, target);
         used = from + 4 + ruler.width(batch, Type::Batch);
     }
     const qreal left = std::max(bar.sealedAt, used) + 5;

@@ -24,7 +24,7 @@ std::vector<Strand> strandsOf(const std::vector<qreal>& cells, qreal right, qrea
 }
 
 /// From a bar's lower right corner into the trunk.
-QPainterPath gather(const RibbonEnds::Out& out, const Strand& strand, qreal top) {
+QPainterPath gather(const Ribbon::Out& out, const Strand& strand, qreal top) {
     const qreal width = strand.right - strand.left;
     const qreal y = out.right.y();
     const qreal bend = (top - y) / 2;
@@ -40,7 +40,7 @@ QPainterPath gather(const RibbonEnds::Out& out, const Strand& strand, qreal top)
 }
 
 /// Down the trunk, then opening into a yard's block from its side.
-QPainterPath spread(const RibbonEnds::In& in, const Strand& strand, qreal top) {
+QPainterPath spread(const Ribbon::In& in, const Strand& strand, qreal top) {
     const qreal height = in.bottom - in.top;
     const qreal reach = std::max(6.0, in.left - strand.right);
     const qreal turn = std::max(top, in.top - std::min(reach * 1.6 + 8, in.top - top));
@@ -59,7 +59,7 @@ QPainterPath spread(const RibbonEnds::In& in, const Strand& strand, qreal top) {
 }  // namespace
 
 void layRibbon(const LaneInput& input, qreal top, Sheet& sheet) {
-    const auto& ends = input.ribbon;
+    auto& ends = input.ribbon;
     if (ends.outs.empty() || ends.ins.empty()) return;
     std::vector<qreal> outCells;
     std::vector<qreal> inCells;
@@ -78,15 +78,17 @@ void layRibbon(const LaneInput& input, qreal top, Sheet& sheet) {
     const qreal width = std::min(thickness, std::max(input.axis.dayWidth() * 0.8, 9.0));
     if (right - width < input.axis.left()) return;
     const auto gathered = strandsOf(outCells, right, width);
-    QPainterPath ribbon;
+    QPainterPath above;
     for (std::size_t i = 0; i < ends.outs.size(); ++i)
-        ribbon.addPath(gather(ends.outs[i], gathered[i], top));
+        above.addPath(gather(ends.outs[i], gathered[i], top));
     // Nearer yards branch off first, on the side the days run to: no strand crosses another.
     const auto spreads = strandsOf(inCells, right, width);
     for (std::size_t i = 0; i < ends.ins.size(); ++i)
-        ribbon.addPath(spread(ends.ins[i], spreads[i], top));
-    ribbon.setFillRule(Qt::WindingFill);
-    sheet.path(Layer::Ribbon, Role::Ribbon, ribbon);
+        ends.course.addPath(spread(ends.ins[i], spreads[i], top));
+    above.setFillRule(Qt::WindingFill);
+    ends.course.setFillRule(Qt::WindingFill);
+    sheet.path(Layer::Under, Role::Ribbon, above);
+    sheet.path(Layer::Ribbon, Role::Ribbon, ends.course);
 }
 
 }  // namespace tenthday

@@ -19,7 +19,9 @@ Item& Sheet::add(Layer layer, Shape shape, Role role, const QRectF& rect, int ta
 
 void Sheet::fill(Layer layer, Role role, const QRectF& rect, int target, qreal radius) {
     if (rect.width() <= 0 || rect.height() <= 0) return;
-    add(layer, Shape::Fill, role, rect, target).radius = radius;
+    const auto crisp =
+        radius > 0 ? rect : snap_.rect(rect.left(), rect.top(), rect.right(), rect.bottom());
+    add(layer, Shape::Fill, role, crisp, target).radius = radius;
 }
 
 void Sheet::frame(Layer layer, Role role, const QRectF& rect, qreal pen, qreal radius) {

@@ -31,6 +31,7 @@ public:
     /// A place to hit; later ones lie above earlier ones.
     int target(const TargetKey& key, const QRectF& rect);
 
+    /// Edges go to whole device pixels, unless corners are rounded.
     void fill(Layer layer, Role role, const QRectF& rect, int target = -1, qreal radius = 0);
     void frame(Layer layer, Role role, const QRectF& rect, qreal pen, qreal radius = 0);
     void hatch(Layer layer, Role role, const QRectF& rect, Slope slope, qreal spacing, qreal pen);

@@ -1,8 +1,8 @@
 #include "chart/yard_lane.h"
 
 #include "chart/cells_days_lane.h"
-#include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
@@ -26,7 +26,8 @@ void layNames(const LaneInput& input, const YardOutlook& yard, const QRectF& are
                             {chart_text::nucs(yard.mostSides), Type::Small, Role::InkSoft}};
     if (input.options.chosenDay)
         if (const auto* day = yardDayOn(input, yard, *input.options.chosenDay))
-            lines.push_back({chart_text::ready(day->numbers.ready, wholeLikely(day->numbers)),
+            lines.push_back({chart_text::readyOn(shortDay(*input.options.chosenDay),
+                                                 day->numbers.ready, wholeLikely(day->numbers)),
                              Type::Strong, Role::Ink});
     const auto& ruler = sheet.ruler();
     qreal total = 0;
@@ -52,27 +53,28 @@ void layEdges(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         sheet.fill(Layer::Body, Role::GridStrong, {input.axis.left(), y, input.axis.width(), hair});
 }
 
-/// Where the selected batch's cells enter this yard, and a frame about its stay.
+/// Columns in which a batch holds nucs, from the first to the last; null where none is in sight.
+QRectF staySpan(const YardPicture& picture, Id<Batch> batch) {
+    QRectF span;
+    for (const auto& column : picture.columns)
+        for (const auto& box : column.boxes)
+            if (box.run.batch == batch) span = span.united(box.rect);
+    return span;
+}
+
+/// A frame about the selected batch's nucs, and where its cells enter them.
 void laySelection(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     if (!input.options.selected) return;
-    for (const auto& block : picture.yard->blocks) {
-        if (block.batch != *input.options.selected) continue;
-        QRectF stay;
-        bool entered = false;
-        for (const auto& column : picture.columns) {
-            if (!block.days.contains(column.day)) continue;
-            QRectF here;
-            for (const auto& box : column.boxes)
-                if (box.run.batch == block.batch) here = here.united(box.rect);
-            if (here.isNull()) continue;
-            if (!entered && column.day <= block.days.first + Days{1})
-                input.ribbon.ins.push_back(
-                    {here.left(), here.top(), here.bottom(), static_cast<qreal>(block.cells)});
-            entered = true;
-            stay = stay.united(here);
-        }
-        if (!stay.isNull())
-            sheet.frame(Layer::Marks, Role::Selection, stay.adjusted(-2, -2, 1, 1), 1.6, 3);
+    const auto batch = *input.options.selected;
+    const auto span = staySpan(picture, batch);
+    if (span.isNull()) return;
+    const bool entersInSight = span.left() > input.axis.left() + 1;
+    for (const auto& block : picture.blocks) {
+        if (block.batch != batch) continue;
+        const QRectF stay(QPointF(span.left(), block.top), QPointF(span.right(), block.bottom));
+        sheet.frame(Layer::Marks, Role::Selection, stay.adjusted(-2, -2, 1, 2), 1.6, 3);
+        if (entersInSight)
+            input.ribbon.ins.push_back({stay.left(), stay.top(), stay.bottom(), block.nucs});
     }
 }
 
@@ -81,20 +83,23 @@ void laySelection(const LaneInput& input, const YardPicture& picture, Sheet& she
 LaneHeight YardLane::height(const LaneInput& input, const TextRuler& ruler) const {
     const qreal sides = std::max(1, input.outlook.nucs.yards[yard_].mostSides);
     const qreal words = ruler.line(Type::Label) + ruler.line(Type::Small) - 4;
-    return {kGap + words, kGap + std::max(words, 2.6 * sides), kGap + std::max(words, 5.5 * sides),
+    return {kGap + words, kGap + std::max(words, 2.6 * sides), kGap + std::max(words, 9.0 * sides),
             sides};
 }
 
-void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) const {
+void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& yard = input.outlook.nucs.yards[yard_];
     const auto& snap = sheet.snap();
     const QRectF nucs = snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
-    const auto picture = yardPicture(input, yard, nucs, snap);
-    layColumns(input, picture, sheet);
+    picture_ = yardPicture(input, yard, nucs, snap);
+    layColumns(input, picture_, sheet);
     layEdges(input, nucs, sheet);
-    laySelection(input, picture, sheet);
-    layYardNumbers(input, picture, sheet);
+    laySelection(input, picture_, sheet);
     layNames(input, yard, nucs, sheet);
+}
+
+void YardLane::write(const LaneInput& input, Sheet& sheet) {
+    writeYardNumbers(input, picture_, sheet);
 }
 
 }  // namespace tenthday

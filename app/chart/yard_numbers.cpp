@@ -114,6 +114,7 @@ private:
         const auto rect = sheet_.textRect(Type::Number, text, at, Align::Middle);
         for (const auto& other : taken_)
             if (other.adjusted(-4, -2, 4, 2).intersects(rect)) return;
+        if (input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
         taken_.push_back(rect);
         sheet_.text(Layer::Words, Role::ReadyInk, Type::Number, text, at, Align::Middle);
     }
@@ -141,6 +142,7 @@ void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchB
             const QPointF at(room.rect.center().x(),
                              sheet.baselineAt(Type::Batch, room.rect.center().y()));
             const auto words = sheet.textRect(Type::Batch, text, at, Align::Middle);
+            if (input.ribbon.meets(words)) continue;
             if (room.columns > 1)  // over the gaps between days
                 sheet.fill(Layer::Body, groundOf(band), words.adjusted(-2, -3, 2, 3));
             sheet.text(Layer::Words, inkOn(band), Type::Batch, text, at, Align::Middle);
@@ -151,7 +153,7 @@ void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchB
 
 }  // namespace
 
-void layYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
+void writeYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     ReadyNumbersWriter(input, picture, sheet).write();
     for (const auto& block : picture.yard->blocks)
         if (block.days.overlaps(input.visible)) writeBatch(input, picture, block, sheet);

@@ -129,6 +129,10 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
     picture.yard = &yard;
     const YardStack stack(input.outlook, yard);
     const qreal pxPerNuc = area.height() / std::max(1, yard.mostSides);
+    const auto yOf = [&](double nucs) { return area.bottom() - nucs * pxPerNuc; };
+    for (const auto& place : stack.places())
+        picture.blocks.push_back(
+            {place.batch, snap(yOf(place.to)), snap(yOf(place.from)), place.to - place.from});
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
         DayColumn column{day, {}, 0};
         const auto index = (day - input.outlook.season.first).count();
@@ -137,9 +141,8 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
         const qreal left = std::max(input.axis.xOf(day), input.axis.left());
         const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
         for (const auto& run : stack.on(day)) {
-            const auto rect =
-                snap.rect(left, area.bottom() - static_cast<qreal>(run.to) * pxPerNuc, right,
-                          area.bottom() - static_cast<qreal>(run.from) * pxPerNuc);
+            const auto rect = snap.rect(left, yOf(static_cast<double>(run.to)), right,
+                                        yOf(static_cast<double>(run.from)));
             if (rect.height() > 0) column.boxes.push_back({run, rect});
         }
         picture.columns.push_back(std::move(column));

@@ -16,10 +16,19 @@ struct DayColumn {
     std::int32_t ready = 0;
 };
 
+/// Part of a batch's places in a yard, over all its stay.
+struct BlockSpan {
+    Id<Batch> batch;
+    qreal top;
+    qreal bottom;
+    qreal nucs;
+};
+
 /// Columns of the days to be seen.
 struct YardPicture {
     const YardOutlook* yard = nullptr;
     std::vector<DayColumn> columns;
+    std::vector<BlockSpan> blocks;
 
     /// The tallest box of a column in a band, of a batch where one is given; null where none is.
     [[nodiscard]] QRectF tallest(std::size_t column, Band band,
@@ -31,7 +40,8 @@ struct YardPicture {
 
 /// Fills and hatches, and the places to hit.
 void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet);
-/// Ready numbers and batch numbers, each inside what it counts or not at all.
-void layYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet);
+/// Ready numbers and batch numbers, each inside what it counts and clear of the ribbon, or not at
+/// all.
+void writeYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet);
 
 }  // namespace tenthday

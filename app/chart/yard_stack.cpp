@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace tenthday {
 namespace {
@@ -41,40 +40,62 @@ double claim(const BatchBlock& block, const BatchTimeline* timeline, Day day, Nu
     return share * block.cells;
 }
 
+using Gaps = std::vector<std::pair<double, double>>;
+
+/// A batch's share of a day.
+struct Holder {
+    const BatchBlock* block;
+    const BatchTimeline* timeline;
+    Heights heights;
+};
+
+/// What found no room among its batch's own places.
+struct Spill {
+    Band band;
+    double height;
+    Id<Batch> batch;
+};
+
 /// Pours bands into free places, lowest first.
 class Pourer {
 public:
-    Pourer(std::vector<std::pair<double, double>> gaps, std::vector<BandRun>& runs)
-        : gaps_(std::move(gaps)), runs_(runs) {}
+    Pourer(Gaps gaps, std::vector<BandRun>& runs) : gaps_(std::move(gaps)), runs_(runs) {}
 
-    void pour(Band band, double height, std::optional<Id<Batch>> batch) {
+    /// @return what found no room
+    double pour(Band band, double height, std::optional<Id<Batch>> batch) {
         while (height > kNothing && next_ < gaps_.size()) {
             auto& [from, to] = gaps_[next_];
-            const double taken = std::min(height, to - from);
-            if (taken > kNothing)
+            const double poured = std::min(height, to - from);
+            if (poured > kNothing)
                 runs_.push_back(
-                    {band, static_cast<float>(from), static_cast<float>(from + taken), batch});
-            from += taken;
-            height -= taken;
+                    {band, static_cast<float>(from), static_cast<float>(from + poured), batch});
+            from += poured;
+            height -= poured;
             if (to - from <= kNothing) ++next_;
         }
-        spill_ = height;
+        return height;
     }
-    [[nodiscard]] double spill() const { return spill_; }
+    void pourAll(const Heights& heights, std::optional<Id<Batch>> batch,
+                 std::vector<Spill>* spilled) {
+        for (std::size_t i = 0; i < kBandCount; ++i) {
+            const auto band = static_cast<Band>(i);
+            const double over = pour(band, heights[i], batch);
+            if (spilled && over > kNothing) spilled->push_back({band, over, *batch});
+        }
+    }
     /// Gaps still to fill.
-    [[nodiscard]] std::vector<std::pair<double, double>> rest() const {
+    [[nodiscard]] Gaps rest() const {
         return {gaps_.begin() + static_cast<std::ptrdiff_t>(next_), gaps_.end()};
     }
 
 private:
-    std::vector<std::pair<double, double>> gaps_;
+    Gaps gaps_;
     std::vector<BandRun>& runs_;
     std::size_t next_ = 0;
-    double spill_ = 0;
 };
 
-std::vector<std::pair<double, double>> gapsOf(const std::vector<int>& places) {
-    std::vector<std::pair<double, double>> gaps;
+Gaps gapsOf(const std::vector<int>& places) {
+    Gaps gaps;
     for (const int place : places) {
         if (!gaps.empty() && gaps.back().second >= place)
             gaps.back().second = place + 1;
@@ -84,9 +105,28 @@ std::vector<std::pair<double, double>> gapsOf(const std::vector<int>& places) {
     return gaps;
 }
 
+Gaps untaken(const std::vector<bool>& taken) {
+    std::vector<int> open;
+    for (std::size_t place = 0; place < taken.size(); ++place)
+        if (!taken[place]) open.push_back(static_cast<int>(place));
+    return gapsOf(open);
+}
+
+/// Of a batch's places, those that stand that day and no other batch has; marks them.
+std::vector<int> takenBy(const std::vector<int>& places, std::vector<bool>& taken) {
+    std::vector<int> mine;
+    for (const int place : places) {
+        const auto at = static_cast<std::size_t>(place);
+        if (at >= taken.size() || taken[at]) continue;
+        taken[at] = true;
+        mine.push_back(place);
+    }
+    return mine;
+}
+
 /// Queenless nucs that are ready turn white, whatever they were before: those without a queen of
 /// any kind first, then those where none was found.
-void splitReady(const YardDay& day, Heights& free, std::vector<Heights>& held) {
+void splitReady(const YardDay& day, Heights& free, std::vector<Holder>& holders) {
     const double queenless = countOf(day, NucState::Ready) + countOf(day, NucState::Caught);
     const double ready = day.numbers.ready;
     at(free, Band::Ready) = std::min(ready, queenless);
@@ -98,7 +138,27 @@ void splitReady(const YardDay& day, Heights& free, std::vector<Heights>& held) {
         at(heights, Band::NoQueen) *= 1 - share;
     };
     turn(free);
-    for (auto& heights : held) turn(heights);
+    for (auto& holder : holders) turn(holder.heights);
+}
+
+/// Shares a day's counts out among the batches there. @return what belongs to none
+Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders) {
+    Heights free{};
+    for (const auto& [state, band] : kHeld) {
+        const double total = countOf(yardDay, state);
+        double claims = 0;
+        for (const auto& holder : holders)
+            claims += claim(*holder.block, holder.timeline, day, state);
+        if (claims <= 0) at(free, band) = total;
+        for (auto& holder : holders)
+            if (claims > 0)
+                at(holder.heights, band) =
+                    total * claim(*holder.block, holder.timeline, day, state) / claims;
+    }
+    at(free, Band::Spent) = countOf(yardDay, NucState::Spent);
+    at(free, Band::NotStocked) = countOf(yardDay, NucState::NotStocked);
+    splitReady(yardDay, free, holders);
+    return free;
 }
 
 }  // namespace
@@ -126,59 +186,46 @@ void YardStack::givePlaces() {
     }
 }
 
-std::vector<BandRun> YardStack::on(Day day) const {
-    const auto index = (day - outlook_.season.first).count();
-    std::vector<BandRun> runs;
-    if (index < 0 || index >= static_cast<int>(yard_.days.size())) return runs;
-    const auto& yardDay = yard_.days[static_cast<std::size_t>(index)];
+std::vector<YardStack::Places> YardStack::places() const {
+    std::vector<Places> all;
+    for (const auto& block : blocks_)
+        for (const auto& [from, to] : gapsOf(block.places))
+            all.push_back({block.block->batch, from, to});
+    return all;
+}
 
+std::vector<const YardStack::Block*> YardStack::blocksOn(Day day) const {
     std::vector<const Block*> here;
     for (const auto& block : blocks_)
         if (block.block->days.contains(day)) here.push_back(&block);
-    std::vector<Heights> held(here.size(), Heights{});
-    Heights free{};
-    for (const auto& [state, band] : kHeld) {
-        const double total = countOf(yardDay, state);
-        double claims = 0;
-        for (const auto* block : here) claims += claim(*block->block, block->timeline, day, state);
-        for (std::size_t i = 0; i < here.size(); ++i)
-            at(held[i], band) =
-                total * claim(*here[i]->block, here[i]->timeline, day, state) / claims;
-        if (here.empty()) at(free, band) = total;
-    }
-    at(free, Band::Spent) = countOf(yardDay, NucState::Spent);
-    at(free, Band::NotStocked) = countOf(yardDay, NucState::NotStocked);
-    splitReady(yardDay, free, held);
+    return here;
+}
 
+std::vector<BandRun> YardStack::on(Day day) const {
+    const auto index = (day - outlook_.season.first).count();
+    if (index < 0 || index >= static_cast<int>(yard_.days.size())) return {};
+    const auto& yardDay = yard_.days[static_cast<std::size_t>(index)];
+    const auto here = blocksOn(day);
+    std::vector<Holder> holders;
+    for (const auto* block : here) holders.push_back({block->block, block->timeline, {}});
+    const auto free = shareOut(yardDay, day, holders);
+
+    std::vector<BandRun> runs;
     std::vector<bool> taken(static_cast<std::size_t>(std::max<int>(yardDay.sides, 0)), false);
-    std::vector<std::pair<double, double>> gaps;
-    std::vector<std::pair<std::size_t, std::pair<Band, double>>> spilled;
+    Gaps gaps;
+    std::vector<Spill> spilled;
     for (std::size_t i = 0; i < here.size(); ++i) {
-        std::vector<int> places;
-        for (const int place : here[i]->places)
-            if (place < yardDay.sides) {
-                places.push_back(place);
-                taken[static_cast<std::size_t>(place)] = true;
-            }
-        Pourer pourer(gapsOf(places), runs);
-        for (std::size_t band = 0; band < kBandCount; ++band) {
-            pourer.pour(static_cast<Band>(band), held[i][band], here[i]->block->batch);
-            if (pourer.spill() > kNothing)
-                spilled.push_back({i, {static_cast<Band>(band), pourer.spill()}});
-        }
-        for (const auto& gap : pourer.rest()) gaps.push_back(gap);
+        Pourer pourer(gapsOf(takenBy(here[i]->places, taken)), runs);
+        pourer.pourAll(holders[i].heights, holders[i].block->batch, &spilled);
+        const auto rest = pourer.rest();
+        gaps.insert(gaps.end(), rest.begin(), rest.end());
     }
-    std::vector<int> open;
-    for (std::size_t place = 0; place < taken.size(); ++place)
-        if (!taken[place]) open.push_back(static_cast<int>(place));
-    for (const auto& gap : gapsOf(open)) gaps.push_back(gap);
+    const auto open = untaken(taken);
+    gaps.insert(gaps.end(), open.begin(), open.end());
     std::sort(gaps.begin(), gaps.end());
-
     Pourer pourer(std::move(gaps), runs);
-    for (const auto& [i, part] : spilled)
-        pourer.pour(part.first, part.second, here[i]->block->batch);
-    for (std::size_t band = 0; band < kBandCount; ++band)
-        pourer.pour(static_cast<Band>(band), free[band], std::nullopt);
+    for (const auto& spill : spilled) pourer.pour(spill.band, spill.height, spill.batch);
+    pourer.pourAll(free, std::nullopt, nullptr);
     std::sort(runs.begin(), runs.end(),
               [](const BandRun& a, const BandRun& b) { return a.from < b.from; });
     return runs;

@@ -41,6 +41,14 @@ public:
     /// Runs of one day from the foot up; their heights add up to the sides standing there.
     [[nodiscard]] std::vector<BandRun> on(Day day) const;
 
+    /// Neighbouring places given to a batch for all its stay, in nucs from the foot.
+    struct Places {
+        Id<Batch> batch;
+        double from;
+        double to;
+    };
+    [[nodiscard]] std::vector<Places> places() const;
+
 private:
     struct Block {
         const BatchBlock* block;
@@ -48,6 +56,7 @@ private:
         std::vector<int> places;        ///< rising
     };
     void givePlaces();
+    [[nodiscard]] std::vector<const Block*> blocksOn(Day day) const;
 
     const Outlook& outlook_;
     const YardOutlook& yard_;

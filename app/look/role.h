@@ -3,6 +3,8 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "base/tokens.h"
+
 namespace tenthday {
 
 enum class Role : std::uint8_t {
@@ -55,5 +57,57 @@ enum class Role : std::uint8_t {
     CardEdge,
 };
 inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::CardEdge) + 1;
+
+template <>
+struct TokensOf<Role> {
+    static constexpr auto names = std::to_array<std::string_view>({"ground",
+                                                                   "weekend_ground",
+                                                                   "day_off_ground",
+                                                                   "lane_ground",
+                                                                   "grid",
+                                                                   "grid_strong",
+                                                                   "ink",
+                                                                   "ink_soft",
+                                                                   "danger",
+                                                                   "danger_ground",
+                                                                   "danger_ink",
+                                                                   "caution",
+                                                                   "good",
+                                                                   "open_cells",
+                                                                   "open_dots",
+                                                                   "sealed_cells",
+                                                                   "cells_ink",
+                                                                   "ribbon",
+                                                                   "virgin",
+                                                                   "virgin_ink",
+                                                                   "due_to_fly",
+                                                                   "due_to_fly_ink",
+                                                                   "laying",
+                                                                   "laying_ink",
+                                                                   "judged_good",
+                                                                   "judged_good_ink",
+                                                                   "no_queen",
+                                                                   "no_queen_hatch",
+                                                                   "no_queen_ink",
+                                                                   "drone_layer",
+                                                                   "drone_layer_hatch",
+                                                                   "waiting",
+                                                                   "waiting_ink",
+                                                                   "ready",
+                                                                   "ready_edge",
+                                                                   "ready_ink",
+                                                                   "not_stocked_hatch",
+                                                                   "spent_ground",
+                                                                   "separator",
+                                                                   "today",
+                                                                   "today_ink",
+                                                                   "chosen",
+                                                                   "chosen_ground",
+                                                                   "selection",
+                                                                   "ghost",
+                                                                   "card_ground",
+                                                                   "card_edge"});
+};
+static_assert(kTokenCount<Role> == kRoleCount);
 
 }  // namespace tenthday

@@ -13,6 +13,10 @@ int rounded(double count) { return static_cast<int>(std::lround(count)); }
 }  // namespace
 
 QString number(int count) { return QLocale().toString(count); }
+QString seasonChart() { return Words::tr("Season chart"); }
+QString batchBrief(const QString& label, const QString& graft, const QString& cellsOut) {
+    return Words::tr("batch %1, graft %2, cells out %3").arg(label, graft, cellsOut);
+}
 QString today() { return Words::tr("today"); }
 QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
@@ -33,6 +37,10 @@ QString ripe(int count) { return Words::tr("ripe %1").arg(number(count)); }
 QString ready(int count, int likely) {
     return likely > 0 ? Words::tr("ready %1 +%2").arg(number(count), number(likely))
                       : Words::tr("ready %1").arg(number(count));
+}
+
+QString readyOn(const QString& day, int count, int likely) {
+    return Words::tr("%1: %2").arg(day, ready(count, likely));
 }
 
 QString left(int count) {

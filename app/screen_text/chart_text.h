@@ -8,6 +8,7 @@
 
 namespace tenthday::chart_text {
 
+[[nodiscard]] QString seasonChart();
 [[nodiscard]] QString today();
 /// "today, Thu 17 Jun".
 [[nodiscard]] QString todayOn(const QString& day);
@@ -26,12 +27,17 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString ripe(int count);
 /// "ready 22", with the likely ones after it: "ready 22 +27".
 [[nodiscard]] QString ready(int count, int likely);
+/// "17 Jun: ready 22 +27".
+[[nodiscard]] QString readyOn(const QString& day, int count, int likely);
 /// "left 20", or "9 too many".
 [[nodiscard]] QString left(int count);
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);
 
+/// "batch 18, graft Mon 7 Jun, cells out Thu 17 Jun", to be heard.
+[[nodiscard]] QString batchBrief(const QString& label, const QString& graft,
+                                 const QString& cellsOut);
 /// One or two words for a batch or box in trouble: "overfull 30/24".
 [[nodiscard]] QString trouble(const Finding& finding);
 /// A state in the reader's words.

@@ -1,0 +1,66 @@
+#include "chart/card_for.h"
+
+namespace tenthday {
+namespace {
+
+const BuilderOutlook* builderOf(const Outlook& outlook, Id<Builder> id) {
+    for (const auto& builder : outlook.builders)
+        if (builder.builder->id == id) return &builder;
+    return nullptr;
+}
+
+/// The element, or null where the place comes from an older season.
+template <class T>
+const T* at(const std::vector<T>& all, int index) {
+    return index >= 0 && index < static_cast<int>(all.size())
+               ? &all[static_cast<std::size_t>(index)]
+               : nullptr;
+}
+
+CardText builderCard(const Outlook& outlook, const TargetKey& key) {
+    const auto* builder = builderOf(outlook, key.builder);
+    if (!builder) return {};
+    if (key.hit == Hit::MakeUp) {
+        const auto* makeUp = at(builder->makeUps, key.index);
+        return makeUp ? chart_cards::makeUp(outlook, *builder, **makeUp) : CardText{};
+    }
+    if (key.hit == Hit::Look) {
+        const auto* clock = at(builder->clocks, key.index / 2);
+        return clock ? chart_cards::look(outlook, *builder, *clock, key.index % 2 == 1)
+                     : CardText{};
+    }
+    const auto* days = at(builder->idle, key.index);
+    return days ? chart_cards::idle(*builder, *days) : CardText{};
+}
+
+}  // namespace
+
+CardText cardFor(const Outlook& outlook, const TargetKey& key) {
+    switch (key.hit) {
+        case Hit::None:
+        case Hit::Ground:
+        case Hit::Head:
+            return {};
+        case Hit::Load:
+            return chart_cards::load(outlook, key.batch, key.builder);
+        case Hit::MakeUp:
+        case Hit::Look:
+        case Hit::Idle:
+            return builderCard(outlook, key);
+        case Hit::Rest:
+            return chart_cards::rest(outlook, key.builder, key.batch, *key.day);
+        case Hit::YardDay:
+            return chart_cards::yardDay(outlook, key.yard, *key.day, key.batch);
+        case Hit::CellsDay: {
+            const auto* day = at(outlook.nucs.cellsDays, key.index);
+            return day ? chart_cards::cellsDay(outlook, *day) : CardText{};
+        }
+        case Hit::Trouble: {
+            const auto* finding = at(outlook.findings, key.index);
+            return finding ? chart_cards::trouble(*finding) : CardText{};
+        }
+    }
+    return {};
+}
+
+}  // namespace tenthday

@@ -1,0 +1,11 @@
+/// @file card_for.h  From a place on the chart to what its card says.
+#pragma once
+#include "chart/chart_item.h"
+#include "screen_text/chart_cards.h"
+
+namespace tenthday {
+
+/// Empty where there is nothing to say.
+[[nodiscard]] CardText cardFor(const Outlook& outlook, const TargetKey& key);
+
+}  // namespace tenthday

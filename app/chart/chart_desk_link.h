@@ -1,0 +1,34 @@
+/// @file chart_desk_link.h  Joins the chart to the open book: wishes go one way, pictures the
+/// other.
+#pragma once
+#include <QObject>
+
+#include "chart/season_chart.h"
+#include "desk/desk.h"
+
+namespace tenthday {
+
+/// Lives as long as both; a child of the chart. A refused move leaves the book as it was and is
+/// told on the chart and by `refused`.
+class ChartDeskLink : public QObject {
+    Q_OBJECT
+
+public:
+    ChartDeskLink(SeasonChart& chart, Desk& desk);
+
+Q_SIGNALS:
+    /// One English line, for the window's status line.
+    void refused(const QString& why);
+
+private:
+    void show(const OutlookPtr& outlook, const Changes& changes);
+    void preview(Id<Batch> batch, Day day);
+    void dropPreview();
+    void move(Id<Batch> batch, Day day);
+    void tell(const Error& error);
+
+    SeasonChart& chart_;
+    Desk& desk_;
+};
+
+}  // namespace tenthday

@@ -1,0 +1,41 @@
+#include "chart/gesture_pressed.h"
+
+#include <QLineF>
+
+#include "chart/gesture_choosing_day.h"
+#include "chart/gesture_dragging_batch.h"
+#include "chart/gesture_panning.h"
+#include "chart/gesture_resting.h"
+
+namespace tenthday {
+
+Gesture::Next PressedGesture::moved(ChartHand& hand, QPointF at) {
+    if (QLineF(at_, at).length() < hand.dragDistance()) return nullptr;
+    Next next;
+    if (key_.hit == Hit::Head) {
+        next = std::make_unique<ChoosingDayGesture>();
+    } else if (!key_.batch.isNone()) {
+        const auto start = hand.savedStart(key_.batch);
+        if (!start) return nullptr;
+        hand.select(key_.batch);
+        next = std::make_unique<DraggingBatchGesture>(at_, key_.batch, *start);
+    } else {
+        next = std::make_unique<PanningGesture>(at_, hand.axis(), hand.scrollY());
+    }
+    if (auto further = next->moved(hand, at)) return further;
+    return next;
+}
+
+Gesture::Next PressedGesture::release(ChartHand& hand, QPointF /*at*/) {
+    if (!key_.batch.isNone()) hand.select(key_.batch);
+    const bool hasDay = key_.hit == Hit::Head || key_.hit == Hit::Ground ||
+                        key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay;
+    if (hasDay && key_.day) hand.choose(*key_.day);
+    return std::make_unique<RestingGesture>();
+}
+
+Gesture::Next PressedGesture::cancel(ChartHand& /*hand*/) {
+    return std::make_unique<RestingGesture>();
+}
+
+}  // namespace tenthday

@@ -1,0 +1,19 @@
+#include "chart/gesture_resting.h"
+
+#include "chart/gesture_pressed.h"
+
+namespace tenthday {
+
+Gesture::Next RestingGesture::press(ChartHand& hand, QPointF at) {
+    return std::make_unique<PressedGesture>(at, hand.under(at));
+}
+
+Gesture::Next RestingGesture::moved(ChartHand& hand, QPointF at) {
+    const auto key = hand.under(at);
+    const bool movable = key.hit == Hit::Load && hand.savedStart(key.batch).has_value();
+    hand.setPointer(movable ? Qt::OpenHandCursor : Qt::ArrowCursor);
+    hand.hover(at);
+    return nullptr;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,229 @@
+#include "chart/season_chart.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QWheelEvent>
+
+#include "chart/card_for.h"
+#include "chart/gesture_resting.h"
+#include "chart/hit_test.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
+
+namespace tenthday {
+namespace {
+
+constexpr int kHoverDelayMs = 250;
+
+}  // namespace
+
+SeasonChart::SeasonChart(QWidget* parent)
+    : QWidget(parent), gesture_(std::make_unique<RestingGesture>()), card_(new HoverCard(this)) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(chart_text::seasonChart());
+    hoverTimer_.setSingleShot(true);
+    hoverTimer_.setInterval(kHoverDelayMs);
+    connect(&hoverTimer_, &QTimer::timeout, this, &SeasonChart::showHoverCard);
+    restyle();
+}
+
+void SeasonChart::setOutlook(const OutlookPtr& outlook) {
+    const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
+    saved_ = shown_ = outlook;
+    options_.before = nullptr;
+    moving_.reset();
+    if (outlook && isFirst) {
+        if (!options_.chosenDay || !outlook->season.contains(*options_.chosenDay))
+            options_.chosenDay =
+                std::clamp(outlook->snapshot.today(), outlook->season.first, outlook->season.last);
+        axis_ = DayAxis();
+    }
+    if (outlook && options_.selected && !outlook->find(*options_.selected))
+        options_.selected.reset();
+    placeAxis();
+    describe();
+}
+
+void SeasonChart::setPreview(const OutlookPtr& preview) {
+    shown_ = preview ? preview : saved_;
+    options_.before = preview ? saved_ : nullptr;
+    placeAxis();
+    if (moving_ && preview)
+        if (const auto start = savedStart(*moving_))
+            card_->showCard(chart_cards::dragged(*preview, *moving_, *start), pointer_);
+}
+
+void SeasonChart::showRefusal(const QString& why) {
+    card_->showCard(chart_cards::refused(why), pointer_);
+}
+
+void SeasonChart::setLook(std::optional<Look> look) {
+    wishedLook_ = look;
+    restyle();
+}
+
+void SeasonChart::setChosenDay(Day day) {
+    if (shown_) day = std::clamp(day, shown_->season.first, shown_->season.last);
+    if (options_.chosenDay == day) return;
+    options_.chosenDay = day;
+    relayout();
+    describe();
+    Q_EMIT dayChosen(day);
+}
+
+void SeasonChart::setSelectedBatch(std::optional<Id<Batch>> batch) {
+    if (options_.selected == batch) return;
+    options_.selected = batch;
+    relayout();
+    describe();
+    Q_EMIT batchSelected();
+}
+
+const Layout& SeasonChart::layoutNow() {
+    static const Layout nothing;
+    if (!shown_) return nothing;
+    if (!layout_) layout_ = layOut(*shown_, axis_, options_, *ruler_);
+    return *layout_;
+}
+
+void SeasonChart::zoomIn() {
+    showAxis(axis_.zoomedAt(axis_.left() + axis_.width() / 2, 1.25), scrollY());
+}
+void SeasonChart::zoomOut() {
+    showAxis(axis_.zoomedAt(axis_.left() + axis_.width() / 2, 0.8), scrollY());
+}
+void SeasonChart::showWholeSeason() {
+    showAxis(DayAxis(axis_.span(), axis_.left(), axis_.width()), scrollY());
+}
+
+void SeasonChart::goToToday() {
+    if (!shown_) return;
+    setChosenDay(shown_->snapshot.today());
+    showAxis(axis_.centredOn(shown_->snapshot.today()), scrollY());
+}
+
+void SeasonChart::paintEvent(QPaintEvent* /*event*/) {
+    QPainter painter(this);
+    if (options_.pixelRatio != devicePixelRatioF()) {
+        options_.pixelRatio = devicePixelRatioF();
+        layout_.reset();
+    }
+    painter_->paint(painter, layoutNow(), rect());
+    if (!hasFocus()) return;
+    painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
+    painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
+}
+
+void SeasonChart::resizeEvent(QResizeEvent* /*event*/) { placeAxis(); }
+
+void SeasonChart::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange ||
+        event->type() == QEvent::LocaleChange)
+        restyle();
+    QWidget::changeEvent(event);
+}
+
+TargetKey SeasonChart::under(QPointF at) const {
+    const auto* target = targetAt(const_cast<SeasonChart*>(this)->layoutNow(), at);
+    return target ? target->key : TargetKey{};
+}
+
+int SeasonChart::dragDistance() const { return QApplication::startDragDistance(); }
+
+std::optional<Day> SeasonChart::savedStart(Id<Batch> batch) const {
+    const auto* found = saved_ ? saved_->find(batch) : nullptr;
+    return found ? std::optional(found->batch->day) : std::nullopt;
+}
+
+void SeasonChart::showAxis(const DayAxis& axis, qreal scrollY) {
+    axis_ = axis;
+    options_.scrollY = std::max(0.0, scrollY);
+    relayout();
+    const auto& layout = layoutNow();
+    const qreal longest = std::max(0.0, layout.contentHeight - layout.plot.height());
+    if (options_.scrollY <= longest) return;
+    options_.scrollY = longest;
+    relayout();
+}
+
+void SeasonChart::hover(QPointF at) {
+    pointer_ = at;
+    card_->hide();
+    hoverTimer_.start();
+}
+
+void SeasonChart::showHoverCard() {
+    if (!shown_ || gesture_->isBusy()) return;
+    card_->showCard(cardFor(*shown_, under(pointer_)), pointer_);
+}
+
+void SeasonChart::showPreview(Id<Batch> batch, Day day) {
+    moving_ = batch;
+    Q_EMIT previewRequested(batch, day);
+}
+
+void SeasonChart::dropPreview() {
+    moving_.reset();
+    card_->hide();
+    Q_EMIT previewDropped();
+}
+
+void SeasonChart::saveMove(Id<Batch> batch, Day day) {
+    moving_.reset();
+    card_->hide();
+    Q_EMIT moveRequested(batch, day);
+}
+
+void SeasonChart::goTo(Gesture::Next next) {
+    if (next) gesture_ = std::move(next);
+}
+
+void SeasonChart::placeAxis() {
+    options_.size = size();
+    if (shown_) {
+        const auto span = plotSpan(*shown_, options_, *ruler_);
+        axis_ = axis_.width() <= 1 ? DayAxis(shown_->season, span.left, span.width)
+                                   : axis_.placed(shown_->season, span.left, span.width);
+    }
+    relayout();
+}
+
+void SeasonChart::restyle() {
+    look_ = wishedLook_.value_or(lookOf(palette()));
+    face_ = systemTypeface();
+    ruler_ = std::make_unique<FontRuler>(face_);
+    painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
+    card_->setLook(look_, face_);
+    placeAxis();
+}
+
+void SeasonChart::relayout() {
+    layout_.reset();
+    update();
+}
+
+void SeasonChart::describe() {
+    if (!shown_) return;
+    QString words;
+    if (options_.chosenDay) {
+        ReadyNumbers all;
+        const auto index = (*options_.chosenDay - shown_->season.first).count();
+        for (const auto& yard : shown_->nucs.yards)
+            if (index >= 0 && index < static_cast<int>(yard.days.size()))
+                all += yard.days[static_cast<std::size_t>(index)].numbers;
+        words = chart_text::readyOn(weekdayAndDay(*options_.chosenDay), all.ready,
+                                    static_cast<int>(all.likely));
+    }
+    if (options_.selected)
+        if (const auto* batch = shown_->find(*options_.selected))
+            words += QStringLiteral("; ") +
+                     chart_text::batchBrief(QString::fromStdString(batch->batch->label),
+                                            weekdayAndDay(dayOf(batch->timeline.graft)),
+                                            weekdayAndDay(batch->timeline.hold.transferDay));
+    setAccessibleDescription(words);
+}
+
+}  // namespace tenthday

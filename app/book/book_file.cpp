@@ -36,6 +36,13 @@ Result<void> moveInto(const QString& part, const QString& target, bool replace) 
     return Error{"cannot be written: " + error.message()};
 }
 
+/// While a commit is under way, or was cut off, a file may be shorter than it says; the journal
+/// that is there then puts it right.
+bool isCutOff(const QString& path) {
+    const auto isWhole = [&] { return readSqliteHeader(path).value_or(SqliteHeader{}).isWhole; };
+    return !isWhole() && !QFileInfo::exists(path + QStringLiteral("-journal")) && !isWhole();
+}
+
 Result<void> fill(const QString& part, const ChangeSet& content, const OpenOptions& options) {
     auto connection = createSqlite(part);
     if (!connection) return connection.error();
@@ -81,6 +88,8 @@ Result<std::unique_ptr<BookFile>> BookFile::open(const QString& path, const Open
 
 Result<void> BookFile::openNow() {
     if (auto good = checkHeader(path_, newestSchema(*options_.steps)); !good) return good;
+    if (isCutOff(path_))
+        return Error{"the file is damaged (its end is missing); nothing was changed"};
     if (!isWritable(path_)) access_ = Access::ReadOnly;
     if (!isReadOnly()) {
         auto lock = BookLock::take(path_);
@@ -90,14 +99,21 @@ Result<void> BookFile::openNow() {
     auto connection = openSqlite(path_, access_);
     if (!connection) return connection.error();
     connection_ = std::move(connection).value();
-    const auto faults = structureFaults(*connection_, true);
-    if (!faults || !faults.value().empty())
-        return Error{
-            "the file is damaged (" +
-            (faults ? faults.value().front().simplified().toStdString() : faults.error().text) +
-            "); nothing was changed"};
+    if (QFileInfo(path_).size() <= options_.checkedAtOnce)
+        if (auto sound = checkSound(); !sound) return sound;
     if (auto good = checkFacts(); !good) return good;
     return bringUpToDate();
+}
+
+Result<void> BookFile::checkSound() {
+    if (isSound_) return {};
+    const auto faults = structureFaults(*connection_, true);
+    if (!faults) return Error{faults.error().text + "; nothing was changed"};
+    if (!faults.value().empty())
+        return Error{"the file is damaged (" + faults.value().front().simplified().toStdString() +
+                     "); nothing was changed"};
+    isSound_ = true;
+    return {};
 }
 
 Result<void> BookFile::checkFacts() {
@@ -118,6 +134,7 @@ Result<void> BookFile::bringUpToDate() {
     const auto version = userVersion(*connection_);
     if (!version) return version.error();
     if (version.value() == newest) return {};
+    if (auto sound = checkSound(); !sound) return sound;
     if (isReadOnly())
         return Error{"was made by an older Tenthday (schema " + std::to_string(version.value()) +
                      "); open it once for writing to bring it up to date"};
@@ -141,6 +158,7 @@ Result<Snapshot> BookFile::read(const ReadRange& range) {
 
 Result<void> BookFile::write(const ChangeSet& changes) {
     if (isReadOnly()) return named(Error{"is open for reading only; nothing was changed"});
+    if (auto sound = checkSound(); !sound) return named(sound.error());
     if (auto done = writeChanges(*connection_, changes, options_.utcNow()); !done)
         return named(done.error());
     return {};
@@ -163,6 +181,7 @@ Result<QString> BookFile::backUp() {
     if (isReadOnly()) return QString();
     const QDir folder(backupFolderOf(path_));
     const auto target = folder.filePath(backupNameOf(path_, options_.clock.realDay()));
+    if (auto sound = checkSound(); !sound) return named(sound.error());
     if (QFileInfo::exists(target)) return QString();
     if (!QDir().mkpath(folder.path()))
         return tenthday::named(folder.path(), Error{"the folder cannot be made"});

@@ -18,6 +18,8 @@ struct OpenOptions {
     Access access = Access::ReadWrite;
     Clock clock{};
     const Migrations* steps = &schemaSteps();
+    /// A larger file is looked through for damage before the first write, not at opening.
+    qint64 checkedAtOnce = 8'000'000;
     std::function<QDateTime()> utcNow = [] { return QDateTime::currentDateTimeUtc(); };
 };
 
@@ -34,14 +36,15 @@ public:
     [[nodiscard]] bool isReadOnly() const { return access_ == Access::ReadOnly; }
 
     [[nodiscard]] Result<Snapshot> read(const ReadRange& range = {});
-    /// One transaction; all or nothing. Refused on a book that is read only.
+    /// One transaction; all or nothing. Refused on a book that is read only or damaged.
     [[nodiscard]] Result<void> write(const ChangeSet& changes);
 
     /// Writes a compact copy. An existing file is replaced only if asked to, and only once the
     /// copy is complete.
     [[nodiscard]] Result<void> saveCopy(const QString& target, bool replace = false);
     /// Makes today's backup unless there is one, and rotates. Gives the path of the new one, empty
-    /// when there was nothing to do. Read-only books are left alone.
+    /// when there was nothing to do. Read-only books are left alone, damaged ones refused: their
+    /// copies would push out good ones.
     [[nodiscard]] Result<QString> backUp();
 
     /// For tests and for `check`.
@@ -50,6 +53,7 @@ public:
 private:
     BookFile(QString path, const OpenOptions& options);
     [[nodiscard]] Result<void> openNow();
+    [[nodiscard]] Result<void> checkSound();
     [[nodiscard]] Result<void> bringUpToDate();
     [[nodiscard]] Result<void> checkFacts();
     [[nodiscard]] Error named(const Error& error) const;
@@ -59,6 +63,7 @@ private:
     Access access_;
     std::unique_ptr<BookLock> lock_;
     std::unique_ptr<Connection> connection_;
+    bool isSound_ = false;  ///< looked through and found so
 };
 
 /// A new book with this content. Refuses to overwrite; the file appears complete or not at all.

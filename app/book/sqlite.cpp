@@ -108,16 +108,29 @@ Result<void> waitUntilOnDisk(const QString& path) {
 }  // namespace
 
 std::optional<SqliteHeader> readSqliteHeader(const QString& path) {
+    // Places of big-endian numbers in the header, from SQLite's description of its file format.
+    enum Place {
+        PageSize = 16,
+        Changes = 24,
+        Pages = 28,
+        UserVersion = 60,
+        Application = 68,
+        Valid = 92
+    };
     constexpr qint64 kHeaderSize = 100;
-    constexpr int kUserVersionAt = 60;
-    constexpr int kApplicationIdAt = 68;
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
     const auto bytes = file.read(kHeaderSize);
     if (bytes.size() < kHeaderSize || !bytes.startsWith(QByteArray("SQLite format 3\0", 16)))
         return std::nullopt;
-    return SqliteHeader{qFromBigEndian<qint32>(bytes.constData() + kApplicationIdAt),
-                        qFromBigEndian<qint32>(bytes.constData() + kUserVersionAt)};
+    const auto number = [&](Place place) {
+        return qFromBigEndian<qint32>(bytes.constData() + place);
+    };
+    const auto pageSize = qint64{qFromBigEndian<quint16>(bytes.constData() + PageSize)};
+    const auto size = number(Pages) * (pageSize == 1 ? 65536 : pageSize);
+    const bool sizeIsKnown = number(Changes) == number(Valid);
+    return SqliteHeader{number(Application), number(UserVersion),
+                        !sizeIsKnown || file.size() >= size};
 }
 
 Result<std::unique_ptr<Connection>> openSqlite(const QString& path, Access access) {

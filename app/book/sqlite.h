@@ -16,6 +16,7 @@ enum class Access { ReadOnly, ReadWrite };
 struct SqliteHeader {
     std::int32_t applicationId = 0;
     std::int32_t userVersion = 0;
+    bool isWhole = true;  ///< false: the file is shorter than it says
 };
 /// Nothing when the file is no SQLite database (or cannot be read).
 [[nodiscard]] std::optional<SqliteHeader> readSqliteHeader(const QString& path);

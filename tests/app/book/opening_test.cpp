@@ -71,7 +71,7 @@ TEST_F(Refused, Damaged) {
     ASSERT_TRUE(file.open(QIODevice::ReadWrite));
     ASSERT_TRUE(file.resize(file.size() / 2));
     file.close();
-    EXPECT_TRUE(refusalOf(path).starts_with("the file is damaged")) << "cut in half";
+    EXPECT_EQ(refusalOf(path), "the file is damaged (its end is missing); nothing was changed");
 
     const auto other = makeSmallBook(QStringLiteral("other.tenthday"));
     QFile scratched(other);
@@ -82,6 +82,32 @@ TEST_F(Refused, Damaged) {
     }
     scratched.close();
     EXPECT_TRUE(refusalOf(other).starts_with("the file is damaged")) << "scratched";
+}
+
+TEST_F(Opening, ALargeFileIsLookedThroughBeforeItIsWritten) {
+    const auto path = makeSmallBook();
+    auto options = fixedOptions();
+    options.checkedAtOnce = 0;
+    const auto page =
+        open(path)->connection().readOne(QStringLiteral("SELECT rootpage FROM sqlite_master "
+                                                        "WHERE name = 'change'"));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    file.seek((std::get<std::int32_t>(page.value()) - 1) *
+              4096);  // no row of the book stands there
+    file.write(QByteArray(4096, '\x5A'));
+    file.close();
+    EXPECT_FALSE(BookFile::open(path, fixedOptions()));
+    const auto book = open(path, options);
+    EXPECT_TRUE(book->read());
+    const auto before = state();
+    ChangeSet changes;
+    changes.add(Line{test::id<Line>(1), 1, "amber"});
+    const auto written = book->write(changes);
+    ASSERT_FALSE(written);
+    EXPECT_NE(written.error().text.find(": the file is damaged"), std::string::npos);
+    EXPECT_FALSE(book->backUp());
+    EXPECT_EQ(state(), before);
 }
 
 TEST_F(Opening, NamesARowThatCannotBeRight) {

@@ -1,0 +1,52 @@
+#include "options/settings.h"
+
+namespace tenthday {
+namespace {
+
+const QString kLastBook = QStringLiteral("book/last");
+const QString kLook = QStringLiteral("window/look");
+const QString kPlace = QStringLiteral("window/place");
+const QString kMaximized = QStringLiteral("window/maximized");
+
+}  // namespace
+
+Look lookFor(LookChoice choice, const QPalette& desktop) {
+    switch (choice) {
+        case LookChoice::Light:
+            return Look::Light;
+        case LookChoice::Dark:
+            return Look::Dark;
+        case LookChoice::System:
+            break;
+    }
+    return lookOf(desktop);
+}
+
+Settings::Settings(std::unique_ptr<QSettings> store) : store_(std::move(store)) {}
+
+Settings Settings::ofUser() {
+    return Settings(std::make_unique<QSettings>(QSettings::IniFormat, QSettings::UserScope,
+                                                QStringLiteral("tenthday"),
+                                                QStringLiteral("tenthday")));
+}
+
+QString Settings::lastBook() const { return store_->value(kLastBook).toString(); }
+void Settings::setLastBook(const QString& path) { store_->setValue(kLastBook, path); }
+
+LookChoice Settings::look() const {
+    const auto text = store_->value(kLook).toString().toStdString();
+    return fromToken<LookChoice>(text).value_or(LookChoice::System);
+}
+void Settings::setLook(LookChoice choice) {
+    const auto text = token(choice);
+    store_->setValue(kLook, QString::fromUtf8(text.data(), text.size()));
+}
+
+QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }
+bool Settings::isMaximized() const { return store_->value(kMaximized).toBool(); }
+void Settings::setWindowPlace(const QRect& place, bool maximized) {
+    store_->setValue(kPlace, place);
+    store_->setValue(kMaximized, maximized);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,46 @@
+/// @file settings.h  What the program remembers between runs. Nothing of a book stands here.
+#pragma once
+#include <QRect>
+#include <QSettings>
+#include <QString>
+#include <memory>
+
+#include "base/tokens.h"
+#include "look/palette.h"
+
+namespace tenthday {
+
+enum class LookChoice : std::uint8_t { System, Light, Dark };
+template <>
+struct TokensOf<LookChoice> {
+    static constexpr auto names = std::to_array<std::string_view>({"system", "light", "dark"});
+};
+
+/// The screen look a choice means on a desktop with these colours.
+[[nodiscard]] Look lookFor(LookChoice choice, const QPalette& desktop);
+
+/// The door to QSettings; tests put a file of their own behind it. What cannot be read counts as
+/// never set.
+class Settings {
+public:
+    explicit Settings(std::unique_ptr<QSettings> store);
+    /// The user's own, in the place of the platform.
+    [[nodiscard]] static Settings ofUser();
+
+    /// Path of the book opened last; empty when there is none.
+    [[nodiscard]] QString lastBook() const;
+    void setLastBook(const QString& path);
+
+    [[nodiscard]] LookChoice look() const;
+    void setLook(LookChoice choice);
+
+    /// Where the window stood, frame's corner and size without frame; null when never set.
+    [[nodiscard]] QRect windowPlace() const;
+    [[nodiscard]] bool isMaximized() const;
+    void setWindowPlace(const QRect& place, bool maximized);
+
+private:
+    std::unique_ptr<QSettings> store_;
+};
+
+}  // namespace tenthday

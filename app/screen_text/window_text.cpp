@@ -1,0 +1,99 @@
+#include "screen_text/window_text.h"
+
+#include "screen_text/dates.h"
+#include "screen_text/words.h"
+
+namespace tenthday::window_text {
+namespace {
+
+/// The edit in the imperative, without its day.
+QString editName(Verb verb, const QString& subject) {
+    switch (verb) {
+        case Verb::MakeBook:
+            return Words::tr("make the book");
+        case Verb::MoveBatch:
+            return Words::tr("move batch %1").arg(subject);
+        case Verb::MoveBars:
+            return Words::tr("move cells of batch %1").arg(subject);
+        case Verb::AddRow:
+            return Words::tr("add %1").arg(subject);
+        case Verb::EditRow:
+            return Words::tr("change %1").arg(subject);
+        case Verb::DeleteRow:
+            return Words::tr("delete %1").arg(subject);
+        case Verb::Import:
+            return Words::tr("import %1").arg(subject);
+        case Verb::RecordOutcome:
+            return Words::tr("record %1").arg(subject);
+        case Verb::TickLook:
+            return Words::tr("tick look at %1").arg(subject);
+        case Verb::SetFact:
+            return Words::tr("set %1").arg(subject);
+    }
+    return subject;
+}
+
+QString withDay(const QString& edit, std::optional<Day> day) {
+    return day ? Words::tr("%1 to %2").arg(edit, weekdayAndDay(*day)) : edit;
+}
+
+/// A label may hold the sign that marks a menu's key.
+QString forMenu(QString text) { return text.replace(u'&', QStringLiteral("&&")); }
+
+}  // namespace
+
+QString title(const QString& book) {
+    return book.isEmpty() ? QStringLiteral("Tenthday")
+                          : Words::tr("%1 - %2").arg(book, QStringLiteral("Tenthday"));
+}
+
+QString fileMenu() { return Words::tr("&File"); }
+QString editMenu() { return Words::tr("&Edit"); }
+QString viewMenu() { return Words::tr("&View"); }
+QString lookMenu() { return Words::tr("&Look"); }
+QString newBook() { return Words::tr("&New book ..."); }
+QString openBook() { return Words::tr("&Open a book ..."); }
+QString openExample() { return Words::tr("Open the &example"); }
+QString saveCopy() { return Words::tr("Save a &copy ..."); }
+QString quit() { return Words::tr("&Quit"); }
+QString zoomIn() { return Words::tr("Zoom &in"); }
+QString zoomOut() { return Words::tr("Zoom &out"); }
+QString wholeSeason() { return Words::tr("&Whole season"); }
+QString goToToday() { return Words::tr("Go to &today"); }
+QString lookSystem() { return Words::tr("As the &desktop"); }
+QString lookLight() { return Words::tr("&Light"); }
+QString lookDark() { return Words::tr("D&ark"); }
+
+QString undo() { return Words::tr("&Undo"); }
+QString redo() { return Words::tr("&Redo"); }
+QString undo(Verb verb, const QString& subject, std::optional<Day> day) {
+    return Words::tr("&Undo: %1").arg(forMenu(withDay(editName(verb, subject), day)));
+}
+QString redo(Verb verb, const QString& subject, std::optional<Day> day) {
+    return Words::tr("&Redo: %1").arg(forMenu(withDay(editName(verb, subject), day)));
+}
+
+QString noBookHead() { return Words::tr("No book is open"); }
+QString noBookText() {
+    return Words::tr(
+        "A book keeps one operation with all its seasons in one file. The example shows an "
+        "invented season to try things on.");
+}
+
+QString bookFiles() { return Words::tr("Tenthday books (*.tenthday)"); }
+QString newBookName() { return Words::tr("my queens"); }
+
+QString readOnly() { return Words::tr("Read only"); }
+QString todayIs(Day day) { return Words::tr("Today: %1").arg(weekdayAndDay(day)); }
+QString copySaved(const QString& path) { return Words::tr("Copy saved: %1").arg(path); }
+QString backupFailed(const QString& why) { return Words::tr("No backup was made: %1").arg(why); }
+
+QString cannotOpen() { return Words::tr("The book cannot be opened."); }
+QString cannotMake() { return Words::tr("The book cannot be made."); }
+QString cannotSaveCopy() { return Words::tr("The copy cannot be saved."); }
+QString cannotSaveEdit() { return Words::tr("This was not saved. The book is as it was before."); }
+QString openForReading() { return Words::tr("Open for reading"); }
+QString doNotOpen() { return Words::tr("Do not open"); }
+QString newestBackup(const QString& path) { return Words::tr("The newest backup is %1").arg(path); }
+
+}  // namespace tenthday::window_text

@@ -1,0 +1,60 @@
+/// @file window_text.h  The words of the window: menus, the empty state, what went wrong.
+#pragma once
+#include <QString>
+
+#include "calendar/window.h"
+#include "records/change_set.h"
+
+namespace tenthday::window_text {
+
+/// "Mill - Tenthday", the program's name alone without a book.
+[[nodiscard]] QString title(const QString& book);
+
+/// Menus and their entries; `&` marks the key.
+[[nodiscard]] QString fileMenu();
+[[nodiscard]] QString editMenu();
+[[nodiscard]] QString viewMenu();
+[[nodiscard]] QString lookMenu();
+[[nodiscard]] QString newBook();
+[[nodiscard]] QString openBook();
+[[nodiscard]] QString openExample();
+[[nodiscard]] QString saveCopy();
+[[nodiscard]] QString quit();
+[[nodiscard]] QString zoomIn();
+[[nodiscard]] QString zoomOut();
+[[nodiscard]] QString wholeSeason();
+[[nodiscard]] QString goToToday();
+[[nodiscard]] QString lookSystem();
+[[nodiscard]] QString lookLight();
+[[nodiscard]] QString lookDark();
+
+/// "Undo: move batch 17 to Wed 12 May"; without an edit "Undo".
+[[nodiscard]] QString undo();
+[[nodiscard]] QString redo();
+[[nodiscard]] QString undo(Verb verb, const QString& subject, std::optional<Day> day);
+[[nodiscard]] QString redo(Verb verb, const QString& subject, std::optional<Day> day);
+
+/// The empty state.
+[[nodiscard]] QString noBookHead();
+[[nodiscard]] QString noBookText();
+
+/// File dialogs.
+[[nodiscard]] QString bookFiles();
+[[nodiscard]] QString newBookName();
+
+/// The status line.
+[[nodiscard]] QString readOnly();
+[[nodiscard]] QString todayIs(Day day);
+[[nodiscard]] QString copySaved(const QString& path);
+[[nodiscard]] QString backupFailed(const QString& why);
+
+/// What went wrong; the reason follows in the program's own English line.
+[[nodiscard]] QString cannotOpen();
+[[nodiscard]] QString cannotMake();
+[[nodiscard]] QString cannotSaveCopy();
+[[nodiscard]] QString cannotSaveEdit();
+[[nodiscard]] QString openForReading();
+[[nodiscard]] QString doNotOpen();
+[[nodiscard]] QString newestBackup(const QString& path);
+
+}  // namespace tenthday::window_text

@@ -1,0 +1,196 @@
+#include "window/main_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileInfo>
+#include <QLabel>
+#include <QScreen>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QStatusBar>
+
+#include "book/backups.h"
+#include "book/new_book.h"
+#include "screen_text/window_text.h"
+#include "window/empty_page.h"
+#include "window/screen_place.h"
+
+namespace tenthday {
+
+MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeExample)
+    : settings_(std::move(settings)),
+      clock_(clock),
+      makeExample_(std::move(makeExample)),
+      desktop_(QApplication::palette()),
+      examplePath_(QDir(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation))
+                       .filePath(QStringLiteral("example.tenthday"))),
+      actions_(*this),
+      questions_(std::make_unique<DialogQuestions>(this)),
+      pages_(new QStackedWidget),
+      access_(new QLabel),
+      today_(new QLabel) {
+    setMinimumSize(kSmallestWindow);
+    actions_.openExample->setVisible(static_cast<bool>(makeExample_));
+    pages_->addWidget(new EmptyPage({actions_.openExample, actions_.openBook, actions_.newBook}));
+    setCentralWidget(pages_);
+    statusBar()->addPermanentWidget(access_);
+    statusBar()->addPermanentWidget(today_);
+    connectActions();
+    actions_.setHasBook(false);
+    setWindowTitle(window_text::title({}));
+    applyLook(settings_.look());
+    restorePlace();
+    minute_.start(60'000);
+    connect(&minute_, &QTimer::timeout, this, [this] {
+        if (desk_ && !desk_->isPreviewing()) desk_->refreshToday();
+    });
+    backup_.setSingleShot(true);
+    connect(&backup_, &QTimer::timeout, this, &MainWindow::backUp);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::connectActions() {
+    const auto on = [this](QAction* action, auto&& act) {
+        connect(action, &QAction::triggered, this, std::forward<decltype(act)>(act));
+    };
+    on(actions_.newBook, [this] { makeNewBook(); });
+    on(actions_.openBook, [this] {
+        if (const auto path = questions_->bookToOpen(); !path.isEmpty()) open(path);
+    });
+    on(actions_.openExample, [this] { openExample(); });
+    on(actions_.saveCopy, [this] { saveCopy(); });
+    on(actions_.quit, [this] { close(); });
+    on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
+    on(actions_.redo, [this] { undoOrRedo(&Desk::redo); });
+    for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
+        on(actions_.looks[i], [this, i] {
+            settings_.setLook(static_cast<LookChoice>(i));
+            applyLook(static_cast<LookChoice>(i));
+        });
+}
+
+void MainWindow::start(const QString& path) {
+    if (!path.isEmpty()) {
+        open(path);
+        return;
+    }
+    const auto last = settings_.lastBook();
+    if (!last.isEmpty() && QFileInfo::exists(last)) open(last);
+}
+
+bool MainWindow::open(const QString& path) {
+    // The book shown may be the one asked for; its lock would stand in the way.
+    if (desk_ && QFileInfo(path) == QFileInfo(desk_->path())) return true;
+    OpenOptions options;
+    options.clock = clock_;
+    auto desk = Desk::open(path, options);
+    if (!desk) desk = openForReading(path, desk.error());
+    if (!desk) return false;
+    showDesk(std::move(desk).value());
+    return true;
+}
+
+Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, const Error& why) {
+    OpenOptions options;
+    options.clock = clock_;
+    options.access = Access::ReadOnly;
+    auto desk = Desk::open(path, options);
+    if (desk && questions_->readInstead(why)) return desk;
+    if (!desk) {
+        const auto backup = backupsOf(path).value(0);
+        questions_->tell(window_text::cannotOpen(), why,
+                         backup.isEmpty() ? QString() : window_text::newestBackup(backup));
+    }
+    return why;
+}
+
+void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
+    desk_ = std::move(desk);
+    connect(desk_.get(), &Desk::shown, this,
+            [this](const OutlookPtr&, const Changes& changes) { follow(changes); });
+    const auto path = QFileInfo(desk_->path()).absoluteFilePath();
+    settings_.setLastBook(path);
+    setWindowTitle(window_text::title(QString::fromStdString(desk_->snapshot().book().label)));
+    setWindowFilePath(path);
+    access_->setText(desk_->isReadOnly() ? window_text::readOnly() : QString());
+    actions_.setHasBook(true);
+    follow({});
+    backup_.start(3'000);  // the first picture comes first
+}
+
+void MainWindow::follow(const Changes& changes) {
+    if (changes.isPreview()) return;
+    actions_.nameUndo(desk_->undoName(), desk_->redoName());
+    today_->setText(window_text::todayIs(desk_->snapshot().today()));
+}
+
+void MainWindow::makeNewBook() {
+    const auto path = questions_->placeForNewBook();
+    if (path.isEmpty()) return;
+    const auto label = QFileInfo(path).completeBaseName().toStdString();
+    if (auto made = createBook(path, newBookContent(label, clock_.today({}))); made)
+        open(path);
+    else
+        questions_->tell(window_text::cannotMake(), made.error(), {});
+}
+
+void MainWindow::openExample() {
+    if (!QFileInfo::exists(examplePath_)) {
+        QDir().mkpath(QFileInfo(examplePath_).absolutePath());
+        if (auto made = makeExample_(examplePath_); !made) {
+            questions_->tell(window_text::cannotMake(), made.error(), {});
+            return;
+        }
+    }
+    open(examplePath_);
+}
+
+void MainWindow::saveCopy() {
+    const QFileInfo book(desk_->path());
+    const auto today = QString::fromStdString(toText(clock_.realDay()));
+    const auto suggestion = QStringLiteral("%1 %2.tenthday").arg(book.completeBaseName(), today);
+    const auto path = questions_->placeForCopy(book.absoluteDir().filePath(suggestion));
+    if (path.isEmpty()) return;
+    if (auto saved = desk_->file().saveCopy(path, true); saved)
+        statusBar()->showMessage(window_text::copySaved(path));
+    else
+        questions_->tell(window_text::cannotSaveCopy(), saved.error(), {});
+}
+
+void MainWindow::undoOrRedo(Result<void> (Desk::*step)()) {
+    if (!desk_) return;
+    if (auto done = (desk_.get()->*step)(); !done)
+        questions_->tell(window_text::cannotSaveEdit(), done.error(), {});
+}
+
+void MainWindow::backUp() {
+    if (!desk_) return;
+    if (auto made = desk_->file().backUp(); !made)
+        statusBar()->showMessage(
+            window_text::backupFailed(QString::fromStdString(made.error().text)));
+}
+
+void MainWindow::applyLook(LookChoice choice) {
+    actions_.setLook(choice);
+    QApplication::setPalette(widgetPalette(lookFor(choice, desktop_)));
+}
+
+void MainWindow::restorePlace() {
+    QList<QRect> screens;
+    for (const auto* screen : QGuiApplication::screens()) screens += screen->availableGeometry();
+    const auto place = placeOnScreen(settings_.windowPlace(), screens);
+    resize(place.size());
+    move(place.topLeft());
+    if (settings_.isMaximized()) setWindowState(windowState() | Qt::WindowMaximized);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    const auto normal = normalGeometry();
+    settings_.setWindowPlace(isMaximized() && normal.isValid() ? normal : QRect(pos(), size()),
+                             isMaximized());
+    QMainWindow::closeEvent(event);
+}
+
+}  // namespace tenthday

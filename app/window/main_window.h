@@ -1,0 +1,76 @@
+/// @file main_window.h  The window: one book at a time, or the way to one.
+#pragma once
+#include <QMainWindow>
+#include <QPalette>
+#include <QTimer>
+#include <functional>
+#include <memory>
+
+#include "desk/desk.h"
+#include "options/settings.h"
+#include "window/questions.h"
+#include "window/window_actions.h"
+
+class QLabel;
+class QStackedWidget;
+
+namespace tenthday {
+
+/// Writes the example operation into a new book.
+using MakeExample = std::function<Result<void>(const QString& path)>;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// @param makeExample  without one, the example is not offered
+    MainWindow(Settings settings, const Clock& clock, MakeExample makeExample);
+    ~MainWindow() override;
+
+    /// Opens the book named on the command line, else the last one if it is still there, else
+    /// shows the ways to one.
+    void start(const QString& path);
+    /// Opens a book in place of the one shown, for reading if that is all one can and the user
+    /// agrees. A refusal is told, and what was shown stays.
+    bool open(const QString& path);
+
+    /// The open book, or null.
+    [[nodiscard]] Desk* desk() const { return desk_.get(); }
+    [[nodiscard]] WindowActions& actions() { return actions_; }
+    void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
+    /// Where the example is kept; made when first opened.
+    void setExamplePath(const QString& path) { examplePath_ = path; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void connectActions();
+    void showDesk(std::unique_ptr<Desk> desk);
+    [[nodiscard]] Result<std::unique_ptr<Desk>> openForReading(const QString& path,
+                                                               const Error& why);
+    void makeNewBook();
+    void openExample();
+    void saveCopy();
+    void undoOrRedo(Result<void> (Desk::*step)());
+    void backUp();
+    void follow(const Changes& changes);
+    void applyLook(LookChoice choice);
+    void restorePlace();
+
+    Settings settings_;
+    Clock clock_;
+    MakeExample makeExample_;
+    QPalette desktop_;
+    QString examplePath_;
+    WindowActions actions_;
+    std::unique_ptr<Questions> questions_;
+    std::unique_ptr<Desk> desk_;
+    QStackedWidget* pages_;
+    QLabel* access_;
+    QLabel* today_;
+    QTimer minute_;
+    QTimer backup_;
+};
+
+}  // namespace tenthday

@@ -1,0 +1,39 @@
+/// @file questions.h  What the window asks and tells its user; tests answer in their stead.
+#pragma once
+#include <QString>
+
+#include "base/result.h"
+
+class QWidget;
+
+namespace tenthday {
+
+class Questions {
+public:
+    virtual ~Questions() = default;
+    /// Each gives a path, empty when the user thought better of it.
+    virtual QString bookToOpen() = 0;
+    virtual QString placeForNewBook() = 0;
+    /// An existing file is given only when the user agreed to replace it.
+    virtual QString placeForCopy(const QString& suggestion) = 0;
+    /// The book cannot be written, but read: shall it be?
+    virtual bool readInstead(const Error& why) = 0;
+    /// @param hint  a further line, may be empty
+    virtual void tell(const QString& what, const Error& why, const QString& hint) = 0;
+};
+
+/// Asks with the desktop's dialogs.
+class DialogQuestions : public Questions {
+public:
+    explicit DialogQuestions(QWidget* window) : window_(window) {}
+    QString bookToOpen() override;
+    QString placeForNewBook() override;
+    QString placeForCopy(const QString& suggestion) override;
+    bool readInstead(const Error& why) override;
+    void tell(const QString& what, const Error& why, const QString& hint) override;
+
+private:
+    QWidget* window_;
+};
+
+}  // namespace tenthday

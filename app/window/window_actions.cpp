@@ -1,0 +1,72 @@
+#include "window/window_actions.h"
+
+#include <QActionGroup>
+#include <QMenu>
+#include <QMenuBar>
+
+#include "screen_text/window_text.h"
+
+namespace tenthday {
+namespace {
+
+QAction* add(QMenu& menu, const QString& text, const QList<QKeySequence>& keys = {}) {
+    auto* action = menu.addAction(text);
+    action->setShortcuts(keys);
+    return action;
+}
+
+}  // namespace
+
+WindowActions::WindowActions(QMainWindow& window) {
+    auto& file = *window.menuBar()->addMenu(window_text::fileMenu());
+    newBook = add(file, window_text::newBook(), {QKeySequence::New});
+    openBook = add(file, window_text::openBook(), {QKeySequence::Open});
+    openExample = add(file, window_text::openExample());
+    file.addSeparator();
+    saveCopy = add(file, window_text::saveCopy(), {Qt::CTRL | Qt::SHIFT | Qt::Key_S});
+    file.addSeparator();
+    quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
+    quit->setMenuRole(QAction::QuitRole);
+
+    auto& edit = *window.menuBar()->addMenu(window_text::editMenu());
+    undo = add(edit, window_text::undo(), {Qt::CTRL | Qt::Key_Z});
+    redo = add(edit, window_text::redo(), {Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
+
+    auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
+    zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
+    zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
+    wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
+    goToToday = add(view, window_text::goToToday(), {Qt::CTRL | Qt::Key_T});
+    view.addSeparator();
+    auto& look = *view.addMenu(window_text::lookMenu());
+    auto* group = new QActionGroup(&window);
+    const QString names[] = {window_text::lookSystem(), window_text::lookLight(),
+                             window_text::lookDark()};
+    for (std::size_t i = 0; i < std::size(looks); ++i) {
+        looks[i] = group->addAction(add(look, names[i]));
+        looks[i]->setCheckable(true);
+    }
+}
+
+void WindowActions::nameUndo(const std::optional<EditName>& undoing,
+                             const std::optional<EditName>& redoing) {
+    const auto subject = [](const EditName& edit) { return QString::fromStdString(edit.subject); };
+    undo->setEnabled(undoing.has_value());
+    undo->setText(undoing ? window_text::undo(undoing->verb, subject(*undoing), undoing->day)
+                          : window_text::undo());
+    redo->setEnabled(redoing.has_value());
+    redo->setText(redoing ? window_text::redo(redoing->verb, subject(*redoing), redoing->day)
+                          : window_text::redo());
+}
+
+void WindowActions::setHasBook(bool has) {
+    for (auto* action : {saveCopy, zoomIn, zoomOut, wholeSeason, goToToday})
+        action->setEnabled(has);
+    if (!has) nameUndo(std::nullopt, std::nullopt);
+}
+
+void WindowActions::setLook(LookChoice choice) {
+    looks[static_cast<std::size_t>(choice)]->setChecked(true);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,35 @@
+/// @file window_actions.h  The window's menus. Each action has a key; the window says what it does.
+#pragma once
+#include <QAction>
+#include <QMainWindow>
+
+#include "desk/changes.h"
+#include "options/settings.h"
+
+namespace tenthday {
+
+/// The actions belong to the window they were made for.
+struct WindowActions {
+    explicit WindowActions(QMainWindow& window);
+
+    /// Names what undo and redo would do, and whether they can.
+    void nameUndo(const std::optional<EditName>& undoing, const std::optional<EditName>& redoing);
+    /// Switches what needs an open book.
+    void setHasBook(bool has);
+    void setLook(LookChoice choice);
+
+    QAction* newBook;
+    QAction* openBook;
+    QAction* openExample;
+    QAction* saveCopy;
+    QAction* quit;
+    QAction* undo;
+    QAction* redo;
+    QAction* zoomIn;
+    QAction* zoomOut;
+    QAction* wholeSeason;
+    QAction* goToToday;
+    QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked
+};
+
+}  // namespace tenthday

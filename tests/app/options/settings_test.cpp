@@ -1,0 +1,61 @@
+#include "options/settings.h"
+
+#include <gtest/gtest.h>
+
+#include <QTemporaryDir>
+
+namespace tenthday {
+namespace {
+
+class SettingsTest : public ::testing::Test {
+protected:
+    Settings reopened() {
+        return Settings(std::make_unique<QSettings>(folder_.filePath(QStringLiteral("s.ini")),
+                                                    QSettings::IniFormat));
+    }
+    QTemporaryDir folder_;
+};
+
+TEST_F(SettingsTest, BeginEmpty) {
+    const auto settings = reopened();
+    EXPECT_EQ(settings.lastBook().toStdString(), "");
+    EXPECT_EQ(settings.look(), LookChoice::System);
+    EXPECT_TRUE(settings.windowPlace().isNull());
+    EXPECT_FALSE(settings.isMaximized());
+}
+
+TEST_F(SettingsTest, AreRememberedAcrossRuns) {
+    {
+        auto settings = reopened();
+        settings.setLastBook(QStringLiteral("/home/a/Žďár mill.tenthday"));
+        settings.setLook(LookChoice::Dark);
+        settings.setWindowPlace({10, -20, 1366, 768}, true);
+    }
+    const auto settings = reopened();
+    EXPECT_EQ(settings.lastBook().toStdString(), "/home/a/Žďár mill.tenthday");
+    EXPECT_EQ(settings.look(), LookChoice::Dark);
+    EXPECT_EQ(settings.windowPlace(), QRect(10, -20, 1366, 768));
+    EXPECT_TRUE(settings.isMaximized());
+}
+
+TEST_F(SettingsTest, NonsenseCountsAsNeverSet) {
+    {
+        QSettings store(folder_.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+        store.setValue(QStringLiteral("window/look"), QStringLiteral("purple"));
+        store.setValue(QStringLiteral("window/place"), QStringLiteral("there"));
+    }
+    EXPECT_EQ(reopened().look(), LookChoice::System);
+    EXPECT_TRUE(reopened().windowPlace().isNull());
+}
+
+TEST(LookFor, FollowsTheDesktopUnlessToldOtherwise) {
+    const auto dark = widgetPalette(Look::Dark);
+    const auto light = widgetPalette(Look::Light);
+    EXPECT_EQ(lookFor(LookChoice::System, dark), Look::Dark);
+    EXPECT_EQ(lookFor(LookChoice::System, light), Look::Light);
+    EXPECT_EQ(lookFor(LookChoice::Light, dark), Look::Light);
+    EXPECT_EQ(lookFor(LookChoice::Dark, light), Look::Dark);
+}
+
+}  // namespace
+}  // namespace tenthday

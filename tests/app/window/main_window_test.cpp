@@ -1,0 +1,220 @@
+#include "window/main_window.h"
+
+#include <QApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPushButton>
+
+#include "app/book/book_fixture.h"
+#include "book/backups.h"
+#include "records/verbs.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+
+/// Answers given beforehand, and what was told.
+struct Answers {
+    QString path;
+    bool read = false;
+    std::vector<std::string> told;
+};
+
+class AnswersGiven : public Questions {
+public:
+    explicit AnswersGiven(Answers& answers) : answers_(answers) {}
+    QString bookToOpen() override { return answers_.path; }
+    QString placeForNewBook() override { return answers_.path; }
+    QString placeForCopy(const QString&) override { return answers_.path; }
+    bool readInstead(const Error& why) override {
+        answers_.told.push_back("read instead? " + why.text);
+        return answers_.read;
+    }
+    void tell(const QString& what, const Error& why, const QString& hint) override {
+        answers_.told.push_back(what.toStdString() + " " + why.text + hint.toStdString());
+    }
+
+private:
+    Answers& answers_;
+};
+
+class MainWindowTest : public test::BookTest {
+protected:
+    void SetUp() override { reopen(); }
+    void TearDown() override { window_.reset(); }
+    /// A new run of the program with the same settings.
+    void reopen() {
+        window_.reset();
+        auto store =
+            std::make_unique<QSettings>(at(QStringLiteral("settings.ini")), QSettings::IniFormat);
+        const Clock clock(std::nullopt, [] { return day("2027-06-01"); });
+        window_ = std::make_unique<MainWindow>(
+            Settings(std::move(store)), clock, [](const QString& path) {
+                return createBook(path, test::smallBookRows(), test::fixedOptions());
+            });
+        window_->setQuestions(std::make_unique<AnswersGiven>(answers_));
+        window_->setExamplePath(at(QStringLiteral("data/example.tenthday")));
+        window_->show();
+    }
+    void moveTo(std::string_view text) {
+        const auto& book = window_->desk()->snapshot();
+        const auto move = moveBatch(book, test::kBatch, day(text));
+        ASSERT_TRUE(window_->desk()->apply(move.value()));
+    }
+    Day dayInFile(const QString& path) { return reread(path).find(test::kBatch)->day; }
+    std::string title() const { return window_->windowTitle().toStdString(); }
+    WindowActions& actions() { return window_->actions(); }
+
+    Answers answers_;
+    std::unique_ptr<MainWindow> window_;
+};
+
+TEST_F(MainWindowTest, BeginsWithTheWaysToABook) {
+    window_->start({});
+    EXPECT_EQ(window_->desk(), nullptr);
+    EXPECT_EQ(title(), "Tenthday");
+    std::vector<std::string> buttons;
+    for (const auto* button : window_->findChildren<QPushButton*>()) {
+        EXPECT_TRUE(button->isVisible());
+        buttons.push_back(button->text().remove(u'&').toStdString());
+    }
+    EXPECT_EQ(buttons,
+              (std::vector<std::string>{"Open the example", "Open a book ...", "New book ..."}));
+    EXPECT_FALSE(actions().saveCopy->isEnabled());
+    EXPECT_FALSE(actions().undo->isEnabled());
+}
+
+TEST_F(MainWindowTest, TheExampleIsMadeOnceAndKeepsItsEdits) {
+    window_->findChildren<QPushButton*>().at(0)->click();
+    ASSERT_NE(window_->desk(), nullptr);
+    EXPECT_EQ(title(), "Alder Lane - Tenthday");
+    moveTo("2027-06-08");
+    reopen();
+    actions().openExample->trigger();
+    EXPECT_EQ(window_->desk()->snapshot().find(test::kBatch)->day, day("2027-06-08"));
+}
+
+TEST_F(MainWindowTest, OpensTheLastBookAgain) {
+    const auto path = makeSmallBook();
+    answers_.path = path;
+    actions().openBook->trigger();
+    ASSERT_NE(window_->desk(), nullptr);
+    reopen();
+    window_->start({});
+    ASSERT_NE(window_->desk(), nullptr);
+    EXPECT_EQ(window_->desk()->path().toStdString(), path.toStdString());
+    window_.reset();
+    QFile::remove(path);
+    reopen();
+    window_->start({});
+    EXPECT_EQ(window_->desk(), nullptr) << "gone without a complaint";
+    EXPECT_TRUE(answers_.told.empty());
+}
+
+TEST_F(MainWindowTest, UndoAndRedoSayWhatTheyDo) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    EXPECT_EQ(actions().undo->text().toStdString(), "&Undo");
+    moveTo("2027-06-08");
+    EXPECT_TRUE(actions().undo->text().startsWith(QStringLiteral("&Undo: move batch 1 to ")))
+        << actions().undo->text().toStdString();
+    actions().undo->trigger();
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-04"));
+    EXPECT_FALSE(actions().undo->isEnabled());
+    EXPECT_TRUE(actions().redo->text().startsWith(QStringLiteral("&Redo: move batch 1 to ")));
+    actions().redo->trigger();
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-08"));
+}
+
+TEST_F(MainWindowTest, AFailedUndoIsToldAndCanBeTriedAgain) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    moveTo("2027-06-08");
+    window_->desk()->file().connection().setSaboteur([](const QString&) { return true; });
+    actions().undo->trigger();
+    window_->desk()->file().connection().setSaboteur({});
+    EXPECT_EQ(answers_.told.size(), 1U);
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-08"));
+    actions().undo->trigger();
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-04"));
+}
+
+TEST_F(MainWindowTest, ARefusedBookIsToldAndTheOneShownStays) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    const auto none = at(QStringLiteral("none.tenthday"));
+    EXPECT_FALSE(window_->open(none));
+    EXPECT_EQ(answers_.told, std::vector{"The book cannot be opened. " + none.toStdString() +
+                                         ": there is no such file"});
+    EXPECT_EQ(title(), "Alder Lane - Tenthday");
+}
+
+TEST_F(MainWindowTest, ABookHeldByAnotherCanBeReadInstead) {
+    const auto path = makeSmallBook();
+    const auto other = open(path);
+    EXPECT_FALSE(window_->open(path));
+    EXPECT_NE(answers_.told.at(0).find("read instead? "), std::string::npos);
+    EXPECT_NE(answers_.told.at(0).find("is open for writing by"), std::string::npos);
+    answers_.read = true;
+    EXPECT_TRUE(window_->open(path));
+    EXPECT_TRUE(window_->desk()->isReadOnly());
+}
+
+TEST_F(MainWindowTest, NamesTheNewestBackupOfADamagedBook) {
+    const auto path = makeSmallBook();
+    const auto backup = open(path)->backUp().value().toStdString();
+    QFile file(path);
+    ASSERT_TRUE(file.resize(file.size() / 2));
+    EXPECT_FALSE(window_->open(path));
+    EXPECT_NE(answers_.told.at(0).find("damaged"), std::string::npos);
+    EXPECT_NE(answers_.told.at(0).find(backup), std::string::npos);
+}
+
+TEST_F(MainWindowTest, MakesANewBookThatCanBeOpened) {
+    answers_.path = at(QStringLiteral("Mill & sons.tenthday"));
+    actions().newBook->trigger();
+    ASSERT_NE(window_->desk(), nullptr);
+    EXPECT_EQ(title(), "Mill & sons - Tenthday");
+    const auto season = window_->desk()->snapshot().season();
+    EXPECT_TRUE(season.contains(day("2027-06-01")));
+    EXPECT_EQ(window_->desk()->snapshot().all<Method>().size(), 4U);
+    actions().newBook->trigger();
+    EXPECT_EQ(answers_.told.size(), 1U) << "is there already";
+}
+
+TEST_F(MainWindowTest, SavesACopy) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    answers_.path = at(QStringLiteral("copy.tenthday"));
+    actions().saveCopy->trigger();
+    EXPECT_TRUE(reread(answers_.path).sameContent(test::smallBook()));
+    EXPECT_TRUE(answers_.told.empty());
+    answers_.path = window_->desk()->path();
+    actions().saveCopy->trigger();
+    EXPECT_EQ(answers_.told.size(), 1U) << "the open book itself";
+}
+
+TEST_F(MainWindowTest, RemembersLookAndPlace) {
+    actions().looks[static_cast<std::size_t>(LookChoice::Dark)]->trigger();
+    EXPECT_EQ(lookOf(QApplication::palette()), Look::Dark);
+    window_->resize(780, 560);
+    window_->close();
+    reopen();
+    EXPECT_TRUE(actions().looks[static_cast<std::size_t>(LookChoice::Dark)]->isChecked());
+    EXPECT_EQ(window_->size(), QSize(780, 560));
+    actions().looks[static_cast<std::size_t>(LookChoice::Light)]->trigger();
+    EXPECT_EQ(lookOf(QApplication::palette()), Look::Light);
+}
+
+TEST_F(MainWindowTest, EveryMenuEntryHasAKeyOfItsOwnInItsMenu) {
+    for (const auto* top : window_->menuBar()->actions()) {
+        std::set<QChar> keys;
+        for (const auto* action : top->menu()->actions()) {
+            if (action->isSeparator()) continue;
+            const auto at = action->text().indexOf(u'&');
+            ASSERT_GE(at, 0) << action->text().toStdString();
+            EXPECT_TRUE(keys.insert(action->text().at(at + 1).toLower()).second)
+                << action->text().toStdString();
+        }
+    }
+}
+
+}  // namespace
+}  // namespace tenthday

@@ -12,6 +12,7 @@
 
 #include "book/backups.h"
 #include "book/new_book.h"
+#include "chart/chart_desk_link.h"
 #include "screen_text/window_text.h"
 #include "window/empty_page.h"
 #include "window/screen_place.h"
@@ -49,7 +50,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
     connect(&backup_, &QTimer::timeout, this, &MainWindow::backUp);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() { delete chart_; }
 
 void MainWindow::connectActions() {
     const auto on = [this](QAction* action, auto&& act) {
@@ -64,6 +65,10 @@ void MainWindow::connectActions() {
     on(actions_.quit, [this] { close(); });
     on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
     on(actions_.redo, [this] { undoOrRedo(&Desk::redo); });
+    on(actions_.zoomIn, [this] { chart_->zoomIn(); });
+    on(actions_.zoomOut, [this] { chart_->zoomOut(); });
+    on(actions_.wholeSeason, [this] { chart_->showWholeSeason(); });
+    on(actions_.goToToday, [this] { chart_->goToToday(); });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
         on(actions_.looks[i], [this, i] {
             settings_.setLook(static_cast<LookChoice>(i));
@@ -106,8 +111,20 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
     return why;
 }
 
+void MainWindow::showChart() {
+    chart_ = new SeasonChart;
+    chart_->setLook(lookFor(settings_.look(), desktop_));
+    auto* link = new ChartDeskLink(*chart_, *desk_);
+    connect(link, &ChartDeskLink::refused, this,
+            [this](const QString& why) { statusBar()->showMessage(why); });
+    pages_->setCurrentIndex(pages_->addWidget(chart_));
+    chart_->setFocus();
+}
+
 void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
+    delete chart_;  // it leans on the book that goes
     desk_ = std::move(desk);
+    showChart();
     connect(desk_.get(), &Desk::shown, this,
             [this](const OutlookPtr&, const Changes& changes) { follow(changes); });
     const auto path = QFileInfo(desk_->path()).absoluteFilePath();
@@ -174,7 +191,9 @@ void MainWindow::backUp() {
 
 void MainWindow::applyLook(LookChoice choice) {
     actions_.setLook(choice);
-    QApplication::setPalette(widgetPalette(lookFor(choice, desktop_)));
+    const auto look = lookFor(choice, desktop_);
+    QApplication::setPalette(widgetPalette(look));
+    if (chart_ != nullptr) chart_->setLook(look);
 }
 
 void MainWindow::restorePlace() {

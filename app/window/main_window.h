@@ -16,6 +16,8 @@ class QStackedWidget;
 
 namespace tenthday {
 
+class SeasonChart;
+
 /// Writes the example operation into a new book.
 using MakeExample = std::function<Result<void>(const QString& path)>;
 
@@ -37,6 +39,8 @@ public:
     /// The open book, or null.
     [[nodiscard]] Desk* desk() const { return desk_.get(); }
     [[nodiscard]] WindowActions& actions() { return actions_; }
+    /// The chart of the open book, or null.
+    [[nodiscard]] SeasonChart* chart() const { return chart_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
     /// Where the example is kept; made when first opened.
     void setExamplePath(const QString& path) { examplePath_ = path; }
@@ -47,6 +51,7 @@ protected:
 private:
     void connectActions();
     void showDesk(std::unique_ptr<Desk> desk);
+    void showChart();
     [[nodiscard]] Result<std::unique_ptr<Desk>> openForReading(const QString& path,
                                                                const Error& why);
     void makeNewBook();
@@ -67,6 +72,7 @@ private:
     std::unique_ptr<Questions> questions_;
     std::unique_ptr<Desk> desk_;
     QStackedWidget* pages_;
+    SeasonChart* chart_ = nullptr;
     QLabel* access_;
     QLabel* today_;
     QTimer minute_;

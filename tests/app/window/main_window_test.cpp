@@ -4,9 +4,11 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QTest>
 
 #include "app/book/book_fixture.h"
 #include "book/backups.h"
+#include "chart/season_chart.h"
 #include "records/verbs.h"
 
 namespace tenthday {
@@ -201,6 +203,34 @@ TEST_F(MainWindowTest, RemembersLookAndPlace) {
     EXPECT_EQ(window_->size(), QSize(780, 560));
     actions().looks[static_cast<std::size_t>(LookChoice::Light)]->trigger();
     EXPECT_EQ(lookOf(QApplication::palette()), Look::Light);
+}
+
+TEST_F(MainWindowTest, TheChartShowsTheBookAndSavesWhatIsMovedOnIt) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    auto* chart = window_->chart();
+    ASSERT_NE(chart, nullptr);
+    EXPECT_TRUE(chart->isVisible());
+    EXPECT_EQ(chart->outlook(), window_->desk()->outlook());
+    chart->setSelectedBatch(test::kBatch);
+    QTest::keyClick(chart, Qt::Key_Right, Qt::AltModifier);
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-05"));
+    actions().undo->trigger();
+    EXPECT_EQ(dayInFile(window_->desk()->path()), day("2027-06-04"));
+    EXPECT_EQ(chart->outlook(), window_->desk()->outlook());
+    const auto before = chart->dayAxis();
+    actions().zoomIn->trigger();
+    EXPECT_GT(chart->dayAxis().dayPx(), before.dayPx());
+    actions().wholeSeason->trigger();
+    actions().goToToday->trigger();
+}
+
+TEST_F(MainWindowTest, AnotherBookTakesThePlaceOfTheFirst) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    const auto second = makeSmallBook(QStringLiteral("second.tenthday"));
+    ASSERT_TRUE(window_->open(second));
+    EXPECT_EQ(window_->desk()->path().toStdString(), second.toStdString());
+    EXPECT_EQ(window_->chart()->outlook(), window_->desk()->outlook());
+    EXPECT_TRUE(open(at(QStringLiteral("mill.tenthday")))) << "the first is let go";
 }
 
 TEST_F(MainWindowTest, EveryMenuEntryHasAKeyOfItsOwnInItsMenu) {

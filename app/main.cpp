@@ -3,6 +3,7 @@
 #include <QStyleFactory>
 #include <cstdio>
 
+#include "headless/headless.h"
 #include "window/main_window.h"
 
 namespace tenthday {
@@ -64,4 +65,8 @@ int runWindow(int argc, char** argv) {
 }  // namespace
 }  // namespace tenthday
 
-int main(int argc, char** argv) { return tenthday::runWindow(argc, argv); }
+int main(int argc, char** argv) {
+    const std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
+    if (tenthday::isHeadless(words)) return tenthday::runHeadless(words);
+    return tenthday::runWindow(argc, argv);
+}

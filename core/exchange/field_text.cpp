@@ -18,7 +18,7 @@ bool readWhole(std::string_view text, Number& value) {
 
 }  // namespace
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     std::string shown = "'";
     while (!text.empty() && shown.size() < kQuotedMost) {
         const auto length = utf8Length(text);
@@ -37,25 +37,25 @@ FieldComplaint readField(std::string_view text, std::string& value) {
 
 FieldComplaint readField(std::string_view text, std::int32_t& value) {
     if (readWhole(text, value)) return std::nullopt;
-    return "a whole number is needed, not " + quoted(text);
+    return "a whole number is needed, not " + inQuotes(text);
 }
 
 FieldComplaint readField(std::string_view text, bool& value) {
-    if (text != "yes" && text != "no") return "yes or no is needed, not " + quoted(text);
+    if (text != "yes" && text != "no") return "yes or no is needed, not " + inQuotes(text);
     value = text == "yes";
     return std::nullopt;
 }
 
 FieldComplaint readField(std::string_view text, Day& value) {
     const auto day = dayFromText(text);
-    if (!day) return "a day of the calendar as YYYY-MM-DD is needed, not " + quoted(text);
+    if (!day) return "a day of the calendar as YYYY-MM-DD is needed, not " + inQuotes(text);
     value = *day;
     return std::nullopt;
 }
 
 FieldComplaint readField(std::string_view text, Hour& value) {
     if (!readWhole(text, value.value) || value.value < 0 || value.value > 23)
-        return "an hour from 0 to 23 is needed, not " + quoted(text);
+        return "an hour from 0 to 23 is needed, not " + inQuotes(text);
     return std::nullopt;
 }
 
@@ -66,12 +66,12 @@ std::string oneOfNeeded(const std::string_view* names, std::size_t count, std::s
         if (!list.empty()) list += ", ";
         list += names[i];
     }
-    return "one of " + list + " is needed, not " + quoted(text);
+    return "one of " + list + " is needed, not " + inQuotes(text);
 }
 
 FieldComplaint readThousandths(std::string_view text, std::int32_t& value) {
     const std::string complaint =
-        "a number with three decimals at most is needed, not " + quoted(text);
+        "a number with three decimals at most is needed, not " + inQuotes(text);
     const auto point = text.find('.');
     const auto whole = text.substr(0, point);
     auto decimals = std::string(point == std::string_view::npos ? "0" : text.substr(point + 1));

@@ -17,7 +17,7 @@ namespace tenthday {
 using FieldComplaint = std::optional<std::string>;
 
 /// The text in quotes for an error line: on one line and not endless.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string inQuotes(std::string_view text);
 
 inline ListingCell fieldOf(const std::string& value) { return cell(value); }
 inline ListingCell fieldOf(std::int32_t value) { return cell(value); }

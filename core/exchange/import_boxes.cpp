@@ -61,7 +61,7 @@ private:
         if (isNew) return begin(line, label, uuid, box);
         if (uuid != Uuid{} && uuid != box.row.id.uuid)
             refuse(line, "id",
-                   "box " + quoted(label) + " has another id on line " +
+                   "box " + inQuotes(label) + " has another id on line " +
                        std::to_string(box.firstLine));
         return box;
     }
@@ -73,7 +73,7 @@ private:
         if (uuid == Uuid{})
             id = taken ? found->id : Id<Box>{work_.newId()};
         else if (taken)
-            refuse(line, "label", quoted(label) + " is there already");
+            refuse(line, "label", inQuotes(label) + " is there already");
         const auto [other, isNew] = labels_.emplace(id, line.number());
         if (!isNew)
             refuse(line, "id", "there twice, first on line " + std::to_string(other->second));

@@ -34,7 +34,7 @@ void importFacts(ImportWork& work, const ImportFile& file) {
         if (!line.find("override")) return work.errors.refuse(1, "override", "missing");
         if (!fact)
             return work.errors.refuse(line.number(), "fact",
-                                      "no fact " + quoted(line.text("fact")));
+                                      "no fact " + inQuotes(line.text("fact")));
         facts.add(line, *fact, work.errors);
         takeFact(work, line, *fact);
     }

@@ -18,7 +18,8 @@ void checkHeader(const std::vector<std::string>& header, const std::vector<KindC
     for (std::size_t i = 0; i < header.size(); ++i) {
         const auto known = [&](const auto& c) { return c.name == header[i]; };
         if (std::none_of(columns.begin(), columns.end(), known))
-            errors.refuse(line, quoted(header[i]), "unknown; the columns are " + namesOf(columns));
+            errors.refuse(line, inQuotes(header[i]),
+                          "unknown; the columns are " + namesOf(columns));
         if (std::find(header.begin(), header.begin() + static_cast<std::ptrdiff_t>(i), header[i]) !=
             header.begin() + static_cast<std::ptrdiff_t>(i))
             errors.refuse(line, header[i], "there twice");

@@ -38,7 +38,7 @@ private:
         if (isNew) return begin(line, label, uuid, method);
         if (uuid != Uuid{} && uuid != method.row.id.uuid)
             refuse(line, "id",
-                   "method " + quoted(label) + " has another id on line " +
+                   "method " + inQuotes(label) + " has another id on line " +
                        std::to_string(method.firstLine));
         return method;
     }
@@ -51,7 +51,7 @@ private:
         if (uuid == Uuid{})
             id = taken ? found->id : Id<Method>{work_.newId()};
         else if (taken)
-            refuse(line, "label", quoted(label) + " is there already");
+            refuse(line, "label", inQuotes(label) + " is there already");
         const auto [other, isNew] = ids_.emplace(id, line.number());
         if (!isNew)
             refuse(line, "id", "there twice, first on line " + std::to_string(other->second));
@@ -97,7 +97,7 @@ private:
         if (before && *before == step) return;
         if (const auto batch = userOf(step.method))
             return refuse(line, "step",
-                          "batch " + quoted(batch->label) +
+                          "batch " + inQuotes(batch->label) +
                               " uses this method: give a changed one a new label");
         work_.put(before, step);
     }

@@ -23,7 +23,7 @@ Uuid idOf(const ImportLine& line, ImportErrors& errors) {
     const auto text = line.text("id");
     if (text.empty()) return {};
     const auto uuid = uuidFromText(text);
-    if (!uuid || *uuid == Uuid{}) errors.refuse(line.number(), "id", "no id: " + quoted(text));
+    if (!uuid || *uuid == Uuid{}) errors.refuse(line.number(), "id", "no id: " + inQuotes(text));
     return uuid.value_or(Uuid{});
 }
 

@@ -33,7 +33,7 @@ struct ImportWork {
 /// "no yard 'Foo'".
 template <class Row>
 std::string nothingNamed(std::string_view text) {
-    return "no " + std::string(ColumnsOf<Row>::table) + " " + quoted(text);
+    return "no " + std::string(ColumnsOf<Row>::table) + " " + inQuotes(text);
 }
 
 /// The line's id; none where the field is empty or is no id, which is refused.

@@ -42,7 +42,7 @@ private:
         if (found && found->label != label) found = nullptr;  // brought by an earlier line
         const auto meant = byId(line, found);
         if (found && found->id != meant.id && !named_.contains(found->id.uuid))
-            work_.errors.refuse(line.number(), "label", quoted(label) + " is there already");
+            work_.errors.refuse(line.number(), "label", inQuotes(label) + " is there already");
         work_.lookup.add(label, meant.id);
         return meant;
     }
@@ -144,11 +144,12 @@ private:
 
     void refuseSide(const ImportLine& line, Id<Box> box, Day day) {
         const auto layout = work_.lookup.layoutOn(box, day);
-        const auto where = "box " + quoted(line.text("box")) +
+        const auto where = "box " + inQuotes(line.text("box")) +
                            (layout ? " is laid out as " + layout->layout : " has no layout") +
                            " on " + toText(day);
-        work_.errors.refuse(line.number(), layout ? "side" : "box",
-                            layout ? "no side " + quoted(line.text("side")) + ": " + where : where);
+        work_.errors.refuse(
+            line.number(), layout ? "side" : "box",
+            layout ? "no side " + inQuotes(line.text("side")) + ": " + where : where);
     }
 
     static std::optional<Id<Batch>> batchOf(const Row& row) {
@@ -191,7 +192,7 @@ private:
         if (!bars.empty() && std::none_of(bars.begin(), bars.end(), isIt))
             work_.errors.refuse(
                 line.number(), "bar",
-                "batch " + quoted(line.text("batch")) + " has no bar " + std::to_string(bar));
+                "batch " + inQuotes(line.text("batch")) + " has no bar " + std::to_string(bar));
     }
 
     void checkStep(const ImportLine& line, Id<Batch> batch, std::int32_t step) {
@@ -201,7 +202,7 @@ private:
         if (std::none_of(steps.begin(), steps.end(), isIt))
             work_.errors.refuse(
                 line.number(), "step",
-                "method " + quoted(method->label) + " has no step " + std::to_string(step));
+                "method " + inQuotes(method->label) + " has no step " + std::to_string(step));
     }
 
     template <class R, bool = LabelledRow<R>>

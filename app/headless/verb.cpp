@@ -1,0 +1,43 @@
+#include "headless/verb.h"
+
+#include "book/book_file.h"
+#include "exchange/field_text.h"
+
+namespace tenthday {
+namespace {
+
+/// The season that holds the day, unless it is the one shown.
+std::optional<Id<Season>> otherSeason(const Snapshot& snapshot, Day day) {
+    if (snapshot.season().contains(day)) return std::nullopt;
+    for (const auto& season : snapshot.all<Season>())
+        if (season->from <= day && day <= season->until) return season->id;
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Day> dayOption(const Arguments& arguments, std::string_view option) {
+    const auto text = arguments.value(option);
+    if (!text) return optionError(option, "is missing");
+    Day day;
+    if (const auto complaint = readField(*text, day)) return optionError(option, *complaint);
+    return day;
+}
+
+Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
+    OpenOptions options;
+    options.access = Access::ReadOnly;
+    options.clock = call.clock;
+    auto book = BookFile::open(QString::fromStdString(call.arguments.operand(0)), options);
+    if (!book) return book.error();
+    auto snapshot = book.value()->read();
+    if (!snapshot) return snapshot.error();
+    if (const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt) {
+        snapshot = book.value()->read({season, false});
+        if (!snapshot) return snapshot.error();
+    }
+    OutlookMemo memo;
+    return outlookOf(snapshot.value(), memo);
+}
+
+}  // namespace tenthday

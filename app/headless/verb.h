@@ -1,0 +1,61 @@
+/// @file verb.h  What every headless verb is made of.
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "exchange/listing.h"
+#include "headless/arguments.h"
+#include "options/clock.h"
+#include "outlook/outlook.h"
+
+namespace tenthday {
+
+enum class Exit : std::uint8_t { Good = 0, Failed = 1, WrongUse = 2 };
+
+/// How a verb ended: what goes to standard output, or the one line for standard error.
+struct Answer {
+    Exit exit = Exit::Good;
+    std::string out;
+    std::string error;
+
+    static Answer failed(const Error& error) { return {Exit::Failed, {}, error.text}; }
+    static Answer wrongUse(const Error& error) { return {Exit::WrongUse, {}, error.text}; }
+};
+
+/// One call of a verb, its options read.
+struct Call {
+    Arguments arguments;
+    ListingForm form = ListingForm::Csv;
+    Clock clock;
+
+    [[nodiscard]] Answer print(const Listing& listing) const {
+        return {Exit::Good, render(listing, form), {}};
+    }
+};
+
+struct HeadlessVerb {
+    std::string_view name;
+    CallForm form;
+    std::string_view usage;  ///< after the verb's name: "BOOK --on DAY [--totals]"
+    std::string_view what;   ///< what it does, for --help
+    bool lists;              ///< takes --csv and --json
+    Answer (*run)(const Call& call);
+};
+
+/// Each in a file of its own.
+[[nodiscard]] const HeadlessVerb& exampleVerb();
+[[nodiscard]] const HeadlessVerb& datesVerb();
+[[nodiscard]] const HeadlessVerb& nucsVerb();
+[[nodiscard]] const HeadlessVerb& findingsVerb();
+[[nodiscard]] const HeadlessVerb& checkVerb();
+[[nodiscard]] const HeadlessVerb& pictureVerb();
+[[nodiscard]] const HeadlessVerb& exportVerb();
+[[nodiscard]] const HeadlessVerb& importVerb();
+
+/// A day in an option that was given.
+[[nodiscard]] Result<Day> dayOption(const Arguments& arguments, std::string_view option);
+
+/// The outlook of a book, read only. With a day, of the season that holds it, where there is one.
+[[nodiscard]] Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day = {});
+
+}  // namespace tenthday

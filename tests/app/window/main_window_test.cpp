@@ -219,7 +219,7 @@ TEST_F(MainWindowTest, TheChartShowsTheBookAndSavesWhatIsMovedOnIt) {
     EXPECT_EQ(chart->outlook(), window_->desk()->outlook());
     const auto before = chart->dayAxis();
     actions().zoomIn->trigger();
-    EXPECT_GT(chart->dayAxis().dayPx(), before.dayPx());
+    EXPECT_GT(chart->dayAxis().dayWidth(), before.dayWidth());
     actions().wholeSeason->trigger();
     actions().goToToday->trigger();
 }

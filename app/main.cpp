@@ -3,6 +3,8 @@
 #include <QStyleFactory>
 #include <cstdio>
 
+#include "book/book_file.h"
+#include "exchange/example.h"
 #include "headless/headless.h"
 #include "window/main_window.h"
 
@@ -56,7 +58,8 @@ int runWindow(int argc, char** argv) {
     QApplication::setApplicationDisplayName(QStringLiteral("Tenthday"));
     QApplication::setApplicationVersion(QStringLiteral(TENTHDAY_VERSION));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    MainWindow window(Settings::ofUser(), Clock(call.value().today), {});
+    MainWindow window(Settings::ofUser(), Clock(call.value().today),
+                      [](const QString& path) { return createBook(path, exampleContent()); });
     window.show();
     window.start(call.value().book);
     return QApplication::exec();
@@ -66,7 +69,7 @@ int runWindow(int argc, char** argv) {
 }  // namespace tenthday
 
 int main(int argc, char** argv) {
-    const std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
+    const std::vector<std::string> words(argv + 1, argv + argc);
     if (tenthday::isHeadless(words)) return tenthday::runHeadless(words);
     return tenthday::runWindow(argc, argv);
 }

@@ -43,6 +43,7 @@ struct HeadlessVerb {
 };
 
 /// Each in a file of its own.
+[[nodiscard]] const HeadlessVerb& newVerb();
 [[nodiscard]] const HeadlessVerb& exampleVerb();
 [[nodiscard]] const HeadlessVerb& datesVerb();
 [[nodiscard]] const HeadlessVerb& nucsVerb();

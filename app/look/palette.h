@@ -4,11 +4,16 @@
 #include <QPalette>
 #include <array>
 
+#include "base/tokens.h"
 #include "look/role.h"
 
 namespace tenthday {
 
 enum class Look : std::uint8_t { Light, Dark, Paper };
+template <>
+struct TokensOf<Look> {
+    static constexpr auto names = std::to_array<std::string_view>({"light", "dark", "paper"});
+};
 
 /// One colour per role. Paper is for print and vector files: white ground, dark ink, always.
 class Palette {

@@ -1,5 +1,9 @@
 #include "chart/picture.h"
 
+#include <QFileInfo>
+#include <algorithm>
+#include <array>
+
 #include "exchange/field_text.h"
 #include "headless/verb.h"
 
@@ -8,6 +12,7 @@ namespace {
 
 constexpr std::int32_t kLeastSide = 200;
 constexpr std::int32_t kMostSide = 20000;
+constexpr std::array<std::string_view, 3> kLooks{"light", "dark", "paper"};  // in Look's order
 
 struct Wish {
     std::string path;
@@ -45,9 +50,12 @@ Result<void> readSizeAndLook(const Arguments& arguments, PictureOptions& options
                                    inQuotes(*text));
         options.size = *size;
     }
-    if (const auto text = arguments.value("--look"))
-        if (const auto complaint = readField(*text, options.look))
-            return optionError("--look", *complaint);
+    if (const auto text = arguments.value("--look")) {
+        const auto at = std::find(kLooks.begin(), kLooks.end(), *text);
+        if (at == kLooks.end())
+            return optionError("--look", oneOfNeeded(kLooks.data(), kLooks.size(), *text));
+        options.look = static_cast<Look>(at - kLooks.begin());
+    }
     return {};
 }
 
@@ -55,8 +63,9 @@ Result<Wish> readWish(const Arguments& arguments) {
     Wish wish;
     const auto path = arguments.value("--out");
     if (!path) return optionError("--out", "is missing");
-    const auto isKnown = [&](std::string_view suffix) { return path->ends_with(suffix); };
-    if (!isKnown(".png") && !isKnown(".svg") && !isKnown(".pdf"))
+    const auto suffix = QFileInfo(QString::fromStdString(*path)).suffix().toLower();
+    if (!QStringList{QStringLiteral("png"), QStringLiteral("svg"), QStringLiteral("pdf")}.contains(
+            suffix))
         return optionError(
             "--out", "a name that ends in .png, .svg or .pdf is needed, not " + inQuotes(*path));
     wish.path = *path;

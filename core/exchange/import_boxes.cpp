@@ -73,7 +73,7 @@ private:
         if (uuid == Uuid{})
             id = taken ? found->id : Id<Box>{work_.newId()};
         else if (taken)
-            refuse(line, "label", inQuotes(label) + " is there already");
+            refuse(line, "label", inQuotes(label) + " is there already, with another id");
         const auto [other, isNew] = labels_.emplace(id, line.number());
         if (!isNew)
             refuse(line, "id", "there twice, first on line " + std::to_string(other->second));

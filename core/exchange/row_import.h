@@ -42,7 +42,8 @@ private:
         if (found && found->label != label) found = nullptr;  // brought by an earlier line
         const auto meant = byId(line, found);
         if (found && found->id != meant.id && !named_.contains(found->id.uuid))
-            work_.errors.refuse(line.number(), "label", inQuotes(label) + " is there already");
+            work_.errors.refuse(line.number(), "label",
+                                inQuotes(label) + " is there already, with another id");
         work_.lookup.add(label, meant.id);
         return meant;
     }

@@ -198,7 +198,7 @@ TEST(BrokenBoxes, TwoIdsForOneLabelAndTwoLabelsForOneId) {
               "line 3, column id: there twice, first on line 2");
     EXPECT_EQ(book.import("boxes", "id,label\n" + a + ",7\n"), "");
     EXPECT_EQ(book.import("boxes", "id,label\n" + b + ",7\n"),
-              "line 2, column label: '7' is there already");
+              "line 2, column label: '7' is there already, with another id");
 }
 
 TEST(BrokenMethods, IdsLabelsAndGaps) {

@@ -1,5 +1,5 @@
-#include "base/natural_order.h"
 #include "exchange/listing.h"
+#include "base/natural_order.h"
 
 #include <gtest/gtest.h>
 

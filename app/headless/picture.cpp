@@ -1,8 +1,6 @@
 #include "chart/picture.h"
 
 #include <QFileInfo>
-#include <algorithm>
-#include <array>
 
 #include "exchange/field_text.h"
 #include "headless/verb.h"
@@ -12,7 +10,6 @@ namespace {
 
 constexpr std::int32_t kLeastSide = 200;
 constexpr std::int32_t kMostSide = 20000;
-constexpr std::array<std::string_view, 3> kLooks{"light", "dark", "paper"};  // in Look's order
 
 struct Wish {
     std::string path;
@@ -50,12 +47,9 @@ Result<void> readSizeAndLook(const Arguments& arguments, PictureOptions& options
                                    inQuotes(*text));
         options.size = *size;
     }
-    if (const auto text = arguments.value("--look")) {
-        const auto at = std::find(kLooks.begin(), kLooks.end(), *text);
-        if (at == kLooks.end())
-            return optionError("--look", oneOfNeeded(kLooks.data(), kLooks.size(), *text));
-        options.look = static_cast<Look>(at - kLooks.begin());
-    }
+    if (const auto text = arguments.value("--look"))
+        if (const auto complaint = readField(*text, options.look))
+            return optionError("--look", *complaint);
     return {};
 }
 

@@ -21,6 +21,16 @@ struct Label {
 
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
 
+/// Cells for which there is no ready nuc, and none likely either.
+bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
+
+/// Too many only where nothing likely covers them: else what they hang on.
+QString leftText(const CellsDay& day, bool brief) {
+    if (brief) return chart_text::leftShort(day.left());
+    return day.left() < 0 && !isUncovered(day) ? chart_text::needCatch(-day.left())
+                                               : chart_text::left(day.left());
+}
+
 Label labelOf(const CellsDay& day, bool brief, const TextRuler& ruler) {
     const int likely = wholeLikely(day.numbers);
     const int ready = day.numbers.ready;
@@ -30,15 +40,11 @@ Label labelOf(const CellsDay& day, bool brief, const TextRuler& ruler) {
     label.lines[1] = {
         brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
         Type::Small};
-    label.lines[2] = {brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left()),
-                      Type::Strong};
+    label.lines[2] = {leftText(day, brief), Type::Strong};
     for (const auto& line : label.lines)
         label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
     return label;
 }
-
-/// Cells for which there is no ready nuc, and none likely either.
-bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
 
 int weightOf(const LaneInput& input, const CellsDay& day) {
     const bool selected = std::any_of(day.batches.begin(), day.batches.end(),

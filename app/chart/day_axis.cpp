@@ -68,6 +68,13 @@ DayAxis DayAxis::showing(Day day, qreal margin) const {
 
 DayAxis DayAxis::centredOn(Day day) const { return scrolledBy(middleOf(day) - left_ - width_ / 2); }
 
+DayAxis DayAxis::fittedTo(DayWindow days) const {
+    auto axis = *this;
+    axis.dayWidth_ = width_ / std::max(days.size(), 1);
+    axis.scroll_ = static_cast<qreal>((days.first - span_.first).count()) * axis.dayWidth_;
+    return axis.clamped();
+}
+
 DayAxis DayAxis::placed(DayWindow span, qreal left, qreal width) const {
     DayAxis axis(span, left, width);
     if (showsAll()) return axis;

@@ -46,6 +46,8 @@ public:
     [[nodiscard]] DayAxis showing(Day day, qreal margin = 0) const;
     /// Scrolled so that the day stands in the middle.
     [[nodiscard]] DayAxis centredOn(Day day) const;
+    /// Zoomed and scrolled so that these days fill the width, as far as the span and zoom let.
+    [[nodiscard]] DayAxis fittedTo(DayWindow days) const;
     /// The same days in another place: keeps the zoom, or the whole span where that was shown.
     [[nodiscard]] DayAxis placed(DayWindow span, qreal left, qreal width) const;
 

@@ -16,7 +16,8 @@ constexpr qreal kBetween = 17;
 constexpr auto kEntries = std::to_array<LegendEntry>(
     {LegendEntry::OpenCells, LegendEntry::SealedCells, LegendEntry::Virgin, LegendEntry::DueToFly,
      LegendEntry::Laying, LegendEntry::JudgedGood, LegendEntry::NoQueen, LegendEntry::Ready,
-     LegendEntry::NotStocked, LegendEntry::LookDue, LegendEntry::LookDone, LegendEntry::Rest});
+     LegendEntry::Likely, LegendEntry::Waiting, LegendEntry::NotStocked, LegendEntry::LookDue,
+     LegendEntry::LookDone, LegendEntry::Rest});
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
@@ -69,6 +70,14 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
         case LegendEntry::Ready:
             fill(Role::Ready);
             edge(Role::ReadyEdge);
+            break;
+        case LegendEntry::Likely:
+            fill(Role::Likely);
+            sheet.hatch(Layer::Heads, Role::LikelyHatch, box, Slope::Falling, 5, 1);
+            edge(Role::ReadyEdge);
+            break;
+        case LegendEntry::Waiting:
+            fill(Role::Waiting);
             break;
         case LegendEntry::NotStocked:
             sheet.hatch(Layer::Heads, Role::NotStockedHatch, box, Slope::Rising, 4.5, 1.2);

@@ -87,9 +87,22 @@ BarShape shapeOf(const LaneInput& input, const LoadSpan& span, qreal base, qreal
     return shape;
 }
 
+/// x moved right past the lines of today and the chosen day, where they would run through a text.
+qreal clearOfLines(const LaneInput& input, qreal x, qreal width) {
+    const auto& axis = input.axis;
+    std::vector<qreal> lines{axis.xOf(input.outlook.snapshot.today())};
+    if (const auto chosen = input.options.chosenDay) {
+        lines.push_back(axis.xOf(*chosen));
+        lines.push_back(axis.xOf(*chosen + Days{1}));
+    }
+    for (const qreal line : lines)
+        if (x - 2 < line && line < x + width + 2) x = line + 4;
+    return x;
+}
+
 /// Writes the batch's number at the left and its cells on the sealed part, each where it fits.
-void layBarText(const QString& batch, const BarShape& bar, qreal from, qreal to, qreal base,
-                Sheet& sheet, int target) {
+void layBarText(const LaneInput& input, const QString& batch, const BarShape& bar, qreal from,
+                qreal to, qreal base, Sheet& sheet, int target) {
     const auto& ruler = sheet.ruler();
     const qreal room = base - bar.edge.lowestY();
     const qreal wide = ruler.width(batch, Type::Batch) + 7;
@@ -100,10 +113,13 @@ void layBarText(const QString& batch, const BarShape& bar, qreal from, qreal to,
                    {from + 4, sheet.baselineAt(Type::Batch, base - high / 2)}, Align::Left, target);
         used = from + 4 + ruler.width(batch, Type::Batch);
     }
-    const qreal left = std::max(bar.sealedAt, used) + 5;
+    const qreal left = clearOfLines(input, std::max(bar.sealedAt, used) + 5,
+                                    ruler.width(chart_text::number(99), Type::Small));
     const int cells = static_cast<int>(std::lround(bar.lastCells));
     for (const auto& text : {chart_text::cells(cells), chart_text::number(cells)}) {
-        if (bar.sealedAt >= to || ruler.width(text, Type::Small) > to - left - 4) continue;
+        const qreal width = ruler.width(text, Type::Small);
+        if (bar.sealedAt >= to || width > to - left - 4) continue;
+        if (clearOfLines(input, left, width) != left) continue;
         if (ruler.capHeight(Type::Small) + 3 > room) return;
         sheet.text(Layer::Words, Role::CellsInk, Type::Small, text,
                    {left, sheet.baselineAt(Type::Small, base - room / 2)}, Align::Left, target);
@@ -196,7 +212,7 @@ QRectF layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLo
     if (bar.sealedAt < to)
         sheet.path(Layer::Body, Role::SealedCells,
                    bar.edge.between(std::max(bar.sealedAt, from), to).closedAt(base), target);
-    layBarText(label, bar, from, to, base, sheet, target);
+    layBarText(input, label, bar, from, to, base, sheet, target);
     layExit(input, load, bar, base, sheet, target);
     if (input.isSelected(load.batch))
         sheet.frame(Layer::Marks, Role::Selection, rect.adjusted(-3, -3, 3, 3), 1.6, 4);

@@ -7,6 +7,7 @@
 #include <QSaveFile>
 #include <QSvgGenerator>
 
+#include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
 
@@ -41,7 +42,7 @@ Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
     chart.chosenDay = options.chosenDay;
     chart.selected = options.selected;
     const auto span = plotSpan(outlook, chart, ruler);
-    const DayAxis axis(options.days.value_or(outlook.season), span.left, span.width);
+    const DayAxis axis(options.days.value_or(activeDays(outlook)), span.left, span.width);
     return {layOut(outlook, axis, chart, ruler), QRectF(QPointF(), QSizeF(options.size)), face,
             options.look};
 }

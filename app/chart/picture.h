@@ -9,7 +9,7 @@
 namespace tenthday {
 
 struct PictureOptions {
-    std::optional<DayWindow> days;  ///< empty: the whole season
+    std::optional<DayWindow> days;  ///< empty: those in which something happens (activeDays)
     QSize size{1920, 1080};         ///< logical px, each 200..20,000
     Look look = Look::Light;
     std::optional<Day> chosenDay;

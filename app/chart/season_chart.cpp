@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QWheelEvent>
 
+#include "chart/active_days.h"
 #include "chart/card_for.h"
 #include "chart/gesture_resting.h"
 #include "chart/hit_test.h"
@@ -40,6 +41,7 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
             options_.chosenDay =
                 std::clamp(outlook->snapshot.today(), outlook->season.first, outlook->season.last);
         axis_ = DayAxis();
+        fit_ = activeDays(*outlook);
     }
     if (outlook && options_.selected && !outlook->find(*options_.selected))
         options_.selected.reset();
@@ -139,6 +141,7 @@ std::optional<Day> SeasonChart::savedStart(Id<Batch> batch) const {
 }
 
 void SeasonChart::showAxis(const DayAxis& axis, qreal scrollY) {
+    fit_.reset();
     axis_ = axis;
     options_.scrollY = std::max(0.0, scrollY);
     relayout();
@@ -187,6 +190,7 @@ void SeasonChart::placeAxis() {
         const auto span = plotSpan(*shown_, options_, *ruler_);
         axis_ = axis_.width() <= 1 ? DayAxis(shown_->season, span.left, span.width)
                                    : axis_.placed(shown_->season, span.left, span.width);
+        if (fit_) axis_ = DayAxis(shown_->season, span.left, span.width).fittedTo(*fit_);
     }
     relayout();
 }

@@ -101,6 +101,7 @@ private:
     ChartOptions options_;
     DayAxis axis_;
     mutable std::optional<Layout> layout_;
+    std::optional<DayWindow> fit_;  ///< days that fill the window, until the user zooms or scrolls
     std::optional<Look> wishedLook_;
     Look look_ = Look::Light;
     Typeface face_;

@@ -1,6 +1,7 @@
 #include <set>
 
 #include "calendar/iso_week.h"
+#include "chart/cells_days_lane.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
 
@@ -76,10 +77,13 @@ Room roomFor(const YardPicture& picture, std::size_t column, bool about, Band ba
     return {};
 }
 
-class ReadyNumbersWriter {
+/// Writes one kind of number along the days of a yard, in the band it counts.
+class NumbersWriter {
 public:
-    ReadyNumbersWriter(const LaneInput& input, const YardPicture& picture, Sheet& sheet)
-        : input_(input), picture_(picture), sheet_(sheet) {
+    using NumberOf = QString (*)(const ReadyNumbers&);
+    NumbersWriter(const LaneInput& input, const YardPicture& picture, Sheet& sheet, Band band,
+                  NumberOf numberOf)
+        : input_(input), picture_(picture), sheet_(sheet), band_(band), numberOf_(numberOf) {
         for (const auto& day : input.outlook.nucs.cellsDays) cellsDays_.insert(day.day);
     }
 
@@ -92,23 +96,23 @@ public:
     }
 
 private:
+    [[nodiscard]] QString number(std::size_t i) const {
+        return numberOf_(picture_.columns[i].numbers);
+    }
     /// Where the number changes, on Mondays and on cells days; every day when days are wide.
     [[nodiscard]] bool isWanted(std::size_t i) const {
         constexpr qreal kWideDay = 26;
-        const auto& column = picture_.columns[i];
-        if (column.ready <= 0) return false;
-        return input_.axis.dayWidth() >= kWideDay || i == 0 ||
-               picture_.columns[i - 1].ready != column.ready || isoWeekday(column.day) == 1 ||
-               cellsDays_.contains(column.day);
+        const Day day = picture_.columns[i].day;
+        return input_.axis.dayWidth() >= kWideDay || i == 0 || number(i - 1) != number(i) ||
+               isoWeekday(day) == 1 || cellsDays_.contains(day);
     }
 
     void writeAt(std::size_t i, bool about) {
-        const auto& column = picture_.columns[i];
-        if (column.ready <= 0) return;
-        const auto text = chart_text::number(column.ready);
+        const auto text = number(i);
+        if (text.isEmpty()) return;
         const QSizeF size(sheet_.ruler().width(text, Type::Number),
                           sheet_.ruler().capHeight(Type::Number));
-        const auto room = roomFor(picture_, i, about, Band::Ready, {}, size);
+        const auto room = roomFor(picture_, i, about, band_, {}, size);
         if (room.columns == 0) return;
         const QPointF at(room.rect.center().x(), sheet_.snap()(room.rect.bottom() - 4));
         const auto rect = sheet_.textRect(Type::Number, text, at, Align::Middle);
@@ -116,45 +120,86 @@ private:
             if (other.adjusted(-4, -2, 4, 2).intersects(rect)) return;
         if (input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
         taken_.push_back(rect);
-        sheet_.text(Layer::Words, Role::ReadyInk, Type::Number, text, at, Align::Middle);
+        if (band_ == Band::Likely)  // off its hatch
+            sheet_.fill(Layer::Body, Role::Likely, rect.adjusted(-2, -3, 2, 3));
+        sheet_.text(Layer::Words, band_ == Band::Likely ? Role::LikelyInk : Role::ReadyInk,
+                    Type::Number, text, at, Align::Middle);
     }
 
     const LaneInput& input_;
     const YardPicture& picture_;
     Sheet& sheet_;
+    Band band_;
+    NumberOf numberOf_;
     std::set<Day> cellsDays_;
     std::vector<QRectF> taken_;
 };
 
-/// The batch's number once in its block: where its virgins are due to fly, else where it fits.
+QString readyNumber(const ReadyNumbers& numbers) {
+    return numbers.ready > 0 ? chart_text::number(numbers.ready) : QString();
+}
+
+QString likelyNumber(const ReadyNumbers& numbers) {
+    const int likely = wholeLikely(numbers);
+    return likely > 0 ? chart_text::more(likely) : QString();
+}
+
+/// Where a batch's number has the best room.
+struct BatchRoom {
+    Room room;
+    Band band{};
+    bool isGood = false;  ///< high enough to look no further
+};
+
+qreal heightOf(const YardPicture& picture, Id<Batch> batch) {
+    qreal height = 0;
+    for (const auto& block : picture.blocks)
+        if (block.batch == batch) height = std::max(height, block.bottom - block.top);
+    return height;
+}
+
+/// Where its virgins are due to fly, if that is most of the block on some day; else where most is.
+BatchRoom bestRoom(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
+                   const QSizeF& size) {
+    const qreal enough = std::min(0.6 * heightOf(picture, block.batch), 4 * size.height());
+    BatchRoom best;
+    for (const Band band :
+         {Band::DueToFly, Band::Virgin, Band::Laying, Band::Cell, Band::JudgedGood}) {
+        for (std::size_t i = 0; i < picture.columns.size(); ++i) {
+            if (!block.days.contains(picture.columns[i].day)) continue;
+            const auto room = roomFor(picture, i, false, band, block.batch, size);
+            if (room.columns == 0 || input.ribbon.meets(room.rect)) continue;
+            if (best.room.columns == 0 || room.rect.height() > best.room.rect.height())
+                best = {room, band, room.rect.height() >= enough};
+            if (best.isGood) return best;
+        }
+    }
+    return best;
+}
+
+/// The batch's number, once in its block.
 void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
                 Sheet& sheet) {
     const auto* batch = input.outlook.find(block.batch);
     if (!batch) return;
     const auto text = QString::fromStdString(batch->batch->label);
     const QSizeF size(sheet.ruler().width(text, Type::Batch), sheet.ruler().capHeight(Type::Batch));
-    for (const Band band :
-         {Band::DueToFly, Band::Virgin, Band::Laying, Band::Cell, Band::JudgedGood}) {
-        for (std::size_t i = 0; i < picture.columns.size(); ++i) {
-            if (!block.days.contains(picture.columns[i].day)) continue;
-            const auto room = roomFor(picture, i, false, band, block.batch, size);
-            if (room.columns == 0) continue;
-            const QPointF at(room.rect.center().x(),
-                             sheet.baselineAt(Type::Batch, room.rect.center().y()));
-            const auto words = sheet.textRect(Type::Batch, text, at, Align::Middle);
-            if (input.ribbon.meets(words)) continue;
-            if (room.columns > 1)  // over the gaps between days
-                sheet.fill(Layer::Body, groundOf(band), words.adjusted(-2, -3, 2, 3));
-            sheet.text(Layer::Words, inkOn(band), Type::Batch, text, at, Align::Middle);
-            return;
-        }
-    }
+    const auto best = bestRoom(input, picture, block, size);
+    if (best.room.columns == 0) return;
+    const QPointF at(best.room.rect.center().x(),
+                     sheet.baselineAt(Type::Batch, best.room.rect.center().y()));
+    if (best.room.columns > 1)  // over the gaps between days
+        sheet.fill(
+            Layer::Body, groundOf(best.band),
+            sheet.textRect(Type::Batch, text, at, Align::Middle).adjusted(-2, -kAir, 2, kAir));
+    sheet.text(Layer::Words, inkOn(best.band), Type::Batch, text, at, Align::Middle);
 }
 
 }  // namespace
 
 void writeYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
-    ReadyNumbersWriter(input, picture, sheet).write();
+    NumbersWriter(input, picture, sheet, Band::Ready, readyNumber).write();
+    NumbersWriter(input, picture, sheet, Band::Likely, likelyNumber).write();
     for (const auto& block : picture.yard->blocks)
         if (block.days.overlaps(input.visible)) writeBatch(input, picture, block, sheet);
 }

@@ -24,6 +24,8 @@ Role roleOf(Band band) {
             return Role::NoQueen;
         case Band::Waiting:
             return Role::Waiting;
+        case Band::Likely:
+            return Role::Likely;
         case Band::Ready:
             return Role::Ready;
         case Band::Spent:
@@ -59,6 +61,10 @@ void layStretch(const Stretch& stretch, qreal gap, const Snap& snap, Sheet& shee
         case Band::NoQueen:
             sheet.fill(Layer::Body, role, rect, target);
             sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);
+            break;
+        case Band::Likely:
+            sheet.fill(Layer::Body, role, rect, target);
+            sheet.hatch(Layer::Body, Role::LikelyHatch, rect, Slope::Falling, 8, 1);
             break;
         case Band::DroneLayer:
             sheet.fill(Layer::Body, role, rect, target);
@@ -134,10 +140,10 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
         picture.blocks.push_back(
             {place.batch, snap(yOf(place.to)), snap(yOf(place.from)), place.to - place.from});
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
-        DayColumn column{day, {}, 0};
+        DayColumn column{day, {}, {}};
         const auto index = (day - input.outlook.season.first).count();
         if (index >= 0 && index < static_cast<int>(yard.days.size()))
-            column.ready = yard.days[static_cast<std::size_t>(index)].numbers.ready;
+            column.numbers = yard.days[static_cast<std::size_t>(index)].numbers;
         const qreal left = std::max(input.axis.xOf(day), input.axis.left());
         const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
         for (const auto& run : stack.on(day)) {

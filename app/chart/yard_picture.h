@@ -13,7 +13,7 @@ struct BandBox {
 struct DayColumn {
     Day day;
     std::vector<BandBox> boxes;  ///< from the foot up
-    std::int32_t ready = 0;
+    ReadyNumbers numbers;
 };
 
 /// Part of a batch's places in a yard, over all its stay.

@@ -124,18 +124,65 @@ std::vector<int> takenBy(const std::vector<int>& places, std::vector<bool>& take
     return mine;
 }
 
+double sumOf(const Heights& heights) {
+    double sum = 0;
+    for (const double height : heights) sum += height;
+    return sum;
+}
+
+/// Whole nucs that add up to as many, by largest remainder.
+std::vector<double> wholeTotals(const std::vector<Holder>& holders) {
+    std::vector<double> whole;
+    std::vector<std::pair<double, std::size_t>> rests;
+    double all = 0;
+    double given = 0;
+    for (std::size_t i = 0; i < holders.size(); ++i) {
+        const double sum = sumOf(holders[i].heights);
+        whole.push_back(std::floor(sum + kNothing));
+        rests.push_back({whole.back() - sum, i});
+        all += sum;
+        given += whole.back();
+    }
+    std::stable_sort(rests.begin(), rests.end());
+    const auto left = static_cast<std::size_t>(std::max(0L, std::lround(all - given)));
+    for (std::size_t i = 0; i < std::min(left, rests.size()); ++i) whole[rests[i].second] += 1;
+    return whole;
+}
+
+/// Makes each batch's bands whole nucs, by rounding where one ends and the next begins.
+void makeWhole(std::vector<Holder>& holders) {
+    const auto totals = wholeTotals(holders);
+    for (std::size_t i = 0; i < holders.size(); ++i) {
+        const double sum = sumOf(holders[i].heights);
+        const double scale = sum > kNothing ? totals[i] / sum : 0;
+        double upTo = 0;
+        double before = 0;
+        for (double& height : holders[i].heights) {
+            upTo += height * scale;
+            const double edge = std::round(upTo);
+            height = edge - before;
+            before = edge;
+        }
+    }
+}
+
 /// Queenless nucs that are ready turn white, whatever they were before: those without a queen of
-/// any kind first, then those where none was found.
+/// any kind first, then those where none was found. Of the rest, some are likely to be ready.
 void splitReady(const YardDay& day, Heights& free, std::vector<Holder>& holders) {
     const double queenless = countOf(day, NucState::Ready) + countOf(day, NucState::Caught);
     const double ready = day.numbers.ready;
+    const double rest = std::max(0.0, queenless - ready);
     at(free, Band::Ready) = std::min(ready, queenless);
-    at(free, Band::Waiting) = std::max(0.0, queenless - ready);
-    const double noQueen = countOf(day, NucState::NoQueen);
-    const double share = noQueen > 0 ? std::clamp((ready - queenless) / noQueen, 0.0, 1.0) : 0;
-    const auto turn = [share](Heights& heights) {
-        at(heights, Band::Ready) += at(heights, Band::NoQueen) * share;
-        at(heights, Band::NoQueen) *= 1 - share;
+    at(free, Band::Likely) =
+        std::clamp(std::round(day.numbers.likely), 0.0,
+                   std::max(0.0, rest - static_cast<double>(day.numbers.needsBrood)));
+    at(free, Band::Waiting) = rest - at(free, Band::Likely);
+    double wanted = std::max(0.0, ready - queenless);
+    const auto turn = [&wanted](Heights& heights) {
+        const double turned = std::min(wanted, at(heights, Band::NoQueen));
+        at(heights, Band::NoQueen) -= turned;
+        at(heights, Band::Ready) += turned;
+        wanted -= turned;
     };
     turn(free);
     for (auto& holder : holders) turn(holder.heights);
@@ -157,6 +204,7 @@ Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders) 
     }
     at(free, Band::Spent) = countOf(yardDay, NucState::Spent);
     at(free, Band::NotStocked) = countOf(yardDay, NucState::NotStocked);
+    makeWhole(holders);
     splitReady(yardDay, free, holders);
     return free;
 }

@@ -16,7 +16,8 @@ enum class Band : std::uint8_t {
     Cell,
     DroneLayer,
     NoQueen,
-    Waiting,  ///< no cell, no queen, yet not ready
+    Waiting,  ///< no cell, no queen, yet not ready: needs brood, or queenless too short
+    Likely,   ///< ready if caught or looked at by the day before
     Ready,
     Spent,
     NotStocked
@@ -33,7 +34,8 @@ struct BandRun {
 };
 
 /// Places each batch's nucs in a yard so that they stay put: lowest free places first, as long as
-/// the batch is there. Heights are the counts of YardDay, shared among batches as expected.
+/// the batch is there. Heights are the counts of YardDay, shared among batches as expected and made
+/// whole nucs: white is exactly the ready number, a state may differ from its count by one.
 class YardStack {
 public:
     explicit YardStack(const Outlook& outlook, const YardOutlook& yard);

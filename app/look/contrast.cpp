@@ -1,5 +1,6 @@
 #include "look/contrast.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -23,8 +24,9 @@ constexpr auto kTextPairs = std::to_array<Pair>({
     {Role::CellsInk, Role::OpenCells},   {Role::CellsInk, Role::SealedCells},
     {Role::VirginInk, Role::Virgin},     {Role::DueToFlyInk, Role::DueToFly},
     {Role::LayingInk, Role::Laying},     {Role::JudgedGoodInk, Role::JudgedGood},
-    {Role::NoQueenInk, Role::NoQueen},   {Role::WaitingInk, Role::Waiting},
-    {Role::ReadyInk, Role::Ready},       {Role::TodayInk, Role::Today},
+    {Role::NoQueenInk, Role::NoQueen},   {Role::LikelyInk, Role::Likely},
+    {Role::WaitingInk, Role::Waiting},   {Role::ReadyInk, Role::Ready},
+    {Role::TodayInk, Role::Today},
 });
 
 constexpr auto kMarkPairs = std::to_array<Pair>({
@@ -54,8 +56,9 @@ double luminance(const QColor& colour) {
 }
 
 double contrastRatio(const QColor& a, const QColor& b) {
-    const auto [low, high] = std::minmax(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
+    const double x = luminance(a);
+    const double y = luminance(b);
+    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
 }
 
 std::span<const Pair> textPairs() { return kTextPairs; }

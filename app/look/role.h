@@ -44,6 +44,9 @@ enum class Role : std::uint8_t {
     Ready,  ///< the brightest thing there is
     ReadyEdge,
     ReadyInk,
+    Likely,  ///< white still in doubt
+    LikelyHatch,
+    LikelyInk,
     NotStockedHatch,
     SpentGround,
     Separator,  ///< the line where neighbours in a stack meet
@@ -96,6 +99,9 @@ struct TokensOf<Role> {
                                                                    "ready",
                                                                    "ready_edge",
                                                                    "ready_ink",
+                                                                   "likely",
+                                                                   "likely_hatch",
+                                                                   "likely_ink",
                                                                    "not_stocked_hatch",
                                                                    "spent_ground",
                                                                    "separator",

@@ -17,6 +17,7 @@ QString seasonChart() { return Words::tr("Season chart"); }
 QString batchBrief(const QString& label, const QString& graft, const QString& cellsOut) {
     return Words::tr("batch %1, graft %2, cells out %3").arg(label, graft, cellsOut);
 }
+QString more(int count) { return Words::tr("+%1").arg(number(count)); }
 QString today() { return Words::tr("today"); }
 QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
@@ -46,6 +47,11 @@ QString readyOn(const QString& day, int count, int likely) {
 QString left(int count) {
     return count < 0 ? Words::tr("%1 too many").arg(number(-count))
                      : Words::tr("left %1").arg(number(count));
+}
+
+QString needCatch(int count) {
+    return count == 1 ? Words::tr("1 needs a catch")
+                      : Words::tr("%1 need a catch").arg(number(count));
 }
 
 QString readyShort(int count, int likely) {
@@ -183,6 +189,10 @@ QString legend(LegendEntry entry) {
             return Words::tr("no queen found");
         case LegendEntry::Ready:
             return Words::tr("ready for a cell");
+        case LegendEntry::Likely:
+            return Words::tr("likely, once caught");
+        case LegendEntry::Waiting:
+            return Words::tr("needs brood, or too soon");
         case LegendEntry::NotStocked:
             return Words::tr("not stocked");
         case LegendEntry::LookDue:

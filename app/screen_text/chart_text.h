@@ -22,6 +22,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString nucs(int count);
 [[nodiscard]] QString cells(int count);
 [[nodiscard]] QString number(int count);
+/// "+13".
+[[nodiscard]] QString more(int count);
 
 /// The three lines of a cells day.
 [[nodiscard]] QString ripe(int count);
@@ -31,6 +33,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString readyOn(const QString& day, int count, int likely);
 /// "left 20", or "9 too many".
 [[nodiscard]] QString left(int count);
+/// Cells whose nucs are ready only once a queen there is caught.
+[[nodiscard]] QString needCatch(int count);
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);
@@ -54,6 +58,8 @@ enum class LegendEntry : std::uint8_t {
     JudgedGood,
     NoQueen,
     Ready,
+    Likely,
+    Waiting,
     NotStocked,
     LookDue,
     LookDone,

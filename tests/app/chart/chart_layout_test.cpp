@@ -140,8 +140,8 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
         if (item.shape == Shape::Text)
             roles[layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString()] =
                 item.role;
-    EXPECT_EQ(roles.at("2 too many"), Role::DangerInk);  // 29 ripe, 27 ready
-    EXPECT_EQ(roles.at("1 too many"), Role::Caution);    // 28 ripe, 27 ready, 19 likely
+    EXPECT_EQ(roles.at("2 too many"), Role::DangerInk);     // 29 ripe, 27 ready
+    EXPECT_EQ(roles.at("1 needs a catch"), Role::Caution);  // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("ready 27 +19"), 1U);
 }
 

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <random>
 #include <set>
 
 #include "core/exchange/paper_book.h"
@@ -240,6 +241,37 @@ TEST(BrokenRows, WhatARowCannotBe) {
               "line 2, column override: out of range");
     EXPECT_EQ(book.import("facts", "fact,value\naccepted,0.5\n"),
               "line 1, column override: missing");
+}
+
+/// Good files with a few bytes changed, cut or doubled by chance.
+TEST(BrokenByChance, IsTakenOrNamedByLineAndColumn) {
+    constexpr std::string_view kBytes = "\",\n\r;x-0\xE4\xFF";
+    std::mt19937 random(7);
+    std::size_t refused = 0;
+    for (const auto& sample : samples()) {
+        const auto book = bookBefore(sample.kind);
+        const auto good = joined({namesOf(sample.kind), padded(sample.kind, sample.first),
+                                  padded(sample.kind, sample.second)});
+        for (int round = 0; round < 200; ++round) {
+            auto text = good;
+            for (auto changes = 1 + random() % 3; changes > 0; --changes) {
+                const auto at = random() % text.size();
+                const auto how = random() % 3;
+                if (how == 0) text[at] = kBytes[random() % kBytes.size()];
+                if (how == 1) text.erase(at, 1 + random() % 9);
+                if (how == 2) text.insert(at, text.substr(random() % text.size(), random() % 30));
+                if (text.empty()) text = ",";
+            }
+            auto copy = book;
+            const auto error = copy.import(sample.kind, text);
+            if (error.empty()) continue;
+            ++refused;
+            EXPECT_EQ(error.substr(0, 5), "line ") << error << "\n" << text;
+            EXPECT_NE(error.find(", column "), std::string::npos) << error << "\n" << text;
+            EXPECT_EQ(error.find('\n'), std::string::npos) << error;
+        }
+    }
+    EXPECT_GT(refused, 2000U);
 }
 
 }  // namespace

@@ -26,7 +26,8 @@ public:
     explicit operator bool() const noexcept { return ok(); }
     [[nodiscard]] const T& value() const& { return assert(ok()), std::get<0>(content_); }
     [[nodiscard]] T& value() & { return assert(ok()), std::get<0>(content_); }
-    [[nodiscard]] T&& value() && { return assert(ok()), std::get<0>(std::move(content_)); }
+    /// By value: a loop over a temporary's value() must not outlive it.
+    [[nodiscard]] T value() && { return assert(ok()), std::get<0>(std::move(content_)); }
     [[nodiscard]] const Error& error() const { return assert(!ok()), std::get<1>(content_); }
 
 private:

@@ -66,9 +66,22 @@ private:
         return timeline.loads.empty() ? std::nullopt : timeline.loads.back().builder;
     }
 
+    /// The cells have gone, by record; or so long ago that a warning helps nobody.
+    [[nodiscard]] bool isOver(Id<Batch> batch, const BatchTimeline& timeline) const {
+        if (snapshot_.today() <= dayOf(timeline.hold.leaves)) return false;
+        const auto placements = snapshot_.all<Placement>().of(batch.uuid);
+        const auto outcomes = snapshot_.all<Outcome>().of(batch.uuid);
+        const auto* out = timeline.find(Event::Emergence);
+        return std::any_of(placements.begin(), placements.end(),
+                           [](const auto& p) { return p->done; }) ||
+               std::any_of(outcomes.begin(), outcomes.end(),
+                           [](const auto& o) { return o->kind == OutcomeKind::Ripe; }) ||
+               out == nullptr || snapshot_.today() > dayOf(out->latest);
+    }
+
     void queenOut(Id<Batch> batch, const BatchTimeline& timeline) {
-        const Moment move = timeline.hold.transfer;
-        if (move <= timeline.latestMove || move < now()) return;
+        const Moment move = timeline.hold.leaves;
+        if (move <= timeline.latestMove || isOver(batch, timeline)) return;
         auto& finding = add(FindingKind::QueenOutBeforeMove, Severity::Danger,
                             dayOf(timeline.latestMove), batch);
         finding.moment = timeline.latestMove;
@@ -84,7 +97,8 @@ private:
         const auto day = [&](Fact fact) { return static_cast<int>(std::floor(facts[fact] / 24)); };
         const auto fragile = [&](Moment moment, int from) {
             const int number = timeline.dayNumber(moment);
-            return number >= from && number <= day(Fact::FragileUntilH) && moment >= now();
+            return number >= from && number <= day(Fact::FragileUntilH) &&
+                   dayOf(moment) >= snapshot_.today();
         };
         const auto tell = [&](Moment moment, std::optional<Id<Builder>> builder) {
             auto& finding = add(FindingKind::FragileMove, Severity::Warning, dayOf(moment), batch);
@@ -127,7 +141,7 @@ private:
 
     void overfull(const BuilderOutlook& builder) {
         for (const auto& full : builder.overfull) {
-            if (full.from < now()) continue;
+            if (dayOf(full.from) < snapshot_.today()) continue;
             auto& finding =
                 add(FindingKind::BoxOverfull, Severity::Warning, dayOf(full.from), full.batch);
             finding.moment = full.from;

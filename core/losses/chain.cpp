@@ -19,12 +19,14 @@ ChainCounts expectedCounts(const Facts& facts, double grafts, const SeenCounts& 
     counts.accepted = seen.accepted.value_or(counts.grafted * facts[Fact::Accepted]);
     counts.sealed = seen.sealed.value_or(counts.accepted * facts[Fact::Sealed]);
     counts.ripe = seen.ripe.value_or(counts.sealed);
-    counts.emerged = counts.ripe * facts[Fact::Emerged];
+    counts.emerged = seen.emerged.value_or(counts.ripe * facts[Fact::Emerged]);
     counts.laying = counts.emerged * facts[Fact::Mated];
     counts.good = counts.laying * facts[Fact::JudgedGood];
     return counts;
 }
 
-double layingShare(const Facts& facts) { return facts[Fact::Emerged] * facts[Fact::Mated]; }
+double layingShare(const Facts& facts, bool emerged) {
+    return (emerged ? 1 : facts[Fact::Emerged]) * facts[Fact::Mated];
+}
 
 }  // namespace tenthday

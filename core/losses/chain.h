@@ -25,13 +25,15 @@ struct SeenCounts {
     std::optional<double> accepted;
     std::optional<double> sealed;
     std::optional<double> ripe;
+    std::optional<double> emerged;
 };
 
 /// Expected counts from so many grafts. Rates: facts accepted, sealed, emerged, mated, judged_good.
 [[nodiscard]] ChainCounts expectedCounts(const Facts& facts, double grafts,
                                          const SeenCounts& seen = {});
 
-/// Of cells placed, the chance of a laying queen at the first look.
-[[nodiscard]] double layingShare(const Facts& facts);
+/// Of cells placed, the chance of a laying queen at the first look; of virgins, where they are out
+/// already.
+[[nodiscard]] double layingShare(const Facts& facts, bool emerged = false);
 
 }  // namespace tenthday

@@ -21,24 +21,39 @@ std::unordered_map<std::int32_t, std::int32_t> recordedByDay(
     return recorded;
 }
 
+/// Adds a batch to the days its cells come out on: those named on their days, the rest on the
+/// first.
+void addCells(std::map<Day, CellsDay>& days, Id<Batch> batch, const BatchTimeline& timeline,
+              const PlacedCells& cells) {
+    std::map<Day, std::int32_t> later;
+    std::int32_t laterCells = 0;
+    const Day first = timeline.hold.transferDay;
+    for (const auto& [day, count] : cells.stored)
+        if (day > first) later[day] += count, laterCells += count;
+    const auto add = [&](Day day, std::int32_t ripe, std::int32_t forNucs, std::int32_t placed) {
+        auto& sum = days[day];
+        sum.day = day;
+        sum.batches.push_back(batch);
+        sum.ripe += ripe;
+        sum.toNucs += forNucs;
+        sum.placed += placed;
+    };
+    const auto ripe = static_cast<std::int32_t>(std::lround(timeline.counts.ripe));
+    add(first, std::max(ripe - laterCells, 0), cells.forNucs - laterCells,
+        cells.placed - laterCells);
+    for (const auto& [day, count] : later) add(day, count, count, count);
+}
+
 std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& timelines,
-                                  const std::vector<std::int32_t>& placed, const NucOutlook& nucs) {
+                                  const std::vector<PlacedCells>& placed, const NucOutlook& nucs) {
     const auto season = snapshot.season();
     std::map<Day, CellsDay> days;
-    for (std::size_t i = 0; i < timelines.size(); ++i) {
-        const auto& [batch, timeline] = timelines[i];
-        const Day day = timeline->hold.transferDay;
-        if (!season.contains(day)) continue;
-        auto& cells = days[day];
-        cells.day = day;
-        cells.batches.push_back(batch);
-        cells.ripe += static_cast<std::int32_t>(std::lround(timeline->counts.ripe));
-        cells.toNucs += cellsForNucs(snapshot, batch, *timeline);
-        cells.placed += placed[i];
-    }
+    for (std::size_t i = 0; i < timelines.size(); ++i)
+        addCells(days, timelines[i].first, *timelines[i].second, placed[i]);
     auto recorded = recordedByDay(nucs.sides);
     std::vector<CellsDay> all;
     for (auto& [day, cells] : days) {
+        if (!season.contains(day)) continue;
         const auto index = static_cast<std::size_t>((day - season.first).count());
         for (const auto& yard : nucs.yards) cells.numbers += yard.days[index].numbers;
         cells.numbers.ready += recorded[day.time_since_epoch().count()];

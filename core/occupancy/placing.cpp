@@ -22,9 +22,9 @@ public:
             index[yards_[i]->id] = i;
             free_.emplace_back(sides, yards_[i]->id);
         }
-        sideIndex_.reserve(sides.size());
         for (std::size_t i = 0; i < sides.size(); ++i) {
-            sideIndex_[sides[i].side->id] = i;
+            for (const auto& round : sides[i].rounds)
+                stored_[round.batch].emplace_back(round.transferDay, i);
             std::optional<std::size_t> last;
             for (const auto& stay : sides[i].stays) {
                 const auto at = stay.yard ? index.find(*stay.yard) : index.end();
@@ -35,17 +35,46 @@ public:
         }
     }
 
-    /// How many cells of the batch found a side.
-    std::int32_t place(Id<Batch> batch, const BatchTimeline& timeline) {
+    PlacedCells place(Id<Batch> batch, const BatchTimeline& timeline) {
         batch_ = batch;
         timeline_ = &timeline;
-        std::int32_t stored = 0;
+        const auto& stored = stored_[batch];
         std::unordered_map<Id<Yard>, std::int32_t> storedIn;
-        countStored(stored, storedIn);
-        std::int32_t wanted = cellsForNucs(snapshot_, batch, timeline) - stored;
+        PlacedCells cells;
+        cells.placed = static_cast<std::int32_t>(stored.size());
+        for (const auto& [day, side] : stored) {
+            cells.stored.emplace_back(day, 1);
+            if (const auto yard = sides_[side].yardOn(day)) ++storedIn[*yard];
+        }
+        cells.forNucs = isClosed() ? cells.placed : std::max(ripeForNucs(), cells.placed);
+        fillAll(cells, storedIn);
+        return cells;
+    }
+
+private:
+    /// The day is over and cells of it are recorded: what was not placed then is not coming.
+    [[nodiscard]] bool isClosed() const {
+        const auto placements = snapshot_.all<Placement>().of(batch_.uuid);
+        return timeline_->hold.transferDay < snapshot_.today() &&
+               std::any_of(placements.begin(), placements.end(),
+                           [](const auto& p) { return p->done && p->target == CellTarget::Nuc; });
+    }
+
+    /// Ripe cells but those that go elsewhere.
+    [[nodiscard]] std::int32_t ripeForNucs() const {
+        const auto placements = snapshot_.all<Placement>().of(batch_.uuid);
+        const auto elsewhere =
+            std::count_if(placements.begin(), placements.end(),
+                          [](const auto& p) { return p->target != CellTarget::Nuc; });
+        return static_cast<std::int32_t>(std::lround(timeline_->counts.ripe)) -
+               static_cast<std::int32_t>(elsewhere);
+    }
+
+    void fillAll(PlacedCells& cells, std::unordered_map<Id<Yard>, std::int32_t>& storedIn) {
+        std::int32_t wanted = cells.forNucs - cells.placed;
         const std::int32_t before = wanted;
         for (std::size_t yard = 0; yard < yards_.size() && wanted > 0; ++yard)
-            for (const auto& share : snapshot_.all<BatchShare>().of(batch.uuid))
+            for (const auto& share : snapshot_.all<BatchShare>().of(batch_.uuid))
                 if (share->yard == yards_[yard]->id)
                     wanted -=
                         fill(yard, std::min(wanted, share->cells.value - storedIn[share->yard]));
@@ -55,17 +84,7 @@ public:
                 if (!yard) break;
                 wanted -= fill(*yard, wanted, certainOnly);
             }
-        return stored + before - std::max(wanted, 0);
-    }
-
-private:
-    void countStored(std::int32_t& stored, std::unordered_map<Id<Yard>, std::int32_t>& byYard) {
-        for (const auto& placement : snapshot_.all<Placement>().of(batch_.uuid)) {
-            if (placement->target != CellTarget::Nuc || !placement->side) continue;
-            ++stored;
-            if (const auto side = sideIndex_.find(*placement->side); side != sideIndex_.end())
-                if (const auto yard = sides_[side->second].yardOn(placement->day)) ++byYard[*yard];
-        }
+        cells.placed += before - wanted;
     }
 
     std::vector<FreeSide> freeSides(std::size_t yard, bool certainOnly) {
@@ -117,33 +136,23 @@ private:
     const Snapshot& snapshot_;
     std::vector<Ptr<Yard>> yards_;
     std::vector<FreeSides> free_;  ///< in the order of yards_
-    std::unordered_map<Id<NucSide>, std::size_t> sideIndex_;
+    /// Rounds by record or named plan: day and side.
+    std::unordered_map<Id<Batch>, std::vector<std::pair<Day, std::size_t>>> stored_;
     Id<Batch> batch_;
     const BatchTimeline* timeline_ = nullptr;
 };
 
 }  // namespace
 
-std::int32_t cellsForNucs(const Snapshot& snapshot, Id<Batch> batch,
-                          const BatchTimeline& timeline) {
-    std::int32_t elsewhere = 0;
-    std::int32_t inNucs = 0;
-    for (const auto& placement : snapshot.all<Placement>().of(batch.uuid))
-        ++(placement->target == CellTarget::Nuc ? inNucs : elsewhere);
-    const auto ripe = static_cast<std::int32_t>(std::lround(timeline.counts.ripe));
-    // More placed than counted: what was done stands.
-    return std::max(ripe - elsewhere, inNucs);
-}
-
-std::vector<std::int32_t> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
-                                          const Timelines& timelines) {
+std::vector<PlacedCells> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
+                                         const Timelines& timelines) {
     std::vector<std::size_t> order(timelines.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         return timelines[a].second->hold.transfer < timelines[b].second->hold.transfer;
     });
     Placer placer(sides, snapshot);
-    std::vector<std::int32_t> placed(timelines.size());
+    std::vector<PlacedCells> placed(timelines.size());
     for (const auto i : order) placed[i] = placer.place(timelines[i].first, *timelines[i].second);
     return placed;
 }

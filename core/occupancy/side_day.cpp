@@ -42,6 +42,8 @@ void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, S
         const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
         result.round = &round;
         result.state = round.seen == NucState::NoQueen ? NucState::NoQueen : NucState::Caught;
+        // Only planned: she is caught if she was there to catch.
+        if (!segment.certain) result.chance = round.layingShare();
     }
     result.readyFrom = segment.readyFrom;
     result.needsBrood = day >= segment.needsBroodFrom;
@@ -85,6 +87,7 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
             break;
         case Kind::Spent:
             result.state = NucState::Spent;
+            result.reason = NotReady::Retired;
             break;
         case Kind::Held:
             held(side, *at, day, result);
@@ -95,7 +98,9 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
             freeOfQueen(side, *at, day, result);
             break;
     }
-    result.shares[indexOf(result.state)] = 1;
+    result.shares[indexOf(result.state)] = static_cast<float>(result.chance);
+    if (result.chance < 1)
+        result.shares[indexOf(NucState::NoQueen)] = static_cast<float>(1 - result.chance);
     return result;
 }
 

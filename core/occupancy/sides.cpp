@@ -37,8 +37,21 @@ std::optional<NucState> stateSeen(OutcomeKind kind) {
     }
 }
 
+/// Eggs seen carry the catch: with sealed brood so many days later, or at once.
+Day catchAfterEggs(const SideRound& round, Day eggs, const Facts& facts) {
+    switch (round.timeline->hold.catchRule) {
+        case CatchRule::SealedBrood:
+            return eggs + days(facts, Fact::EggsToSealedD);
+        case CatchRule::Eggs:
+            return eggs;
+        case CatchRule::Age:
+            break;
+    }
+    return round.catchDay;
+}
+
 /// An outcome ends or explains the newest round that began before or on its day.
-void see(SideOutlook& side, const Outcome& outcome) {
+void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     const auto state = stateSeen(outcome.kind);
     if (!state) return;
     SideRound* round = nullptr;
@@ -51,6 +64,8 @@ void see(SideOutlook& side, const Outcome& outcome) {
     const bool ends =
         *state == NucState::NoQueen || *state == NucState::Caught || *state == NucState::Spent;
     if (ends) round->catchDay = outcome.day;
+    if (outcome.kind == OutcomeKind::FirstEggs)
+        round->catchDay = std::max(round->catchDay, catchAfterEggs(*round, outcome.day, facts));
     if (ends || *state == NucState::Laying) round->lookDay = outcome.day;
     if (*state == NucState::DroneLayer) round->catchDay = kLastDay;
 }
@@ -262,6 +277,43 @@ StateShares SideRound::sharesOn(Day day) const {
     return sure;
 }
 
+namespace {
+
+/// A batch's outcomes of single nucs in the order they happened; what ends a round comes last on
+/// its day.
+std::vector<const Outcome*> sideOutcomes(const Snapshot& snapshot, Id<Batch> batch) {
+    std::vector<const Outcome*> outcomes;
+    for (const auto& outcome : snapshot.all<Outcome>().of(batch.uuid))
+        if (outcome->side) outcomes.push_back(outcome.get());
+    std::stable_sort(outcomes.begin(), outcomes.end(), [](const auto* a, const auto* b) {
+        return a->day != b->day ? a->day < b->day : a->kind < b->kind;
+    });
+    return outcomes;
+}
+
+bool isOutcomeOfRound(const Outcome& outcome) { return stateSeen(outcome.kind).has_value(); }
+
+bool hasRound(const SideOutlook& side, Id<Batch> batch, Day by) {
+    return std::any_of(side.rounds.begin(), side.rounds.end(), [&](const SideRound& round) {
+        return round.batch == batch && round.transferDay <= by;
+    });
+}
+
+/// Something was seen of a batch's cell in a nuc that no placement names: the cell went there.
+void addSeenRound(SideOutlook& side, Id<Batch> batch, const BatchTimeline& timeline,
+                  const Outcome& outcome, Day today) {
+    auto round =
+        plannedRound(batch, timeline, std::min(timeline.hold.transferDay, outcome.day), today);
+    round.done = true;
+    side.rounds.insert(std::upper_bound(side.rounds.begin(), side.rounds.end(), round,
+                                        [](const auto& a, const auto& b) {
+                                            return a.transferDay < b.transferDay;
+                                        }),
+                       round);
+}
+
+}  // namespace
+
 SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day transfer, Day today) {
     return {batch,
             &timeline,
@@ -293,10 +345,14 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
         });
     }
     for (const auto& [batch, timeline] : timelines)
-        for (const auto& outcome : snapshot.all<Outcome>().of(batch.uuid))
-            if (const auto at = outcome->side ? byId.find(*outcome->side) : byId.end();
-                at != byId.end())
-                see(sides[at->second], *outcome);
+        for (const auto* outcome : sideOutcomes(snapshot, batch)) {
+            const auto at = byId.find(*outcome->side);
+            if (at == byId.end()) continue;
+            auto& side = sides[at->second];
+            if (isOutcomeOfRound(*outcome) && !hasRound(side, batch, outcome->day))
+                addSeenRound(side, batch, *timeline, *outcome, snapshot.today());
+            see(side, *outcome, snapshot.facts());
+        }
     return sides;
 }
 

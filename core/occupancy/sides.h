@@ -19,14 +19,17 @@ using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 /// Fills `segments` from stockings and rounds.
 void divide(SideOutlook& side, const Facts& facts);
 
+struct PlacedCells {
+    std::int32_t forNucs = 0;                          ///< ripe cells meant for nucs
+    std::int32_t placed = 0;                           ///< of these, found a side
+    std::vector<std::pair<Day, std::int32_t>> stored;  ///< by record or named plan: day, cells
+};
+
 /// Gives the cells that no stored placement names their sides: the planned yards first, then the
 /// fewest yards that take the rest. What is surely ready comes before what is only planned to be,
-/// longest ready first. Returns how many cells found a side, per timeline.
-std::vector<std::int32_t> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
-                                          const Timelines& timelines);
-
-/// Ripe cells of a batch that are meant for nucs: all but those placed elsewhere.
-[[nodiscard]] std::int32_t cellsForNucs(const Snapshot& snapshot, Id<Batch> batch,
-                                        const BatchTimeline& timeline);
+/// longest ready first. A batch whose cells are partly recorded gets no more once its day is over.
+/// One answer per timeline, in their order.
+std::vector<PlacedCells> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
+                                         const Timelines& timelines);
 
 }  // namespace tenthday

@@ -45,8 +45,8 @@ Result<void> applyAll(Snapshot& next, const std::vector<RowChange>& changes) {
     }
     std::vector<Ptr<Row>> rows(next.all<Row>().begin(), next.all<Row>().end());
     for (const auto* change : mine) rows.push_back(change->after);
-    std::vector<Id<Row>> ids;
-    for (const auto& row : rows) ids.push_back(row->id);
+    std::vector<Uuid> ids;
+    for (const auto& row : rows) ids.push_back(row->id.uuid);
     std::sort(ids.begin(), ids.end());
     if (std::adjacent_find(ids.begin(), ids.end()) != ids.end())
         return Error{std::string(ColumnsOf<Row>::table) + ": a row with this id is there already"};

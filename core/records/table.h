@@ -27,7 +27,19 @@ concept Grouped = requires(const Row& row) {
     ownerOf(row);
 };
 
+struct ByOwner {
+    template <Grouped Row>
+    bool operator()(const Ptr<Row>& row, const Uuid& owner) const {
+        return ownerOf(*row) < owner;
+    }
+    template <Grouped Row>
+    bool operator()(const Uuid& owner, const Ptr<Row>& row) const {
+        return owner < ownerOf(*row);
+    }
+};
+
 /// Rows ordered by owner (where grouped), then id. Copying a Table copies one pointer.
+/// What is not defined here is in table.cpp, made once per row type: a new type is named there.
 template <class Row>
 class Table {
 public:
@@ -44,54 +56,14 @@ public:
         return {first, last};
     }
     /// The row with this id, or null. By bisection; a walk where rows are grouped.
-    [[nodiscard]] Ptr<Row> find(Id<Row> id) const {
-        const auto at = place(id);
-        return at != rows_->end() && (*at)->id == id ? *at : nullptr;
-    }
+    [[nodiscard]] Ptr<Row> find(Id<Row> id) const;
 
     /// Takes all rows at once, in any order.
-    [[nodiscard]] static Table from(Rows rows) {
-        std::sort(rows.begin(), rows.end(), before);
-        Table table;
-        table.rows_ = std::make_shared<const Rows>(std::move(rows));
-        return table;
-    }
+    [[nodiscard]] static Table from(Rows rows);
     /// A table without `gone` (by id; may be null) and with `come` (may be null) in its place.
-    [[nodiscard]] Table with(const Ptr<Row>& gone, const Ptr<Row>& come) const {
-        auto rows = std::make_shared<Rows>(*rows_);
-        if (gone)
-            rows->erase(std::remove_if(rows->begin(), rows->end(),
-                                       [&](const auto& row) { return row->id == gone->id; }),
-                        rows->end());
-        if (come) rows->insert(std::upper_bound(rows->begin(), rows->end(), come, before), come);
-        Table table;
-        table.rows_ = std::move(rows);
-        return table;
-    }
+    [[nodiscard]] Table with(const Ptr<Row>& gone, const Ptr<Row>& come) const;
 
 private:
-    static bool before(const Ptr<Row>& a, const Ptr<Row>& b) {
-        if constexpr (Grouped<Row>)
-            if (ownerOf(*a) != ownerOf(*b)) return ownerOf(*a) < ownerOf(*b);
-        return a->id < b->id;
-    }
-    auto place(Id<Row> id) const {
-        if constexpr (Grouped<Row>)
-            return std::find_if(rows_->begin(), rows_->end(),
-                                [&](const auto& row) { return row->id == id; });
-        else
-            return std::lower_bound(
-                rows_->begin(), rows_->end(), id,
-                [](const auto& row, Id<Row> wanted) { return row->id < wanted; });
-    }
-    struct ByOwner {
-        bool operator()(const Ptr<Row>& row, const Uuid& owner) const {
-            return ownerOf(*row) < owner;
-        }
-        bool operator()(const Uuid& owner, const Ptr<Row>& row) const {
-            return owner < ownerOf(*row);
-        }
-    };
     std::shared_ptr<const Rows> rows_ = std::make_shared<const Rows>();
 };
 

@@ -23,8 +23,30 @@ void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSe
     }
 }
 
+/// The day of the graft: a batch that starts with the breeder queen confined is grafted later.
+Day graftDay(const Snapshot& snapshot, const Batch& batch) {
+    if (batch.start != Start::Confined) return batch.day;
+    return dayOf(
+        hoursAfter(momentOf(batch.day, batch.hour), snapshot.facts()[Fact::ConfineBeforeH]));
+}
+
+/// Whether another batch is grafted into the builder between a make-up and this batch's graft:
+/// then the make-up was for that one.
+bool servesAnother(const Snapshot& snapshot, const MakeUp& makeUp, const Batch& batch) {
+    const Day own = graftDay(snapshot, batch);
+    const auto& loads = snapshot.all<BatchLoad>();
+    return std::any_of(loads.begin(), loads.end(), [&](const Ptr<BatchLoad>& load) {
+        if (load->step != 1 || load->builder != makeUp.builder || load->batch == batch.id)
+            return false;
+        const auto other = snapshot.find(load->batch);
+        const Day graft = other ? graftDay(snapshot, *other) : own;
+        return makeUp.day <= graft && graft < own;
+    });
+}
+
 /// Make-ups still ahead of today, of the builders that take the first step, just before the graft.
 void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes) {
+    const Day graft = graftDay(snapshot, batch);
     std::vector<Id<Builder>> builders;
     for (const auto& load : snapshot.all<BatchLoad>().of(batch.id.uuid))
         if (load->step == 1 &&
@@ -32,9 +54,10 @@ void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSe
             builders.push_back(load->builder);
     for (const auto builder : builders)
         for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid)) {
-            const bool before =
-                makeUp->day <= batch.day && makeUp->day >= batch.day - kMakeUpBelongs;
-            if (!before || makeUp->day < snapshot.today()) continue;
+            const bool before = makeUp->day <= graft && makeUp->day >= graft - kMakeUpBelongs;
+            if (!before || makeUp->day < snapshot.today() ||
+                servesAnother(snapshot, *makeUp, batch))
+                continue;
             MakeUp moved = *makeUp;
             moved.day += by;
             changes.edit(makeUp, moved);

@@ -20,6 +20,17 @@ std::optional<Moment> firstSeen(const BatchInputs& inputs, OutcomeKind kind) {
     return first;
 }
 
+/// The last placement in a nuc, done or planned.
+std::optional<Moment> lastPlacedAt(const BatchInputs& inputs) {
+    std::optional<Moment> last;
+    for (const auto& placement : inputs.placements) {
+        if (placement->target != CellTarget::Nuc) continue;
+        const Moment moment = momentOf(placement->day, placement->hour);
+        last = last ? std::max(*last, moment) : moment;
+    }
+    return last;
+}
+
 /// When cells go into nucs by what is placed: done ones before planned ones, the earliest of each.
 std::optional<Moment> placedAt(const BatchInputs& inputs) {
     std::optional<Moment> done;
@@ -67,6 +78,7 @@ DatePlan planOf(const BatchInputs& inputs, const std::vector<ChainCounts>& bars)
     plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
     plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
     plan.transfer = placedAt(inputs);
+    plan.leaves = lastPlacedAt(inputs);
     return plan;
 }
 
@@ -102,6 +114,7 @@ BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
     for (const auto& bar : bars) timeline.counts += bar;
     timeline.loads = loadsOf(inputs, dates, bars);
     timeline.hold = holdOf(dates, *inputs.facts);
+    timeline.hold.catchRule = inputs.catchRule;
     timeline.latestMove = dates.latestMove;
     timeline.events = std::move(dates.events);
     markSeen(inputs, timeline);

@@ -53,11 +53,13 @@ using StateShares = std::array<float, kTokenCount<NucState>>;
 
 /// How the batch's nucs go from the transfer on.
 struct NucHold {
-    Moment transfer;  ///< cells into nucs
+    Moment transfer;  ///< first cells into nucs
+    Moment leaves;    ///< last cells out of the builder
     Day transferDay;
-    Day lookDay;             ///< first look: a failure becomes known
-    Day catchDay;            ///< a good queen frees her nuc; the last day held
-    Day lostDay;             ///< a virgin not found at the look is taken as lost by then
+    Day lookDay;   ///< first look: a failure becomes known
+    Day catchDay;  ///< a good queen frees her nuc; the last day held
+    Day lostDay;   ///< a virgin not found at the look is taken as lost by then
+    CatchRule catchRule = CatchRule::SealedBrood;
     double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
     std::vector<StateShares>
         shares;  ///< at the start of work, per day from transferDay to catchDay
@@ -99,13 +101,16 @@ struct DatePlan {
     CatchRule catchRule = CatchRule::SealedBrood;
     std::optional<Moment> graftSeen;
     std::optional<Moment> emergenceSeen;
-    std::optional<Moment> transfer;  ///< cells into nucs, where it is not the method's
+    std::optional<Moment> transfer;  ///< first cells into nucs, where it is not the method's
+    std::optional<Moment> leaves;    ///< last cells into nucs, where they go in turns
 };
 
 struct BatchDates {
+    Start start = Start::Graft;
     Moment graft;
     QueenClock clock;
-    Moment transfer;
+    Moment transfer;  ///< first cells into nucs
+    Moment leaves;    ///< last cells out of the builder
     Moment latestMove = Moment::max();
     std::vector<EventDates> events;
     Spread dueToFly;   ///< h after the graft

@@ -95,7 +95,9 @@ private:
         }
         out_.clock = QueenClock(facts_, from, to, heat());
         if (const auto seen = emergenceSeen()) out_.clock.setEmerged(hourOfMoment(*seen));
+        out_.start = plan_.start;
         out_.transfer = plan_.transfer.value_or(methodTransfer());
+        out_.leaves = std::max(plan_.leaves.value_or(out_.transfer), out_.transfer);
     }
 
     [[nodiscard]] std::optional<Moment> emergenceSeen() const {

@@ -17,7 +17,7 @@ class Shares {
 public:
     Shares(const BatchDates& dates, const Facts& facts)
         : dates_(dates),
-          laying_(layingShare(facts)),
+          laying_(layingShare(facts, dates.start == Start::Virgin)),
           good_(facts[Fact::JudgedGood]),
           toSealed_(facts[Fact::EggsToSealedD] * 24) {}
 
@@ -63,12 +63,13 @@ const StateShares& NucHold::on(Day day) const {
 NucHold holdOf(const BatchDates& dates, const Facts& facts) {
     NucHold hold;
     hold.transfer = dates.transfer;
+    hold.leaves = dates.leaves;
     hold.transferDay = dayOf(dates.transfer);
     hold.lookDay = std::max(dayOf(likely(dates, Event::FirstLook)), hold.transferDay);
     hold.catchDay = std::max(dayOf(likely(dates, Event::Catch)), hold.lookDay);
     hold.lostDay =
         dayOf(likely(dates, Event::Emergence)) + Days{static_cast<int>(facts[Fact::LostVirginD])};
-    hold.layingShare = layingShare(facts);
+    hold.layingShare = layingShare(facts, dates.start == Start::Virgin);
     const Shares shares(dates, facts);
     const auto start = std::chrono::hours{static_cast<int>(facts[Fact::WorkStartH])};
     for (Day day = hold.transferDay; day <= hold.catchDay; day += Days{1}) {

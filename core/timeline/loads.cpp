@@ -19,7 +19,8 @@ std::optional<double> seenCount(const BatchInputs& inputs, OutcomeKind kind,
 SeenCounts seenOf(const BatchInputs& inputs, std::optional<std::int32_t> bar) {
     return {seenCount(inputs, OutcomeKind::Graft, bar),
             seenCount(inputs, OutcomeKind::TakeCount, bar),
-            seenCount(inputs, OutcomeKind::Sealed, bar), seenCount(inputs, OutcomeKind::Ripe, bar)};
+            seenCount(inputs, OutcomeKind::Sealed, bar), seenCount(inputs, OutcomeKind::Ripe, bar),
+            std::nullopt};
 }
 
 /// Spreads a count of the whole batch over its bars, in proportion to what each had before.
@@ -35,6 +36,17 @@ void share(std::vector<ChainCounts>& bars, std::vector<SeenCounts>& seen,
     }
     for (std::size_t i = 0; i < bars.size(); ++i)
         bars[i] = expectedCounts(facts, bars[i].grafted, seen[i]);
+}
+
+/// What was found or bought counts as what it is: losses begin from there.
+void countAsGiven(const BatchInputs& inputs, double cells, SeenCounts& seen) {
+    const auto start = inputs.batch->start;
+    if (start < Start::SealedFound) return;
+    const auto give = [&](std::optional<double>& count) { count = count.value_or(cells); };
+    give(seen.accepted);
+    give(seen.sealed);
+    if (start >= Start::Ripe) give(seen.ripe);
+    if (start == Start::Virgin) give(seen.emerged);
 }
 
 std::optional<Id<Builder>> builderOf(const BatchInputs& inputs, std::int32_t bar,
@@ -66,6 +78,7 @@ std::vector<ChainCounts> barCounts(const BatchInputs& inputs) {
     std::vector<SeenCounts> seen;
     for (const auto& bar : inputs.bars) {
         seen.push_back(seenOf(inputs, bar->bar));
+        countAsGiven(inputs, bar->cells.value, seen.back());
         counts.push_back(expectedCounts(*inputs.facts, bar->cells.value, seen.back()));
     }
     const auto whole = seenOf(inputs, std::nullopt);
@@ -94,7 +107,7 @@ std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates
                              [&](const LoadSpan& l) { return l.builder == builder; });
             if (load == loads.end()) {
                 // The last step lasts until the cells really leave.
-                const Moment until = last ? dates.transfer : hoursAfter(dates.graft, step->toHour);
+                const Moment until = last ? dates.leaves : hoursAfter(dates.graft, step->toHour);
                 const Moment from = hoursAfter(dates.graft, step->fromHour);
                 loads.push_back({builder,
                                  step->where,

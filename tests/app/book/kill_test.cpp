@@ -57,7 +57,8 @@ TEST_F(KilledWriter, LosesNothingItReportedInAHundredKills) {
         unreported += last - reported;
         next = last + 1;
     }
-    for (const auto& line : checkBook(path).value()) EXPECT_TRUE(line.good) << line.detail;
+    const auto lines = checkBook(path).value();
+    for (const auto& line : lines) EXPECT_TRUE(line.good) << line.detail;
     EXPECT_GT(journalsLeft, 0) << "no kill came in the middle of a transaction";
     RecordProperty("edits", next);
     RecordProperty("journals_left", journalsLeft);

@@ -53,7 +53,7 @@ TEST_F(NucsVerb, ALinePerSideInDrivingOrder) {
                                                            {"side", "A"},
                                                            {"state", rows[0].at("state")},
                                                            {"ready", "no"},
-                                                           {"ready_from", "2027-06-06"},
+                                                           {"ready_from", "2027-06-10"},
                                                            {"chance", rows[0].at("chance")},
                                                            {"reason", "laying"}}));
 }

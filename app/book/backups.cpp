@@ -48,6 +48,11 @@ QString migrationBackupNameOf(const QString& bookPath, Day day, std::int32_t new
         .arg(stem(bookPath), dayText(day), QString::number(newSchema), kSuffix);
 }
 
+QString restoreBackupNameOf(const QString& bookPath, Day day, int number) {
+    return QStringLiteral("%1-%2-before-restore-%3%4")
+        .arg(stem(bookPath), dayText(day), QString::number(number), kSuffix);
+}
+
 std::optional<Day> dayOfBackup(const QString& bookPath, const QString& fileName) {
     const QString start = stem(bookPath) + u'-';
     if (!fileName.startsWith(start) || !fileName.endsWith(kSuffix)) return std::nullopt;

@@ -16,6 +16,8 @@ namespace tenthday {
 /// `mill-2027-05-10-before-schema-2.tenthday`; never rotated away.
 [[nodiscard]] QString migrationBackupNameOf(const QString& bookPath, Day day,
                                             std::int32_t newSchema);
+/// `mill-2027-05-10-before-restore-1.tenthday`; never rotated away. @param number  from 1
+[[nodiscard]] QString restoreBackupNameOf(const QString& bookPath, Day day, int number);
 /// The day of a daily backup of this book, nothing for any other file.
 [[nodiscard]] std::optional<Day> dayOfBackup(const QString& bookPath, const QString& fileName);
 

@@ -2,10 +2,9 @@
 
 #include <QDir>
 #include <QFileInfo>
-#include <filesystem>
 
 #include "book/backups.h"
-#include "book/new_id.h"
+#include "book/finished_file.h"
 #include "book/writer.h"
 
 namespace tenthday {
@@ -13,27 +12,6 @@ namespace {
 
 Error named(const QString& path, const Error& error) {
     return {path.toStdString() + ": " + error.text};
-}
-
-/// A name beside the target that nobody has.
-QString unfinishedName(const QString& target) {
-    return target + u'.' + QString::fromStdString(toText(idMaker().next())) +
-           QStringLiteral(".part");
-}
-
-/// Puts a finished file in its place.
-Result<void> moveInto(const QString& part, const QString& target, bool replace) {
-    if (!replace) {
-        if (QFile::rename(part, target)) return {};
-        QFile::remove(part);
-        return Error{QFileInfo::exists(target) ? "is there already; nothing was changed"
-                                               : "cannot be written"};
-    }
-    std::error_code error;
-    std::filesystem::rename(part.toStdString(), target.toStdString(), error);
-    if (!error) return {};
-    QFile::remove(part);
-    return Error{"cannot be written: " + error.message()};
 }
 
 /// While a commit is under way, or was cut off, a file may be shorter than it says; the journal
@@ -73,6 +51,16 @@ Result<void> checkHeader(const QString& path, std::int32_t newestSchema) {
         return Error{"was made by a newer Tenthday (schema " + std::to_string(header->userVersion) +
                      ", this one knows " + std::to_string(newestSchema) + "); nothing was changed"};
     return {};
+}
+
+bool isDamaged(const QString& path) {
+    if (!QFileInfo(path).isFile()) return false;
+    const auto header = readSqliteHeader(path);
+    if (!header || header->applicationId != kApplicationId || isCutOff(path)) return true;
+    const auto connection = openSqlite(path, Access::ReadOnly);
+    if (!connection) return true;
+    const auto faults = structureFaults(*connection.value(), true);
+    return !faults || !faults.value().empty();
 }
 
 BookFile::BookFile(QString path, const OpenOptions& options)

@@ -73,6 +73,9 @@ private:
 /// What keeps the file from being opened as a book, told from its first bytes; fine when none.
 [[nodiscard]] Result<void> checkHeader(const QString& path, std::int32_t newestSchema);
 
+/// The file is there, but no sound database: only then is a backup offered in its place.
+[[nodiscard]] bool isDamaged(const QString& path);
+
 /// Whether the file and its folder let one write. A file marked read only counts as such even for
 /// a user whom the system would not stop.
 [[nodiscard]] bool isWritable(const QString& path);

@@ -41,6 +41,12 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key) {
         case Hit::Ground:
         case Hit::Head:
             return {};
+        case Hit::YardName:
+            return chart_cards::yardName(outlook, key.yard);
+        case Hit::Nuc: {
+            const auto* side = at(outlook.nucs.sides, key.index);
+            return side && key.day ? chart_cards::nuc(outlook, *side, *key.day) : CardText{};
+        }
         case Hit::Load:
             return chart_cards::load(outlook, key.batch, key.builder);
         case Hit::MakeUp:

@@ -72,6 +72,8 @@ enum class Hit : std::uint8_t {
     Idle,      ///< queenless without cells: `index` in the builder's idle spans
     CellsDay,  ///< `index` in the cells days
     YardDay,   ///< a yard's nucs on a day; `batch` where they are a batch's
+    Nuc,       ///< one nuc on a day: `index` in the sides; `batch` where its cell or queen is in it
+    YardName,  ///< a yard's name: opens and closes it
     Trouble,   ///< a word of warning: `index` in the findings
 };
 

@@ -6,6 +6,7 @@
 #include "chart/chart_head.h"
 #include "chart/legend.h"
 #include "chart/ribbon.h"
+#include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -22,12 +23,15 @@ constexpr qreal kAboveLegend = 6;
 using Lanes = std::vector<std::unique_ptr<Lane>>;
 
 /// From top to bottom. Weather, queens and promises will join here.
-Lanes lanesOf(const Outlook& outlook) {
+Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
     Lanes lanes;
     lanes.push_back(std::make_unique<BuildersLane>());
     lanes.push_back(std::make_unique<CellsDaysLane>());
-    for (std::size_t i = 0; i < outlook.nucs.yards.size(); ++i)
+    for (std::size_t i = 0; i < outlook.nucs.yards.size(); ++i) {
         lanes.push_back(std::make_unique<YardLane>(i));
+        if (options.isOpen(outlook.nucs.yards[i].yard->id))
+            lanes.push_back(std::make_unique<SidesLane>(i));
+    }
     return lanes;
 }
 
@@ -100,7 +104,7 @@ Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& o
     layGround(input, plot, sheet);
     layDayLines(input, plot, sheet);
 
-    const auto lanes = lanesOf(outlook);
+    const auto lanes = lanesOf(outlook, options);
     std::vector<LaneHeight> bounds;
     for (const auto& lane : lanes) bounds.push_back(lane->height(input, ruler));
     const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);

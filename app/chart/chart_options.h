@@ -1,7 +1,9 @@
 /// @file chart_options.h  What the chart shows beside the season itself.
 #pragma once
 #include <QSizeF>
+#include <algorithm>
 #include <optional>
+#include <vector>
 
 #include "base/id.h"
 #include "calendar/day.h"
@@ -15,8 +17,13 @@ struct ChartOptions {
     qreal scrollY = 0;       ///< px of lanes above the plot's top
     std::optional<Day> chosenDay;
     std::optional<Id<Batch>> selected;
-    OutlookPtr before;  ///< the season as kept, while a preview is shown
+    OutlookPtr before;                ///< the season as kept, while a preview is shown
+    std::vector<Id<Yard>> openYards;  ///< shown nuc by nuc
     bool legend = true;
+
+    [[nodiscard]] bool isOpen(Id<Yard> yard) const {
+        return std::find(openYards.begin(), openYards.end(), yard) != openYards.end();
+    }
 };
 
 }  // namespace tenthday

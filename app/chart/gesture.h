@@ -25,6 +25,8 @@ public:
 
     virtual void choose(Day day) = 0;
     virtual void select(Id<Batch> batch) = 0;
+    /// Shows a yard nuc by nuc, or as a stack only.
+    virtual void openOrClose(Id<Yard> yard) = 0;
     virtual void showAxis(const DayAxis& axis, qreal scrollY) = 0;
     virtual void hover(QPointF at) = 0;
     virtual void setPointer(Qt::CursorShape shape) = 0;

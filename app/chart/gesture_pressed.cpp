@@ -27,9 +27,11 @@ Gesture::Next PressedGesture::moved(ChartHand& hand, QPointF at) {
 }
 
 Gesture::Next PressedGesture::release(ChartHand& hand, QPointF /*at*/) {
+    if (key_.hit == Hit::YardName) hand.openOrClose(key_.yard);
     if (!key_.batch.isNone()) hand.select(key_.batch);
     const bool hasDay = key_.hit == Hit::Head || key_.hit == Hit::Ground ||
-                        key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay;
+                        key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay ||
+                        key_.hit == Hit::Nuc;
     if (hasDay && key_.day) hand.choose(*key_.day);
     return std::make_unique<RestingGesture>();
 }

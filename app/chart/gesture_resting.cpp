@@ -11,7 +11,9 @@ Gesture::Next RestingGesture::press(ChartHand& hand, QPointF at) {
 Gesture::Next RestingGesture::moved(ChartHand& hand, QPointF at) {
     const auto key = hand.under(at);
     const bool movable = key.hit == Hit::Load && hand.savedStart(key.batch).has_value();
-    hand.setPointer(movable ? Qt::OpenHandCursor : Qt::ArrowCursor);
+    hand.setPointer(movable                    ? Qt::OpenHandCursor
+                    : key.hit == Hit::YardName ? Qt::PointingHandCursor
+                                               : Qt::ArrowCursor);
     hand.hover(at);
     return nullptr;
 }

@@ -12,6 +12,9 @@ QRectF grip(const Target& target) {
 }
 
 bool isInSight(const Layout& layout, const Target& target, QPointF point) {
+    if (target.key.hit == Hit::YardName)
+        return point.x() < layout.plot.left() && point.y() >= layout.plot.top() &&
+               point.y() < layout.plot.bottom();
     if (point.x() < layout.plot.left() || point.x() > layout.plot.right()) return false;
     const bool inPlot = point.y() >= layout.plot.top() && point.y() < layout.plot.bottom();
     return target.key.hit == Hit::Head ? point.y() < layout.plot.top() : inPlot;

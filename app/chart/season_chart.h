@@ -42,6 +42,8 @@ public:
     void zoomOut();
     void showWholeSeason();
     void goToToday();
+    /// Shows every yard nuc by nuc; all as stacks only where all are opened already.
+    void openOrCloseYards();
 
     [[nodiscard]] QSize sizeHint() const override { return {1280, 720}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {480, 320}; }
@@ -76,6 +78,7 @@ private:
     [[nodiscard]] std::optional<Day> savedStart(Id<Batch> batch) const override;
     void choose(Day day) override { setChosenDay(day); }
     void select(Id<Batch> batch) override { setSelectedBatch(batch); }
+    void openOrClose(Id<Yard> yard) override;
     void showAxis(const DayAxis& axis, qreal scrollY) override;
     void hover(QPointF at) override;
     void setPointer(Qt::CursorShape shape) override { setCursor(shape); }

@@ -120,6 +120,11 @@ bool SeasonChart::moveKey(int key, Qt::KeyboardModifiers with) {
 }
 
 bool SeasonChart::viewKey(int key) {
+    if (key >= Qt::Key_1 && key <= Qt::Key_9 && shown_) {
+        const auto place = static_cast<std::size_t>(key - Qt::Key_1);
+        if (place >= shown_->nucs.yards.size()) return false;
+        return openOrClose(shown_->nucs.yards[place].yard->id), true;
+    }
     switch (key) {
         case Qt::Key_Plus:
         case Qt::Key_Equal:

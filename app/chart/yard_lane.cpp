@@ -8,11 +8,22 @@ namespace tenthday {
 namespace {
 
 constexpr qreal kGap = 12;  ///< air above each yard
+constexpr qreal kOpener = 8;
 
 const YardDay* yardDayOn(const LaneInput& input, const YardOutlook& yard, Day day) {
     const auto index = (day - input.outlook.season.first).count();
     if (index < 0 || index >= static_cast<int>(yard.days.size())) return nullptr;
     return &yard.days[static_cast<std::size_t>(index)];
+}
+
+/// The mark that says whether the yard is opened; all of its names can be pressed.
+void layOpener(const LaneInput& input, const YardOutlook& yard, qreal middle, const QRectF& area,
+               Sheet& sheet) {
+    const int target = sheet.target({.hit = Hit::YardName, .yard = yard.yard->id},
+                                    {0, area.top(), input.axis.left(), area.height()});
+    sheet.glyph(Layer::Names, Role::InkSoft,
+                input.options.isOpen(yard.yard->id) ? Glyph::Opened : Glyph::Closed,
+                {input.titleLeft + kOpener / 2 - 2, middle}, kOpener, target);
 }
 
 /// Name, number of nucs and, of the chosen day, how many are ready: as many lines as have room.
@@ -38,11 +49,13 @@ void layNames(const LaneInput& input, const YardOutlook& yard, const QRectF& are
         lines.erase(gone);
     }
     qreal y = area.center().y() - total / 2;
+    layOpener(input, yard, y + ruler.line(Type::Label) / 2, area, sheet);
     for (const auto& line : lines) {
         const qreal height = ruler.line(line.type);
-        sheet.text(Layer::Names, line.role, line.type,
-                   ruler.elided(line.text, line.type, input.titleRight - input.titleLeft),
-                   {input.titleRight, sheet.baselineAt(line.type, y + height / 2)}, Align::Right);
+        sheet.text(
+            Layer::Names, line.role, line.type,
+            ruler.elided(line.text, line.type, input.titleRight - input.titleLeft - kOpener - 2),
+            {input.titleRight, sheet.baselineAt(line.type, y + height / 2)}, Align::Right);
         y += height;
     }
 }

@@ -1,6 +1,7 @@
 #include <set>
 
 #include "calendar/iso_week.h"
+#include "chart/bands.h"
 #include "chart/cells_days_lane.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
@@ -10,38 +11,6 @@ namespace {
 
 constexpr int kMostColumns = 4;  ///< a number may spread over so many equal days
 constexpr qreal kAir = 2.5;
-
-Role inkOn(Band band) {
-    switch (band) {
-        case Band::JudgedGood:
-            return Role::JudgedGoodInk;
-        case Band::Laying:
-            return Role::LayingInk;
-        case Band::DueToFly:
-            return Role::DueToFlyInk;
-        case Band::Virgin:
-            return Role::VirginInk;
-        case Band::Cell:
-            return Role::CellsInk;
-        default:
-            return Role::NoQueenInk;
-    }
-}
-
-Role groundOf(Band band) {
-    switch (band) {
-        case Band::JudgedGood:
-            return Role::JudgedGood;
-        case Band::Laying:
-            return Role::Laying;
-        case Band::DueToFly:
-            return Role::DueToFly;
-        case Band::Virgin:
-            return Role::Virgin;
-        default:
-            return Role::SealedCells;
-    }
-}
 
 /// What `count` columns from `first` have in common of a band; null where one has none of it.
 QRectF common(const YardPicture& picture, std::size_t first, int count, Band band,

@@ -1,43 +1,9 @@
 #include "chart/yard_picture.h"
 
+#include "chart/bands.h"
+
 namespace tenthday {
 namespace {
-
-/// Below this a day has no room for a gap beside it.
-constexpr qreal kGappedDay = 7;
-
-Role roleOf(Band band) {
-    switch (band) {
-        case Band::JudgedGood:
-            return Role::JudgedGood;
-        case Band::Laying:
-            return Role::Laying;
-        case Band::DueToFly:
-            return Role::DueToFly;
-        case Band::Virgin:
-            return Role::Virgin;
-        case Band::Cell:
-            return Role::SealedCells;
-        case Band::DroneLayer:
-            return Role::DroneLayer;
-        case Band::NoQueen:
-            return Role::NoQueen;
-        case Band::Waiting:
-            return Role::Waiting;
-        case Band::Likely:
-            return Role::Likely;
-        case Band::Ready:
-            return Role::Ready;
-        case Band::Spent:
-            return Role::SpentGround;
-        case Band::NotStocked:
-            return Role::NotStockedHatch;
-    }
-    return Role::Ground;
-}
-
-/// A queen, a cell or a virgin stands in these: they are drawn day by day, so days can be counted.
-bool isCounted(Band band) { return band <= Band::Cell; }
 
 /// The same band over several days, drawn in one piece.
 struct Stretch {
@@ -47,39 +13,11 @@ struct Stretch {
     int target;
 };
 
-void layStretch(const Stretch& stretch, qreal gap, const Snap& snap, Sheet& sheet) {
-    auto rect = stretch.rect;
-    // The line where neighbours in a stack meet is ground left free.
-    if (rect.height() >= 4) rect.setTop(rect.top() + snap.hair());
-    if (rect.width() > 2 * gap) rect.setRight(rect.right() - gap);
-    const auto role = roleOf(stretch.run.band);
-    const int target = stretch.target;
-    switch (stretch.run.band) {
-        case Band::NotStocked:
-            sheet.hatch(Layer::Body, role, stretch.rect, Slope::Rising, 7, 1.2);
-            break;
-        case Band::NoQueen:
-            sheet.fill(Layer::Body, role, rect, target);
-            sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);
-            break;
-        case Band::Likely:
-            sheet.fill(Layer::Body, role, rect, target);
-            sheet.hatch(Layer::Body, Role::LikelyHatch, rect, Slope::Falling, 8, 1);
-            break;
-        case Band::DroneLayer:
-            sheet.fill(Layer::Body, role, rect, target);
-            sheet.hatch(Layer::Body, Role::DroneLayerHatch, rect, Slope::Rising, 3.5, 1);
-            break;
-        default:
-            sheet.fill(Layer::Body, role, rect, target);
-    }
-}
-
 /// Joins what goes on unchanged from day to day.
 class Stretches {
 public:
     Stretches(qreal dayWidth, const Snap& snap, Sheet& sheet)
-        : gap_(dayWidth >= kGappedDay ? snap.hair() : 0), snap_(snap), sheet_(sheet) {}
+        : gap_(dayGap(dayWidth, snap)), sheet_(sheet) {}
     ~Stretches() {
         for (const auto& stretch : open_) finish(stretch);
     }
@@ -88,7 +26,7 @@ public:
         for (std::size_t i = 0; i < column.boxes.size(); ++i) {
             const auto& box = column.boxes[i];
             if (gap_ > 0 && isCounted(box.run.band)) {
-                layStretch({box.run, box.rect, column.day, targets[i]}, gap_, snap_, sheet_);
+                layBand(box.run.band, box.rect, gap_, sheet_, targets[i]);
                 continue;
             }
             const auto same = std::find_if(open_.begin(), open_.end(), [&](const Stretch& other) {
@@ -110,10 +48,10 @@ public:
 
 private:
     void finish(const Stretch& stretch) {
-        layStretch(stretch, isCounted(stretch.run.band) ? gap_ : 0, snap_, sheet_);
+        layBand(stretch.run.band, stretch.rect, isCounted(stretch.run.band) ? gap_ : 0, sheet_,
+                stretch.target);
     }
     qreal gap_;
-    const Snap& snap_;
     Sheet& sheet_;
     std::vector<Stretch> open_;
 };

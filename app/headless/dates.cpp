@@ -29,10 +29,18 @@ std::string noteOf(const EventDates& dates, const DateQuestion& question) {
     return {};
 }
 
-/// What the nucs cost: both the day of the cells and the day of the catch count.
+/// What the nucs cost, and what each other catch rule would: the day of the cells and the day of
+/// the catch both count.
 std::string nucDays(const BatchDates& dates, const EventDates& caught) {
-    const DayWindow held{dayOf(dates.transfer), dayOf(caught.likely)};
-    return std::to_string(held.size()) + " nuc days";
+    const auto daysUntil = [&](Moment moment) {
+        return std::to_string(DayWindow{dayOf(dates.transfer), dayOf(moment)}.size());
+    };
+    std::string text = daysUntil(caught.likely) + " nuc days";
+    std::string others;
+    for (std::size_t i = 0; i < kTokenCount<CatchRule>; ++i)
+        others += (others.empty() ? " (" : ", ") + std::string(token(static_cast<CatchRule>(i))) +
+                  " " + daysUntil(dates.catchBy[i]);
+    return text + others + ")";
 }
 
 Listing listingOf(const BatchDates& dates, const DateQuestion& question) {

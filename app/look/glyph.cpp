@@ -28,6 +28,16 @@ QPainterPath unitPath(Glyph glyph) {
             path.lineTo(-0.25, 0.65);
             path.lineTo(0.95, -0.75);
             break;
+        case Glyph::Opened:
+            path.moveTo(-0.8, -0.35);
+            path.lineTo(0, 0.5);
+            path.lineTo(0.8, -0.35);
+            break;
+        case Glyph::Closed:
+            path.moveTo(-0.35, -0.8);
+            path.lineTo(0.5, 0);
+            path.lineTo(-0.35, 0.8);
+            break;
         case Glyph::Warning:
             path.setFillRule(Qt::OddEvenFill);
             path.addPolygon(QPolygonF({{0, -1}, {1.05, 0.9}, {-1.05, 0.9}, {0, -1}}));

@@ -9,6 +9,8 @@ enum class Glyph : std::uint8_t {
     BroodIn,   ///< brood put in: a diamond
     LookDue,   ///< look for wild cells: a roof
     LookDone,  ///< looked: a tick
+    Opened,    ///< what belongs to it is shown below: an angle downwards
+    Closed,    ///< an angle to the right
     Warning,   ///< a triangle with a stroke in it
 };
 

@@ -110,6 +110,15 @@ QString catchWords(CatchRule rule) {
     return {};
 }
 
+/// What each catch rule would cost, so that the choice can be weighed.
+QString catchPrices(const BatchOutlook& batch) {
+    const auto& hold = batch.timeline.hold;
+    return Words::tr("on eggs %1, on sealed brood %2, by age %3")
+        .arg(chart_text::number(hold.nucDays(CatchRule::Eggs)),
+             chart_text::number(hold.nucDays(CatchRule::SealedBrood)),
+             chart_text::number(hold.nucDays(CatchRule::Age)));
+}
+
 void addStay(const Outlook& outlook, const YardOutlook& yard, Day day, Id<Batch> id,
              CardText& card) {
     const auto* batch = outlook.find(id);
@@ -122,6 +131,8 @@ void addStay(const Outlook& outlook, const YardOutlook& yard, Day day, Id<Batch>
              Words::tr("%1 to %2, %3: %4 nuc days each")
                  .arg(shortDay(block.days.first), shortDay(block.days.last), catchWords(rule),
                       chart_text::number(batch->timeline.hold.nucDays()))});
+        card.lines.push_back({Words::tr("nuc days by catch rule"), catchPrices(*batch),
+                              Words::tr("cells day and catch day both count")});
     }
 }
 
@@ -165,6 +176,46 @@ CardText yardDay(const Outlook& outlook, Id<Yard> id, Day day, Id<Batch> batch) 
         return card;
     }
     return {};
+}
+
+CardText yardName(const Outlook& outlook, Id<Yard> id) {
+    CardText card;
+    for (const auto& yard : outlook.nucs.yards)
+        if (yard.yard->id == id) card.title = plain(yard.yard->label);
+    card.lines.push_back({Words::tr("press to show or hide each nuc"), {}, {}});
+    return card;
+}
+
+CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day) {
+    const auto is = sideOn(side, day, outlook.snapshot.today());
+    CardText card;
+    card.title = Words::tr("%1 · %2").arg(
+        chart_text::nuc(plain(side.box->label), plain(side.side->side)), weekdayAndDay(day));
+    card.lines.push_back(
+        {chart_text::state(is.state),
+         is.chance < 1 ? Words::tr("%1 % likely").arg(count(is.chance * 100)) : QString(),
+         is.since ? Words::tr("since %1").arg(weekdayAndDay(*is.since)) : QString()});
+    if (is.round != nullptr) {
+        const auto& round = *is.round;
+        card.lines.push_back({batchTitle(outlook, round.batch),
+                              round.done ? Words::tr("done") : Words::tr("planned"),
+                              Words::tr("cell given %1").arg(weekdayAndDay(round.transferDay))});
+        if (round.seen && round.seenDay && *round.seenDay <= day)
+            card.lines.push_back(
+                {Words::tr("seen"), chart_text::state(*round.seen), weekdayAndDay(*round.seenDay)});
+    }
+    if (is.ready) {
+        card.lines.push_back({Words::tr("ready for a cell"),
+                              {},
+                              because::hours(outlook.snapshot.facts(), Fact::NucQueenlessH,
+                                             Words::tr("queenless at least"))});
+        return card;
+    }
+    card.lines.push_back({Words::tr("not ready"), chart_text::notReady(is.reason),
+                          is.readyFrom && *is.readyFrom < kLastDay
+                              ? Words::tr("ready from %1").arg(weekdayAndDay(*is.readyFrom))
+                              : QString()});
+    return card;
 }
 
 CardText cellsDay(const Outlook& outlook, const CellsDay& day) {

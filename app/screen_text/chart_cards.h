@@ -28,6 +28,8 @@ namespace chart_cards {
 [[nodiscard]] CardText load(const Outlook& outlook, Id<Batch> batch, Id<Builder> builder);
 /// A yard's nucs on a day, and a batch's stay there where one is given.
 [[nodiscard]] CardText yardDay(const Outlook& outlook, Id<Yard> yard, Day day, Id<Batch> batch);
+[[nodiscard]] CardText yardName(const Outlook& outlook, Id<Yard> yard);
+[[nodiscard]] CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day);
 [[nodiscard]] CardText cellsDay(const Outlook& outlook, const CellsDay& day);
 [[nodiscard]] CardText makeUp(const Outlook& outlook, const BuilderOutlook& builder,
                               const MakeUp& makeUp);

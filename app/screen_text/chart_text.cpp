@@ -3,6 +3,7 @@
 #include <QLocale>
 #include <cmath>
 
+#include "screen_text/dates.h"
 #include "screen_text/words.h"
 
 namespace tenthday::chart_text {
@@ -63,8 +64,11 @@ QString leftShort(int count) { return count < 0 ? QChar(0x2212) + number(-count)
 QString trouble(const Finding& finding) {
     switch (finding.kind) {
         case FindingKind::BoxOverfull:
-            return Words::tr("overfull: %1 in %2")
-                .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+            return finding.sealed
+                       ? Words::tr("overfull: %1 sealed in %2")
+                             .arg(number(rounded(finding.count)), number(rounded(finding.limit)))
+                       : Words::tr("overfull: %1 in %2")
+                             .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
         case FindingKind::TooManyCells:
             return Words::tr("too many cells");
         case FindingKind::QueenOutBeforeMove:
@@ -75,6 +79,42 @@ QString trouble(const Finding& finding) {
             return Words::tr("wild: look today");
         case FindingKind::WorkOnDayOff:
             return Words::tr("on a day off");
+        case FindingKind::BuilderNotFree:
+            return finding.freeFrom
+                       ? Words::tr("free only from %1").arg(shortDay(*finding.freeFrom))
+                       : Words::tr("box not free");
+        case FindingKind::CatchHoldsNucs:
+            return Words::tr("%1 wait for the catch").arg(number(rounded(finding.count)));
+    }
+    return {};
+}
+
+QString nuc(const QString& box, const QString& side) {
+    return side == QStringLiteral("-") ? box : Words::tr("%1 %2").arg(box, side);
+}
+
+QString notReady(NotReady why) {
+    switch (why) {
+        case NotReady::None:
+            return Words::tr("ready");
+        case NotReady::NotStocked:
+            return Words::tr("not stocked");
+        case NotReady::QueenlessTooShort:
+            return Words::tr("queenless too short");
+        case NotReady::HoldsCell:
+            return Words::tr("holds a cell");
+        case NotReady::HoldsVirgin:
+            return Words::tr("holds a virgin");
+        case NotReady::DueToFly:
+            return Words::tr("her queen is due to fly");
+        case NotReady::Laying:
+            return Words::tr("her queen lays");
+        case NotReady::AwaitingCatch:
+            return Words::tr("her queen is to be caught");
+        case NotReady::NeedsBrood:
+            return Words::tr("needs open brood first");
+        case NotReady::Retired:
+            return Words::tr("given up or not standing");
     }
     return {};
 }

@@ -20,6 +20,9 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString builders();
 [[nodiscard]] QString matingNucs();
 [[nodiscard]] QString nucs(int count);
+/// "Q18 A"; the box alone where it is undivided.
+[[nodiscard]] QString nuc(const QString& box, const QString& side);
+[[nodiscard]] QString notReady(NotReady why);
 [[nodiscard]] QString cells(int count);
 [[nodiscard]] QString number(int count);
 /// "+13".

@@ -1,6 +1,10 @@
 #include "screen_text/window_text.h"
 
+#include <QFileInfo>
+#include <QRegularExpression>
+
 #include "screen_text/dates.h"
+#include "screen_text/fact_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::window_text {
@@ -28,6 +32,8 @@ QString editName(Verb verb, const QString& subject) {
         case Verb::TickLook:
             return Words::tr("tick look at %1").arg(subject);
         case Verb::SetFact:
+            if (const auto fact = fromToken<Fact>(subject.toStdString()))
+                return Words::tr("set the number \"%1\"").arg(fact_text::name(*fact));
             return Words::tr("set %1").arg(subject);
     }
     return subject;
@@ -55,6 +61,44 @@ QString newBook() { return Words::tr("&New book ..."); }
 QString openBook() { return Words::tr("&Open a book ..."); }
 QString openExample() { return Words::tr("Open the &example"); }
 QString saveCopy() { return Words::tr("Save a &copy ..."); }
+QString restoreBackup() { return Words::tr("&Restore a backup ..."); }
+QString helpMenu() { return Words::tr("&Help"); }
+QString eachNuc() { return Words::tr("Show &each nuc"); }
+QString seasonPage() { return Words::tr("&Season chart"); }
+QString factsPage() { return Words::tr("Trade &numbers"); }
+QString pages() { return Words::tr("Pages"); }
+QString keys() { return Words::tr("&Keys"); }
+QString whichBackup() {
+    return Words::tr(
+        "Which backup shall take the place of the book? The book as it is now is kept.");
+}
+QString noBackups() { return Words::tr("There is no backup of this book yet."); }
+QString restoreNow() { return Words::tr("Restore"); }
+QString cancel() { return Words::tr("Cancel"); }
+QString restored(const QString& kept) {
+    return kept.isEmpty() ? Words::tr("The backup is restored.")
+                          : Words::tr("The backup is restored. The book as it was: %1").arg(kept);
+}
+QString cannotRestore() { return Words::tr("The backup cannot be restored."); }
+QString restoreDamaged(const QString& backup) {
+    return Words::tr("Shall the newest good backup take its place? The damaged file is kept. %1")
+        .arg(backup);
+}
+QString backupName(const QString& backupPath) {
+    static const QRegularExpression dayAndRest(
+        QStringLiteral("-(\\d{4}-\\d\\d-\\d\\d)(-before-(?:schema|restore)-\\d+)?$"));
+    const auto name = QFileInfo(backupPath).completeBaseName();
+    const auto found = dayAndRest.match(name);
+    const auto day = dayFromText(found.captured(1).toStdString());
+    if (!day) return name;
+    const auto rest = found.captured(2);
+    const auto when = Words::tr("%1 %2").arg(weekdayAndDay(*day), yearNumber(*day));
+    if (rest.startsWith(QStringLiteral("-before-schema")))
+        return Words::tr("%1, before bringing it up to date").arg(when);
+    if (rest.startsWith(QStringLiteral("-before-restore")))
+        return Words::tr("%1, before a backup was restored").arg(when);
+    return when;
+}
 QString quit() { return Words::tr("&Quit"); }
 QString zoomIn() { return Words::tr("Zoom &in"); }
 QString zoomOut() { return Words::tr("Zoom &out"); }

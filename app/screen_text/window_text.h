@@ -15,10 +15,17 @@ namespace tenthday::window_text {
 [[nodiscard]] QString editMenu();
 [[nodiscard]] QString viewMenu();
 [[nodiscard]] QString lookMenu();
+[[nodiscard]] QString helpMenu();
+[[nodiscard]] QString eachNuc();
+[[nodiscard]] QString seasonPage();
+[[nodiscard]] QString factsPage();
+[[nodiscard]] QString keys();
+[[nodiscard]] QString pages();
 [[nodiscard]] QString newBook();
 [[nodiscard]] QString openBook();
 [[nodiscard]] QString openExample();
 [[nodiscard]] QString saveCopy();
+[[nodiscard]] QString restoreBackup();
 [[nodiscard]] QString quit();
 [[nodiscard]] QString zoomIn();
 [[nodiscard]] QString zoomOut();
@@ -47,6 +54,17 @@ namespace tenthday::window_text {
 [[nodiscard]] QString todayIs(Day day);
 [[nodiscard]] QString copySaved(const QString& path);
 [[nodiscard]] QString backupFailed(const QString& why);
+
+/// Backups.
+[[nodiscard]] QString whichBackup();
+[[nodiscard]] QString noBackups();
+[[nodiscard]] QString restoreNow();
+[[nodiscard]] QString cancel();
+/// "Wed 12 May 2027, before bringing it up to date".
+[[nodiscard]] QString backupName(const QString& backupPath);
+[[nodiscard]] QString restored(const QString& kept);
+[[nodiscard]] QString cannotRestore();
+[[nodiscard]] QString restoreDamaged(const QString& backup);
 
 /// What went wrong; the reason follows in the program's own English line.
 [[nodiscard]] QString cannotOpen();

@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
+#include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
 #include <QStandardPaths>
@@ -12,7 +13,10 @@
 
 #include "book/backups.h"
 #include "book/new_book.h"
+#include "book/restore.h"
 #include "chart/chart_desk_link.h"
+#include "facts/facts_page.h"
+#include "help/keys_dialog.h"
 #include "screen_text/window_text.h"
 #include "window/empty_page.h"
 #include "window/screen_place.h"
@@ -50,7 +54,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
     connect(&backup_, &QTimer::timeout, this, &MainWindow::backUp);
 }
 
-MainWindow::~MainWindow() { delete chart_; }
+MainWindow::~MainWindow() { dropPages(); }
 
 void MainWindow::connectActions() {
     const auto on = [this](QAction* action, auto&& act) {
@@ -69,6 +73,11 @@ void MainWindow::connectActions() {
     on(actions_.zoomOut, [this] { chart_->zoomOut(); });
     on(actions_.wholeSeason, [this] { chart_->showWholeSeason(); });
     on(actions_.goToToday, [this] { chart_->goToToday(); });
+    on(actions_.eachNuc, [this] { chart_->openOrCloseYards(); });
+    on(actions_.restoreBackup, [this] { restoreBackup(); });
+    on(actions_.seasonPage, [this] { showPage(chart_); });
+    on(actions_.factsPage, [this] { showPage(facts_); });
+    on(actions_.keys, [this] { showKeys(); });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
         on(actions_.looks[i], [this, i] {
             settings_.setLook(static_cast<LookChoice>(i));
@@ -103,28 +112,85 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
     options.access = Access::ReadOnly;
     auto desk = Desk::open(path, options);
     if (desk && questions_->readInstead(why)) return desk;
-    if (!desk) {
-        const auto backup = backupsOf(path).value(0);
-        questions_->tell(window_text::cannotOpen(), why,
-                         backup.isEmpty() ? QString() : window_text::newestBackup(backup));
+    if (desk) return why;
+    const auto backup = isDamaged(path) ? newestGoodBackup(path) : QString();
+    if (backup.isEmpty()) {
+        questions_->tell(window_text::cannotOpen(), why, {});
+        return why;
     }
-    return why;
+    if (!questions_->restoreInstead(why, backup) || !restoreFrom(path, backup)) return why;
+    options.access = Access::ReadWrite;
+    return Desk::open(path, options);
 }
 
-void MainWindow::showChart() {
+void MainWindow::dropPages() {
+    delete chart_;
+    delete facts_;
+    chart_ = nullptr;
+    facts_ = nullptr;
+}
+
+void MainWindow::makePages() {
+    facts_ = new FactsPage(*desk_);
+    pages_->addWidget(facts_);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
-    pages_->setCurrentIndex(pages_->addWidget(chart_));
-    chart_->setFocus();
+    pages_->addWidget(chart_);
+    showPage(chart_);
+}
+
+void MainWindow::showPage(QWidget* page) {
+    if (page == nullptr) return;
+    pages_->setCurrentWidget(page);
+    page->setFocus();
+    const bool isChart = page == chart_;
+    (isChart ? actions_.seasonPage : actions_.factsPage)->setChecked(true);
+    for (auto* action : {actions_.zoomIn, actions_.zoomOut, actions_.wholeSeason,
+                         actions_.goToToday, actions_.eachNuc})
+        action->setEnabled(isChart);
+}
+
+void MainWindow::restoreBackup() {
+    const auto path = desk_->path();
+    const auto backup = questions_->backupToRestore(backupsOf(path));
+    if (backup.isEmpty()) return;
+    dropPages();
+    desk_.reset();  // gives the lock back
+    const bool done = restoreFrom(path, backup);
+    const auto told = statusBar()->currentMessage();
+    if (open(path)) {
+        if (done) statusBar()->showMessage(told);
+        return;
+    }
+    pages_->setCurrentIndex(0);
+    actions_.setHasBook(false);
+    setWindowTitle(window_text::title({}));
+}
+
+bool MainWindow::restoreFrom(const QString& path, const QString& backup) {
+    const auto kept = tenthday::restoreBackup(path, backup, clock_.realDay());
+    if (!kept) {
+        questions_->tell(window_text::cannotRestore(), kept.error(), {});
+        return false;
+    }
+    statusBar()->showMessage(window_text::restored(kept.value()));
+    return true;
+}
+
+void MainWindow::showKeys() {
+    auto* dialog = new KeysDialog(*menuBar(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->show();
 }
 
 void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
-    delete chart_;  // it leans on the book that goes
+    dropPages();  // they lean on the book that goes
     desk_ = std::move(desk);
-    showChart();
+    actions_.setHasBook(true);
+    makePages();
     connect(desk_.get(), &Desk::shown, this,
             [this](const OutlookPtr&, const Changes& changes) { follow(changes); });
     const auto path = QFileInfo(desk_->path()).absoluteFilePath();
@@ -132,7 +198,6 @@ void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
     setWindowTitle(window_text::title(QString::fromStdString(desk_->snapshot().book().label)));
     setWindowFilePath(path);
     access_->setText(desk_->isReadOnly() ? window_text::readOnly() : QString());
-    actions_.setHasBook(true);
     follow({});
     backup_.start(3'000);  // the first picture comes first
 }

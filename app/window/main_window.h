@@ -16,6 +16,7 @@ class QStackedWidget;
 
 namespace tenthday {
 
+class FactsPage;
 class SeasonChart;
 
 /// Writes the example operation into a new book.
@@ -41,6 +42,8 @@ public:
     [[nodiscard]] WindowActions& actions() { return actions_; }
     /// The chart of the open book, or null.
     [[nodiscard]] SeasonChart* chart() const { return chart_; }
+    /// The page of trade numbers, or null.
+    [[nodiscard]] FactsPage* facts() const { return facts_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
     /// Where the example is kept; made when first opened.
     void setExamplePath(const QString& path) { examplePath_ = path; }
@@ -51,7 +54,12 @@ protected:
 private:
     void connectActions();
     void showDesk(std::unique_ptr<Desk> desk);
-    void showChart();
+    void makePages();
+    void dropPages();
+    void showPage(QWidget* page);
+    void restoreBackup();
+    bool restoreFrom(const QString& path, const QString& backup);
+    void showKeys();
     [[nodiscard]] Result<std::unique_ptr<Desk>> openForReading(const QString& path,
                                                                const Error& why);
     void makeNewBook();
@@ -73,6 +81,7 @@ private:
     std::unique_ptr<Desk> desk_;
     QStackedWidget* pages_;
     SeasonChart* chart_ = nullptr;
+    FactsPage* facts_ = nullptr;
     QLabel* access_;
     QLabel* today_;
     QTimer minute_;

@@ -7,6 +7,7 @@
 #include <QStandardPaths>
 
 #include "screen_text/window_text.h"
+#include "window/backup_dialog.h"
 
 namespace tenthday {
 namespace {
@@ -38,6 +39,27 @@ QString DialogQuestions::placeForNewBook() {
 
 QString DialogQuestions::placeForCopy(const QString& suggestion) {
     return saveName(window_, asTitle(window_text::saveCopy()), suggestion);
+}
+
+QString DialogQuestions::backupToRestore(const QStringList& backups) {
+    if (backups.isEmpty()) {
+        QMessageBox::information(window_, asTitle(window_text::restoreBackup()),
+                                 window_text::noBackups());
+        return {};
+    }
+    BackupDialog dialog(backups, window_);
+    return dialog.exec() == QDialog::Accepted ? dialog.chosen() : QString();
+}
+
+bool DialogQuestions::restoreInstead(const Error& why, const QString& backup) {
+    QMessageBox box(QMessageBox::Warning, window_text::title({}), window_text::cannotOpen(),
+                    QMessageBox::NoButton, window_);
+    box.setInformativeText(QString::fromStdString(why.text) + QStringLiteral("\n\n") +
+                           window_text::restoreDamaged(backup));
+    const auto* restore = box.addButton(window_text::restoreNow(), QMessageBox::AcceptRole);
+    box.addButton(window_text::doNotOpen(), QMessageBox::RejectRole);
+    box.exec();
+    return box.clickedButton() == restore;
 }
 
 bool DialogQuestions::readInstead(const Error& why) {

@@ -1,6 +1,7 @@
 /// @file questions.h  What the window asks and tells its user; tests answer in their stead.
 #pragma once
 #include <QString>
+#include <QStringList>
 
 #include "base/result.h"
 
@@ -16,6 +17,10 @@ public:
     virtual QString placeForNewBook() = 0;
     /// An existing file is given only when the user agreed to replace it.
     virtual QString placeForCopy(const QString& suggestion) = 0;
+    /// @param backups  full paths, newest first; may be empty, then it is told
+    virtual QString backupToRestore(const QStringList& backups) = 0;
+    /// The book is damaged: shall this backup take its place?
+    virtual bool restoreInstead(const Error& why, const QString& backup) = 0;
     /// The book cannot be written, but read: shall it be?
     virtual bool readInstead(const Error& why) = 0;
     /// @param hint  a further line, may be empty
@@ -29,6 +34,8 @@ public:
     QString bookToOpen() override;
     QString placeForNewBook() override;
     QString placeForCopy(const QString& suggestion) override;
+    QString backupToRestore(const QStringList& backups) override;
+    bool restoreInstead(const Error& why, const QString& backup) override;
     bool readInstead(const Error& why) override;
     void tell(const QString& what, const Error& why, const QString& hint) override;
 

@@ -3,6 +3,7 @@
 #include <QActionGroup>
 #include <QMenu>
 #include <QMenuBar>
+#include <QToolBar>
 
 #include "screen_text/window_text.h"
 
@@ -24,6 +25,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     openExample = add(file, window_text::openExample());
     file.addSeparator();
     saveCopy = add(file, window_text::saveCopy(), {Qt::CTRL | Qt::SHIFT | Qt::Key_S});
+    restoreBackup = add(file, window_text::restoreBackup());
     file.addSeparator();
     quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
     quit->setMenuRole(QAction::QuitRole);
@@ -33,10 +35,24 @@ WindowActions::WindowActions(QMainWindow& window) {
     redo = add(edit, window_text::redo(), {Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
 
     auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
+    seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
+    factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_2});
+    auto* pages = new QActionGroup(&window);
+    auto& bar = *window.addToolBar(window_text::pages());
+    bar.setMovable(false);
+    bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
+    bar.toggleViewAction()->setVisible(false);
+    for (auto* page : {seasonPage, factsPage}) {
+        page->setCheckable(true);
+        pages->addAction(page);
+        bar.addAction(page);
+    }
+    view.addSeparator();
     zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
     zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
     goToToday = add(view, window_text::goToToday(), {Qt::CTRL | Qt::Key_T});
+    eachNuc = add(view, window_text::eachNuc(), {Qt::CTRL | Qt::Key_E});
     view.addSeparator();
     auto& look = *view.addMenu(window_text::lookMenu());
     auto* group = new QActionGroup(&window);
@@ -46,6 +62,9 @@ WindowActions::WindowActions(QMainWindow& window) {
         looks[i] = group->addAction(add(look, names[i]));
         looks[i]->setCheckable(true);
     }
+
+    auto& help = *window.menuBar()->addMenu(window_text::helpMenu());
+    keys = add(help, window_text::keys(), {QKeySequence(Qt::Key_F1)});
 }
 
 void WindowActions::nameUndo(const std::optional<EditName>& undoing,
@@ -60,7 +79,8 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action : {saveCopy, zoomIn, zoomOut, wholeSeason, goToToday})
+    for (auto* action : {saveCopy, restoreBackup, zoomIn, zoomOut, wholeSeason, goToToday, eachNuc,
+                         seasonPage, factsPage})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

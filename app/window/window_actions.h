@@ -22,6 +22,7 @@ struct WindowActions {
     QAction* openBook;
     QAction* openExample;
     QAction* saveCopy;
+    QAction* restoreBackup;
     QAction* quit;
     QAction* undo;
     QAction* redo;
@@ -29,6 +30,10 @@ struct WindowActions {
     QAction* zoomOut;
     QAction* wholeSeason;
     QAction* goToToday;
+    QAction* eachNuc;
+    QAction* seasonPage;  ///< one of the pages is checked
+    QAction* factsPage;
+    QAction* keys;
     QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked
 };
 

@@ -42,13 +42,19 @@ std::string_view work(Event event) {
     }
 }
 
+std::string_view catchOn(const Finding& f) {
+    return f.catchRule == CatchRule::Age ? "the age for catching" : "sealed brood";
+}
+
 }  // namespace
 
 std::string englishText(const Finding& f) {
     switch (f.kind) {
         case FindingKind::BoxOverfull:
-            return whole(f.count) + " started cells expected" + in(f) + ", room for " +
-                   whole(f.limit) + ": give fewer, or note a flow or feed";
+            return f.sealed ? whole(f.count) + " sealed cells expected" + in(f) + ", room for " +
+                                  whole(f.limit)
+                            : whole(f.count) + " started cells expected" + in(f) + ", room for " +
+                                  whole(f.limit) + ": give fewer, or note a flow or feed";
         case FindingKind::TooManyCells:
             return tooMany(f);
         case FindingKind::QueenOutBeforeMove:
@@ -64,6 +70,15 @@ std::string englishText(const Finding& f) {
         case FindingKind::WorkOnDayOff:
             return std::string(work(f.event.value_or(Event::Ripe))) + " falls on a day off, " +
                    plainMoment(f.moment);
+        case FindingKind::BuilderNotFree:
+            return "comes" + (f.builderLabel.empty() ? "" : " into " + f.builderLabel) + " on " +
+                   plainMoment(f.moment) + ", after batch " + f.otherLabel +
+                   " the box is free from " + plainDay(f.freeFrom.value_or(f.day));
+        case FindingKind::CatchHoldsNucs:
+            return whole(f.count) + " nucs wait for " + std::string(catchOn(f)) + ", " +
+                   std::to_string(f.nucDays) +
+                   " nuc days more each; caught on eggs they would be ready for batch " +
+                   f.otherLabel + ", which has " + cells(std::lround(f.limit)) + " too many";
     }
     return {};
 }

@@ -17,18 +17,20 @@ struct TokensOf<Severity> {
 };
 
 enum class FindingKind : std::uint8_t {
-    BoxOverfull,         ///< count = started cells, limit = room
+    BoxOverfull,         ///< count = started cells, or sealed ones (`sealed`); limit = room
     TooManyCells,        ///< count = ripe cells for nucs, numbers = what there is for them
     QueenOutBeforeMove,  ///< moment = first queen can be out (at the set risk), until = the move
     FragileMove,         ///< moment = the move
     WildQueenOverdue,    ///< moment = a wild queen can be out, until = the likely one
     WorkOnDayOff,        ///< event = the work, moment = when
+    BuilderNotFree,      ///< moment = the batch comes, other = the batch before, day = free from
+    CatchHoldsNucs,      ///< count = nucs that eggs would free in time, other = who wants them
 };
 template <>
 struct TokensOf<FindingKind> {
-    static constexpr auto names =
-        std::to_array<std::string_view>({"box_overfull", "too_many_cells", "queen_out_before_move",
-                                         "fragile_move", "wild_queen_overdue", "work_on_day_off"});
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
+         "wild_queen_overdue", "work_on_day_off", "builder_not_free", "catch_holds_nucs"});
 };
 
 struct Finding {
@@ -41,8 +43,13 @@ struct Finding {
     std::string builderLabel;
     Moment moment{};
     Moment until{};
+    std::string otherLabel;  ///< of the other batch it is about
     double count = 0;
     double limit = 0;
+    bool sealed = false;
+    std::optional<Day> freeFrom;
+    std::optional<CatchRule> catchRule;
+    std::int32_t nucDays = 0;  ///< more, per nuc, than were she caught on eggs
     ReadyNumbers numbers;
     std::optional<Event> event;
 };

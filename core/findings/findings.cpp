@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <unordered_map>
 
 #include "base/natural_order.h"
@@ -31,9 +32,11 @@ public:
         }
         for (const auto& builder : builders_) {
             overfull(builder);
+            notFree(builder);
             wildQueens(builder);
         }
-        for (const auto& day : nucs_.cellsDays) tooManyCells(day);
+        for (const auto& day : nucs_.cellsDays)
+            if (tooManyCells(day)) heldByCatch(day);
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
             if (a.severity != b.severity) return a.severity > b.severity;
@@ -147,6 +150,19 @@ private:
             finding.moment = full.from;
             finding.count = full.cells;
             finding.limit = full.room;
+            finding.sealed = full.sealed;
+            name(finding, builder.builder->id);
+        }
+    }
+
+    void notFree(const BuilderOutlook& builder) {
+        for (const auto& soon : builder.tooSoon) {
+            const Day day = dayOf(soon.from);
+            if (day < snapshot_.today()) continue;
+            auto& finding = add(FindingKind::BuilderNotFree, Severity::Warning, day, soon.batch);
+            finding.moment = soon.from;
+            finding.freeFrom = soon.freeFrom;
+            if (const auto row = snapshot_.find(soon.after)) finding.otherLabel = row->label;
             name(finding, builder.builder->id);
         }
     }
@@ -168,11 +184,12 @@ private:
         }
     }
 
-    void tooManyCells(const CellsDay& cells) {
-        if (cells.day < snapshot_.today() || cells.toNucs <= cells.numbers.ready) return;
+    /// Whether it is told.
+    bool tooManyCells(const CellsDay& cells) {
+        if (cells.day < snapshot_.today() || cells.toNucs <= cells.numbers.ready) return false;
         const double likely = std::floor(cells.numbers.likely + 1e-6);
         const bool covered = cells.toNucs <= cells.numbers.ready + likely;
-        if (covered && cells.day - snapshot_.today() > kNear) return;
+        if (covered && cells.day - snapshot_.today() > kNear) return false;
         auto& finding =
             add(FindingKind::TooManyCells, covered ? Severity::Warning : Severity::Danger,
                 cells.day, cells.batches.front());
@@ -183,6 +200,50 @@ private:
         finding.count = cells.toNucs;
         finding.limit = cells.numbers.ready;
         finding.numbers = cells.numbers;
+        return true;
+    }
+
+    /// Cells lack nucs on a day on which others still wait for a catch that eggs would have
+    /// allowed: says whose, how many, and what the rule costs. Follows the finding of that day.
+    void heldByCatch(const CellsDay& cells) {
+        std::map<Id<Batch>, double> held;
+        for (const auto& side : nucs_.sides)
+            for (const auto& round : side.rounds)
+                if (freeOnEggs(round, cells.day)) held[round.batch] += round.layingShare();
+        double count = 0;
+        for (const auto& [batch, expected] : held) count += expected;
+        count = std::floor(count + 1e-6);
+        if (count < 1) return;
+        Finding finding;
+        finding.otherLabel = found_.back().subjectLabel;
+        finding.limit = cells.toNucs - cells.numbers.ready;
+        std::vector<std::string> labels;
+        for (const auto& [batch, timeline] : timelines_) {
+            if (!held.contains(batch)) continue;
+            const auto& hold = timeline->hold;
+            if (labels.empty()) finding.subject = batch, finding.catchRule = hold.catchRule;
+            if (const auto row = snapshot_.find(batch)) labels.push_back(row->label);
+            finding.nucDays =
+                std::max(finding.nucDays, hold.nucDays() - hold.nucDays(CatchRule::Eggs));
+        }
+        for (const auto& label : labels)
+            finding.subjectLabel += (finding.subjectLabel.empty() ? "" : ", ") + label;
+        finding.kind = FindingKind::CatchHoldsNucs;
+        finding.severity = Severity::Note;
+        finding.day = cells.day;
+        finding.count = count;
+        found_.push_back(std::move(finding));
+    }
+
+    /// Not ready on the day by its rule, but ready had the queen been caught on eggs.
+    [[nodiscard]] bool freeOnEggs(const SideRound& round, Day day) const {
+        const Days queenless{
+            std::max(1, (static_cast<int>(snapshot_.facts()[Fact::NucQueenlessH]) + 23) / 24)};
+        const Day eggs = std::max(round.timeline->hold.catchBy[0], snapshot_.today());
+        const bool mayHold =
+            !round.seen || *round.seen == NucState::Laying || *round.seen == NucState::JudgedGood;
+        return mayHold && round.transferDay < day && eggs + queenless <= day &&
+               round.catchDay + queenless > day && round.catchDay > eggs;
     }
 
     const Snapshot& snapshot_;

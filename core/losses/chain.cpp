@@ -13,20 +13,28 @@ ChainCounts& ChainCounts::operator+=(const ChainCounts& other) {
     return *this;
 }
 
-ChainCounts expectedCounts(const Facts& facts, double grafts, const SeenCounts& seen) {
+ChainCounts expectedCounts(const Facts& facts, double grafts, const SeenCounts& seen, Given given) {
     ChainCounts counts;
     counts.grafted = seen.grafted.value_or(grafts);
     counts.accepted = seen.accepted.value_or(counts.grafted * facts[Fact::Accepted]);
-    counts.sealed = seen.sealed.value_or(counts.accepted * facts[Fact::Sealed]);
-    counts.ripe = seen.ripe.value_or(counts.sealed);
-    counts.emerged = seen.emerged.value_or(counts.ripe * facts[Fact::Emerged]);
+    if (given == Given::Open) {
+        counts.ripe = seen.ripe.value_or(counts.accepted);
+        counts.sealed = seen.sealed.value_or(counts.ripe * facts[Fact::Sealed]);
+        counts.emerged = seen.emerged.value_or(counts.sealed * facts[Fact::Emerged]);
+    } else {
+        counts.sealed = seen.sealed.value_or(counts.accepted * facts[Fact::Sealed]);
+        counts.ripe = seen.ripe.value_or(counts.sealed);
+        counts.emerged = seen.emerged.value_or(counts.ripe * facts[Fact::Emerged]);
+    }
     counts.laying = counts.emerged * facts[Fact::Mated];
     counts.good = counts.laying * facts[Fact::JudgedGood];
     return counts;
 }
 
-double layingShare(const Facts& facts, bool emerged) {
-    return (emerged ? 1 : facts[Fact::Emerged]) * facts[Fact::Mated];
+double layingShare(const Facts& facts, Given given) {
+    const double sealed = given == Given::Open ? facts[Fact::Sealed] : 1;
+    const double emerged = given == Given::Virgin ? 1 : facts[Fact::Emerged];
+    return sealed * emerged * facts[Fact::Mated];
 }
 
 }  // namespace tenthday

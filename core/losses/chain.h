@@ -1,17 +1,25 @@
 /// @file chain.h  What is left of a graft after each stage: expected counts.
 #pragma once
+#include <cstdint>
 #include <optional>
 
 #include "facts/facts.h"
 
 namespace tenthday {
 
+/// What leaves the builder for the nucs.
+enum class Given : std::uint8_t {
+    Open,    ///< started cells, not yet sealed: "young cells", on day 3
+    Sealed,  ///< ripe cells
+    Virgin,  ///< queens that are out
+};
+
 /// Counts along the chain. Means, so not whole; an observed count is.
 struct ChainCounts {
     double grafted = 0;
     double accepted = 0;  ///< started cells at the take count
     double sealed = 0;
-    double ripe = 0;  ///< cells that come out on the cells day
+    double ripe = 0;  ///< cells that come out on the cells day; started ones where those are given
     double emerged = 0;
     double laying = 0;  ///< mated in fair weather
     double good = 0;    ///< judged good
@@ -30,10 +38,9 @@ struct SeenCounts {
 
 /// Expected counts from so many grafts. Rates: facts accepted, sealed, emerged, mated, judged_good.
 [[nodiscard]] ChainCounts expectedCounts(const Facts& facts, double grafts,
-                                         const SeenCounts& seen = {});
+                                         const SeenCounts& seen = {}, Given given = Given::Sealed);
 
-/// Of cells placed, the chance of a laying queen at the first look; of virgins, where they are out
-/// already.
-[[nodiscard]] double layingShare(const Facts& facts, bool emerged = false);
+/// Of cells or virgins placed, the chance of a laying queen at the first look.
+[[nodiscard]] double layingShare(const Facts& facts, Given given = Given::Sealed);
 
 }  // namespace tenthday

@@ -93,16 +93,87 @@ double openCells(const LoadSpan& load, Moment moment) {
     return started;
 }
 
+/// Sealed cells of a stay at a moment.
+double sealedCells(const LoadSpan& load, Moment moment) {
+    double cells = 0;
+    if (load.span.contains(moment))
+        for (const auto& piece : load.thickness)
+            if (piece.from <= moment) cells = piece.sealed ? piece.cells : 0;
+    return cells;
+}
+
+/// When a stay's cells are sealed, or come in sealed.
+std::optional<Moment> sealedFrom(const LoadSpan& load) {
+    for (const auto& piece : load.thickness)
+        if (piece.sealed) return std::max(piece.from, load.span.from);
+    return std::nullopt;
+}
+
+using CellsAt = double (*)(const LoadSpan&, Moment);
+
+double cellsAt(const BuilderOutlook& outlook, CellsAt count, Moment moment) {
+    double cells = 0;
+    for (const auto& load : outlook.loads) cells += count(*load.span, moment);
+    return cells;
+}
+
 std::vector<BuilderOutlook::Overfull> overfullOf(const BuilderOutlook& outlook,
                                                  const Facts& facts) {
-    const double room = roomOf(*outlook.builder, facts);
     std::vector<BuilderOutlook::Overfull> all;
+    const auto check = [&](const BuilderLoad& load, CellsAt count, Moment from, double room) {
+        const double cells = cellsAt(outlook, count, from);
+        if (count(*load.span, from) > 0 && cells > room + 0.5)
+            all.push_back({load.batch, from, cells, room, count == sealedCells});
+    };
+    const double openRoom = roomOf(*outlook.builder, facts);
     for (const auto& load : outlook.loads) {
-        const Moment from = load.span->span.from;
-        double cells = 0;
-        for (const auto& other : outlook.loads) cells += openCells(*other.span, from);
-        if (openCells(*load.span, from) > 0 && cells > room + 0.5)
-            all.push_back({load.batch, from, cells, room});
+        check(load, openCells, load.span->span.from, openRoom);
+        if (const auto from = sealedFrom(*load.span); from && outlook.builder->sealedRoom)
+            check(load, sealedCells, *from, outlook.builder->sealedRoom->value);
+    }
+    return all;
+}
+
+/// Days from one batch's coming to the next one's; none where cells only wait.
+Days rhythmOf(const Builder& builder, const Facts& facts) {
+    switch (builder.kind) {
+        case BuilderKind::Starter:
+            return days(facts, Fact::RhythmStarterD);
+        case BuilderKind::Finisher:
+            return days(facts, Fact::RhythmFinisherD);
+        case BuilderKind::StarterFinisher:
+            return days(facts, Fact::RhythmStarterFinisherD);
+        case BuilderKind::Incubator:
+        case BuilderKind::Holding:
+            break;
+    }
+    return Days{0};
+}
+
+/// First day on which the next batch may come, by rhythm and by the rest after the cells have left.
+Day freeAfter(const BuilderLoad& load, Day next, Days rhythm) {
+    const auto& span = *load.span;
+    const Day byRhythm = dayOf(span.span.from) + rhythm;
+    const bool rests = span.restUntil > dayOf(span.span.until);
+    const bool hasLeft = next >= dayOf(span.span.until);
+    return rests && hasLeft ? std::max(byRhythm, span.restUntil + Days{1}) : byRhythm;
+}
+
+std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, const Facts& facts) {
+    const Days rhythm = rhythmOf(*outlook.builder, facts);
+    std::vector<BuilderOutlook::TooSoon> all;
+    if (rhythm == Days{0}) return all;
+    for (std::size_t i = 1; i < outlook.loads.size(); ++i) {
+        const auto& load = outlook.loads[i];
+        const Day comes = dayOf(load.span->span.from);
+        BuilderOutlook::TooSoon worst{load.batch, load.span->span.from, {}, comes};
+        for (std::size_t k = 0; k < i; ++k) {
+            const auto& before = outlook.loads[k];
+            const Day free = freeAfter(before, comes, rhythm);
+            if (before.batch != load.batch && free > worst.freeFrom)
+                worst.after = before.batch, worst.freeFrom = free;
+        }
+        if (worst.freeFrom > comes) all.push_back(worst);
     }
     return all;
 }
@@ -140,6 +211,7 @@ std::vector<BuilderOutlook> builderOutlooks(
         outlook.clocks = clocksOf(snapshot, outlook);
         outlook.idle = idleOf(outlook);
         outlook.overfull = overfullOf(outlook, snapshot.facts());
+        outlook.tooSoon = tooSoonOf(outlook, snapshot.facts());
     }
     std::sort(outlooks.begin(), outlooks.end(), [](const auto& a, const auto& b) {
         return naturalLess(a.builder->label, b.builder->label);

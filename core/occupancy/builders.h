@@ -35,14 +35,23 @@ struct BuilderOutlook {
     std::vector<Ptr<MakeUp>> makeUps;  ///< by time
     std::vector<WildClock> clocks;     ///< by start
     std::vector<DayWindow> idle;       ///< made up, queenless, no cells
-    /// Started cells above the builder's room.
+    /// Cells above the builder's room for open (started) or for sealed ones.
     struct Overfull {
         Id<Batch> batch;  ///< the batch whose cells made it so
         Moment from;
         double cells;
         double room;
+        bool sealed = false;
     };
     std::vector<Overfull> overfull;
+    /// A batch comes before the builder is free for it: sooner than its rhythm, or while it rests.
+    struct TooSoon {
+        Id<Batch> batch;
+        Moment from;
+        Id<Batch> after;  ///< the batch before it
+        Day freeFrom;
+    };
+    std::vector<TooSoon> tooSoon;
 };
 
 /// All builders of the snapshot, in order of label. `timelines` in the order of graft; the result

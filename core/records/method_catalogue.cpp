@@ -35,7 +35,8 @@ const std::vector<MethodSteps>& builtInMethods() {
         make(2, "starter and finisher", {{Starter, 0, 24, 1}, {Finisher, 24, 240, 0}}),
         make(3, "one box and incubator", {{StarterFinisher, 0, 120, 1}, {Incubator, 120, 240, 0}}),
         make(4, "starter, finisher and incubator",
-             {{Starter, 0, 24, 1}, {Finisher, 24, 120, 0}, {Incubator, 120, 240, 0}})};
+             {{Starter, 0, 24, 1}, {Finisher, 24, 120, 0}, {Incubator, 120, 240, 0}}),
+        make(5, "one box, young cells", {{StarterFinisher, 0, 72, 1}})};
     return methods;
 }
 

@@ -12,9 +12,9 @@ struct MethodSteps {
 };
 
 /// One queenless box from start to finish; a closed starter, then queenright finishers; and each
-/// with an incubator from sealing on. Ids are fixed, the same in every book.
-/// Sources: S79 (one box), S11, S13, S25 (starter 24 h), S36 (careful step to the incubator, day
-/// 5).
+/// with an incubator from sealing on; one box whose unsealed cells go to the nucs on day 3. Ids are
+/// fixed, the same in every book. Sources: S79 (one box), S11, S13, S25 (starter 24 h), S36
+/// (careful step to the incubator, day 5), published French practice (young cells).
 [[nodiscard]] const std::vector<MethodSteps>& builtInMethods();
 
 }  // namespace tenthday

@@ -1,6 +1,7 @@
 #include "records/verbs.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tenthday {
 namespace {
@@ -97,6 +98,29 @@ Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> id, std::int32_t 
         moved.builder = to;
         changes.edit(load, moved);
     }
+    return changes;
+}
+
+Result<ChangeSet> setFact(const Snapshot& snapshot, Fact fact, std::optional<double> value,
+                          Id<FactOverride> fresh) {
+    ChangeSet changes{Verb::SetFact, std::string(token(fact)), {}, {}};
+    Facts bare(snapshot.facts().revision());
+    if (value)
+        if (auto set = bare.set(fact, *value); !set) return set.error();
+    const bool isDefault = !value || *value == bare.entry(fact).value;
+    Ptr<FactOverride> before;
+    for (const auto& row : snapshot.all<FactOverride>())
+        if (row->fact == token(fact)) before = row;
+    if (isDefault) {
+        if (before) changes.erase(before);
+        return changes;
+    }
+    FactOverride row = before ? *before : FactOverride{fresh, 1, std::string(token(fact)), 0};
+    row.valueMilli = static_cast<std::int32_t>(std::lround(*value * 1000));
+    if (before)
+        changes.edit(before, row);
+    else
+        changes.add(row);
     return changes;
 }
 

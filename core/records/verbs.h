@@ -13,4 +13,9 @@ namespace tenthday {
 [[nodiscard]] Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> batch,
                                          std::int32_t step, Id<Builder> from, Id<Builder> to);
 
+/// Sets a trade number of the user's own, in the fact's unit; none goes back to the default.
+/// Refused outside the bounds of Facts::set. @param fresh  id of the row, should it be a new one
+[[nodiscard]] Result<ChangeSet> setFact(const Snapshot& snapshot, Fact fact,
+                                        std::optional<double> value, Id<FactOverride> fresh);
+
 }  // namespace tenthday

@@ -63,7 +63,7 @@ double cellsInFullestBox(const BatchInputs& inputs, const std::vector<ChainCount
     return fullest;
 }
 
-DatePlan planOf(const BatchInputs& inputs, const std::vector<ChainCounts>& bars) {
+DatePlan planOf(const BatchInputs& inputs) {
     const Batch& batch = *inputs.batch;
     DatePlan plan;
     plan.start = batch.start;
@@ -73,7 +73,6 @@ DatePlan planOf(const BatchInputs& inputs, const std::vector<ChainCounts>& bars)
         plan.larvaToH = batch.larvaToH ? batch.larvaToH : batch.larvaFromH;
     }
     for (const auto& step : inputs.steps) plan.steps.push_back(*step);
-    plan.cellsInBox = cellsInFullestBox(inputs, bars);
     plan.catchRule = inputs.catchRule;
     plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
     plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
@@ -104,8 +103,9 @@ const EventDates* BatchTimeline::find(Event event) const {
 }
 
 BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
-    const auto bars = barCounts(inputs);
-    const auto plan = planOf(inputs, bars);
+    auto plan = planOf(inputs);
+    const auto bars = barCounts(inputs, givenAs(plan, *inputs.facts));
+    plan.cellsInBox = cellsInFullestBox(inputs, bars);
     auto dates = datesOf(plan, *inputs.facts, *inputs.mating, trace);
     BatchTimeline timeline;
     timeline.graft = dates.graft;

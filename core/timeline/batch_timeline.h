@@ -60,6 +60,8 @@ struct NucHold {
     Day catchDay;  ///< a good queen frees her nuc; the last day held
     Day lostDay;   ///< a virgin not found at the look is taken as lost by then
     CatchRule catchRule = CatchRule::SealedBrood;
+    /// Last day held under each catch rule, in the order of CatchRule: what each costs.
+    std::array<Day, kTokenCount<CatchRule>> catchBy{};
     double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
     std::vector<StateShares>
         shares;  ///< at the start of work, per day from transferDay to catchDay
@@ -68,6 +70,10 @@ struct NucHold {
     [[nodiscard]] const StateShares& on(Day day) const;
     /// Days a nuc is held, transfer and catch both counted.
     [[nodiscard]] std::int32_t nucDays() const { return DayWindow{transferDay, catchDay}.size(); }
+    /// The same, were the queens caught by this rule.
+    [[nodiscard]] std::int32_t nucDays(CatchRule rule) const {
+        return DayWindow{transferDay, catchBy[static_cast<std::size_t>(rule)]}.size();
+    }
 };
 
 struct BatchTimeline {
@@ -106,16 +112,20 @@ struct DatePlan {
 };
 
 struct BatchDates {
-    Start start = Start::Graft;
+    Given given = Given::Sealed;
     Moment graft;
     QueenClock clock;
     Moment transfer;  ///< first cells into nucs
     Moment leaves;    ///< last cells out of the builder
     Moment latestMove = Moment::max();
     std::vector<EventDates> events;
-    Spread dueToFly;   ///< h after the graft
-    Spread firstEggs;  ///< h after the graft
+    std::array<Moment, kTokenCount<CatchRule>> catchBy{};  ///< likely, under each rule
+    Spread dueToFly;                                       ///< h after the graft
+    Spread firstEggs;                                      ///< h after the graft
 };
+
+/// What goes into the nucs: by the start, and by whether it leaves before sealing.
+[[nodiscard]] Given givenAs(const DatePlan& plan, const Facts& facts);
 
 /// The dates alone. `trace`, when given, is told how each came to be.
 [[nodiscard]] BatchDates datesOf(const DatePlan& plan, const Facts& facts,

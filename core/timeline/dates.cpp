@@ -95,7 +95,7 @@ private:
         }
         out_.clock = QueenClock(facts_, from, to, heat());
         if (const auto seen = emergenceSeen()) out_.clock.setEmerged(hourOfMoment(*seen));
-        out_.start = plan_.start;
+        out_.given = givenAs(plan_, facts_);
         out_.transfer = plan_.transfer.value_or(methodTransfer());
         out_.leaves = std::max(plan_.leaves.value_or(out_.transfer), out_.transfer);
     }
@@ -164,9 +164,13 @@ private:
         if (plan_.start != Start::Ripe) {
             rule(Event::FragileFrom, Event::Graft, Fact::FragileFromH);
             rule(Event::FragileUntil, Event::Graft, Fact::FragileUntilH);
-            rule(Event::CageFrom, Event::Graft, Fact::CageFromH, 1, EventNote::CagesInPlaceOnly);
+            // Cells given open hang one to a nuc: nothing to cage, no first queen to fear.
+            if (out_.given != Given::Open)
+                rule(Event::CageFrom, Event::Graft, Fact::CageFromH, 1,
+                     EventNote::CagesInPlaceOnly);
         }
         rule(Event::Ripe, Event::Graft, Fact::RipeH, 1, note);
+        if (out_.given == Given::Open) return;
         const double latest = firstOut(fact(Fact::FirstOutRisk));
         const bool safe = latest >= fact(Fact::RipeH);
         put(Event::LatestMove, latest,
@@ -217,11 +221,11 @@ private:
 
     void looks() {
         const double emergence = hourOfMoment(likely(Event::Emergence));
-        const double byRule = emergence + fact(Fact::FirstLookD) * 24;
+        const double byAge = emergence + fact(Fact::FirstLookD) * 24;
         const double byEggs = out_.firstEggs.at(fact(Fact::LikelyLevel));
-        const double look = std::max(byRule, byEggs);
+        const double look = std::max(byAge, byEggs);
         put(Event::FirstLook, look);
-        if (byEggs > byRule)
+        if (byEggs > byAge)
             tell(Event::FirstLook, Kind::LaterOf, Event::FirstEggs, Fact::LikelyLevel,
                  byEggs - emergence);
         else
@@ -230,17 +234,19 @@ private:
         const double toSealed = fact(Fact::EggsToSealedD) * 24;
         put(Event::SealedBrood, out_.firstEggs.later(toSealed));
         tell(Event::SealedBrood, Kind::Rule, Event::FirstEggs, Fact::EggsToSealedD, toSealed);
+        const std::array byRule{look, std::max(look, hourOfMoment(likely(Event::SealedBrood))),
+                                emergence + fact(Fact::CatchAgeD) * 24};
+        for (std::size_t i = 0; i < byRule.size(); ++i)
+            out_.catchBy[i] = hoursAfter(out_.graft, byRule[i]);
+        put(Event::Catch, byRule[static_cast<std::size_t>(plan_.catchRule)]);
         switch (plan_.catchRule) {
             case CatchRule::Eggs:
-                put(Event::Catch, look);
                 tell(Event::Catch, Kind::Rule, Event::FirstLook);
                 break;
             case CatchRule::SealedBrood:
-                put(Event::Catch, std::max(look, hourOfMoment(likely(Event::SealedBrood))));
                 tell(Event::Catch, Kind::LaterOf, Event::SealedBrood);
                 break;
             case CatchRule::Age:
-                put(Event::Catch, emergence + fact(Fact::CatchAgeD) * 24);
                 tell(Event::Catch, Kind::Rule, Event::Emergence, Fact::CatchAgeD,
                      fact(Fact::CatchAgeD) * 24);
                 break;
@@ -255,6 +261,20 @@ private:
 };
 
 }  // namespace
+
+Given givenAs(const DatePlan& plan, const Facts& facts) {
+    if (plan.start == Start::Virgin) return Given::Virgin;
+    if (plan.start > Start::Confined) return Given::Sealed;
+    const Moment graft = plan.graftSeen.value_or(
+        plan.start == Start::Confined ? hoursAfter(plan.begin, facts[Fact::ConfineBeforeH])
+                                      : plan.begin);
+    const double sealed = facts[Fact::SealingH] - facts[Fact::EggH] -
+                          (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
+    const double leaves = plan.transfer        ? hoursBetween(graft, *plan.transfer)
+                          : plan.steps.empty() ? facts[Fact::RipeH]
+                                               : plan.steps.back().toHour;
+    return leaves < sealed ? Given::Open : Given::Sealed;
+}
 
 BatchDates datesOf(const DatePlan& plan, const Facts& facts, const MatingTable& mating,
                    Trace* trace) {

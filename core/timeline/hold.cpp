@@ -17,7 +17,7 @@ class Shares {
 public:
     Shares(const BatchDates& dates, const Facts& facts)
         : dates_(dates),
-          laying_(layingShare(facts, dates.start == Start::Virgin)),
+          laying_(layingShare(facts, dates.given)),
           good_(facts[Fact::JudgedGood]),
           toSealed_(facts[Fact::EggsToSealedD] * 24) {}
 
@@ -67,9 +67,11 @@ NucHold holdOf(const BatchDates& dates, const Facts& facts) {
     hold.transferDay = dayOf(dates.transfer);
     hold.lookDay = std::max(dayOf(likely(dates, Event::FirstLook)), hold.transferDay);
     hold.catchDay = std::max(dayOf(likely(dates, Event::Catch)), hold.lookDay);
+    for (std::size_t i = 0; i < hold.catchBy.size(); ++i)
+        hold.catchBy[i] = std::max(dayOf(dates.catchBy[i]), hold.transferDay);
     hold.lostDay =
         dayOf(likely(dates, Event::Emergence)) + Days{static_cast<int>(facts[Fact::LostVirginD])};
-    hold.layingShare = layingShare(facts, dates.start == Start::Virgin);
+    hold.layingShare = layingShare(facts, dates.given);
     const Shares shares(dates, facts);
     const auto start = std::chrono::hours{static_cast<int>(facts[Fact::WorkStartH])};
     for (Day day = hold.transferDay; day <= hold.catchDay; day += Days{1}) {

@@ -23,10 +23,15 @@ SeenCounts seenOf(const BatchInputs& inputs, std::optional<std::int32_t> bar) {
             std::nullopt};
 }
 
+struct Losses {
+    const Facts& facts;
+    Given given;
+};
+
 /// Spreads a count of the whole batch over its bars, in proportion to what each had before.
 void share(std::vector<ChainCounts>& bars, std::vector<SeenCounts>& seen,
            std::optional<double> total, double ChainCounts::*stage,
-           std::optional<double> SeenCounts::*mark, const Facts& facts) {
+           std::optional<double> SeenCounts::*mark, const Losses& losses) {
     if (total) {
         double sum = 0;
         for (const auto& bar : bars) sum += bar.*stage;
@@ -35,7 +40,7 @@ void share(std::vector<ChainCounts>& bars, std::vector<SeenCounts>& seen,
                 sum > 0 ? bars[i].*stage / sum * *total : *total / static_cast<double>(bars.size());
     }
     for (std::size_t i = 0; i < bars.size(); ++i)
-        bars[i] = expectedCounts(facts, bars[i].grafted, seen[i]);
+        bars[i] = expectedCounts(losses.facts, bars[i].grafted, seen[i], losses.given);
 }
 
 /// What was found or bought counts as what it is: losses begin from there.
@@ -73,20 +78,20 @@ std::vector<LoadSpan::Thickness> thicknessOf(const LoadSpan& load, const ChainCo
 
 }  // namespace
 
-std::vector<ChainCounts> barCounts(const BatchInputs& inputs) {
+std::vector<ChainCounts> barCounts(const BatchInputs& inputs, Given given) {
     std::vector<ChainCounts> counts;
     std::vector<SeenCounts> seen;
     for (const auto& bar : inputs.bars) {
         seen.push_back(seenOf(inputs, bar->bar));
         countAsGiven(inputs, bar->cells.value, seen.back());
-        counts.push_back(expectedCounts(*inputs.facts, bar->cells.value, seen.back()));
+        counts.push_back(expectedCounts(*inputs.facts, bar->cells.value, seen.back(), given));
     }
     const auto whole = seenOf(inputs, std::nullopt);
-    const auto& facts = *inputs.facts;
-    share(counts, seen, whole.grafted, &ChainCounts::grafted, &SeenCounts::grafted, facts);
-    share(counts, seen, whole.accepted, &ChainCounts::accepted, &SeenCounts::accepted, facts);
-    share(counts, seen, whole.sealed, &ChainCounts::sealed, &SeenCounts::sealed, facts);
-    share(counts, seen, whole.ripe, &ChainCounts::ripe, &SeenCounts::ripe, facts);
+    const Losses losses{*inputs.facts, given};
+    share(counts, seen, whole.grafted, &ChainCounts::grafted, &SeenCounts::grafted, losses);
+    share(counts, seen, whole.accepted, &ChainCounts::accepted, &SeenCounts::accepted, losses);
+    share(counts, seen, whole.sealed, &ChainCounts::sealed, &SeenCounts::sealed, losses);
+    share(counts, seen, whole.ripe, &ChainCounts::ripe, &SeenCounts::ripe, losses);
     return counts;
 }
 

@@ -5,7 +5,7 @@
 namespace tenthday {
 
 /// Expected or seen counts of each bar, in the order of inputs.bars; their sum is the batch's.
-[[nodiscard]] std::vector<ChainCounts> barCounts(const BatchInputs& inputs);
+[[nodiscard]] std::vector<ChainCounts> barCounts(const BatchInputs& inputs, Given given);
 
 /// Stays in the order of steps, then builders. Bars without a builder at a step share one stay.
 [[nodiscard]] std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates,

@@ -78,7 +78,7 @@ const std::vector<std::string_view>& appRooms() {
     static const std::vector<std::string_view> rooms{
         "look",    "options", "screen_text", "book",   "desk",     "chart",
         "batches", "nucs",    "builders",    "orders", "breeders", "yards",
-        "weather", "sheets",  "help",        "window", "headless"};
+        "weather", "facts",   "sheets",      "help",   "window",   "headless"};
     return rooms;
 }
 

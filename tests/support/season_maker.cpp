@@ -123,6 +123,35 @@ SeasonMaker& SeasonMaker::batch(const std::string& label, std::string_view on, i
     return *this;
 }
 
+SeasonMaker& SeasonMaker::bar(const std::string& batch, int bar, int grafts,
+                              const std::string& builder) {
+    const auto id = batches_.at(batch);
+    rows_.add(BatchBar{next<BatchBar>(), 1, id, bar, {}, Cells{grafts}});
+    std::vector<std::int32_t> steps;
+    for (const auto& change : rows_.rows)
+        if (const auto* load = std::get_if<RowChangeOf<BatchLoad>>(&change);
+            load != nullptr && load->after->batch == id && load->after->bar == 1)
+            steps.push_back(load->after->step);
+    for (const auto step : steps)
+        rows_.add(BatchLoad{next<BatchLoad>(), 1, id, bar, step, builders_.at(builder)});
+    return *this;
+}
+
+SeasonMaker& SeasonMaker::load(const std::string& batch, int bar, int step,
+                               const std::string& builder) {
+    for (auto& change : rows_.rows) {
+        auto* load = std::get_if<RowChangeOf<BatchLoad>>(&change);
+        if (load == nullptr || load->after->batch != batches_.at(batch) ||
+            load->after->bar != bar || load->after->step != step)
+            continue;
+        auto row = *load->after;
+        row.builder = builders_.at(builder);
+        load->after = std::make_shared<const BatchLoad>(row);
+        return *this;
+    }
+    throw std::invalid_argument("no such bar or step in batch " + batch);
+}
+
 SeasonMaker& SeasonMaker::share(const std::string& batch, const std::string& yard, int cells) {
     rows_.add(BatchShare{next<BatchShare>(), 1, batches_.at(batch), yards_.at(yard), Cells{cells}});
     return *this;

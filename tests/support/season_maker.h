@@ -32,6 +32,10 @@ public:
     /// One batch of one bar, standing in `builder` at every step of its method.
     SeasonMaker& batch(const std::string& label, std::string_view day, int hour, int grafts,
                        const std::string& builder, const std::string& method = "one box");
+    /// A further bar of a batch, standing in `builder` at every step.
+    SeasonMaker& bar(const std::string& batch, int bar, int grafts, const std::string& builder);
+    /// Puts a bar into another builder for one step.
+    SeasonMaker& load(const std::string& batch, int bar, int step, const std::string& builder);
     SeasonMaker& share(const std::string& batch, const std::string& yard, int cells);
     SeasonMaker& outcome(const std::string& batch, OutcomeKind kind, std::string_view day,
                          std::optional<int> count = {}, const std::string& side = {});

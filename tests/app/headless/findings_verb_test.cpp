@@ -7,16 +7,19 @@ namespace {
 
 class FindingsVerb : public ProgramTest {};
 
-TEST_F(FindingsVerb, TheExampleHasTwoOfDifferentKinds) {
+TEST_F(FindingsVerb, TheExampleHasTwoAndANote) {
     const auto book = makeExample();
     const auto text = answer({"findings", book});
     EXPECT_EQ(text.substr(0, text.find('\n')), "day,severity,finding,subject,text");
     const auto rows = rowsOf(text);
-    ASSERT_EQ(rows.size(), 2U);
+    ASSERT_EQ(rows.size(), 3U);
     EXPECT_EQ(rows[0].at("finding"), "too_many_cells");
     EXPECT_EQ(rows[0].at("subject"), "705");
-    EXPECT_EQ(rows[1].at("finding"), "box_overfull");
-    EXPECT_EQ(rows[1].at("subject"), "707");
+    EXPECT_EQ(rows[1].at("finding"), "catch_holds_nucs");
+    EXPECT_EQ(rows[1].at("severity"), "note");
+    EXPECT_EQ(rows[1].at("subject"), "701, 702");
+    EXPECT_EQ(rows[2].at("finding"), "box_overfull");
+    EXPECT_EQ(rows[2].at("subject"), "707");
 }
 
 TEST_F(FindingsVerb, TodayComesFromTheOptionBeforeTheBook) {

@@ -1,15 +1,20 @@
 #include "window/main_window.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTest>
 
 #include "app/book/book_fixture.h"
 #include "book/backups.h"
 #include "chart/season_chart.h"
+#include "facts/facts_page.h"
+#include "help/keys_dialog.h"
 #include "records/verbs.h"
+#include "screen_text/key_text.h"
 
 namespace tenthday {
 namespace {
@@ -20,6 +25,8 @@ using test::day;
 struct Answers {
     QString path;
     bool read = false;
+    bool restore = false;
+    int backup = -1;  ///< which of the backups
     std::vector<std::string> told;
 };
 
@@ -29,6 +36,13 @@ public:
     QString bookToOpen() override { return answers_.path; }
     QString placeForNewBook() override { return answers_.path; }
     QString placeForCopy(const QString&) override { return answers_.path; }
+    QString backupToRestore(const QStringList& backups) override {
+        return answers_.backup >= 0 ? backups.value(answers_.backup) : QString();
+    }
+    bool restoreInstead(const Error& why, const QString& backup) override {
+        answers_.told.push_back("restore instead? " + why.text + " " + backup.toStdString());
+        return answers_.restore;
+    }
     bool readInstead(const Error& why) override {
         answers_.told.push_back("read instead? " + why.text);
         return answers_.read;
@@ -168,6 +182,69 @@ TEST_F(MainWindowTest, NamesTheNewestBackupOfADamagedBook) {
     EXPECT_FALSE(window_->open(path));
     EXPECT_NE(answers_.told.at(0).find("damaged"), std::string::npos);
     EXPECT_NE(answers_.told.at(0).find(backup), std::string::npos);
+    EXPECT_EQ(window_->desk(), nullptr) << "only when the user agrees";
+
+    answers_.restore = true;
+    ASSERT_TRUE(window_->open(path));
+    EXPECT_TRUE(window_->desk()->snapshot().sameContent(test::smallBook()));
+}
+
+TEST_F(MainWindowTest, ABackupTakesThePlaceOfTheBookAndTheBookIsKept) {
+    const auto path = makeSmallBook();
+    ASSERT_TRUE(window_->open(path));
+    ASSERT_TRUE(window_->desk()->file().backUp().ok());
+    moveTo("2027-06-08");
+    answers_.backup = 0;
+    actions().restoreBackup->trigger();
+    ASSERT_NE(window_->desk(), nullptr);
+    EXPECT_TRUE(window_->desk()->snapshot().sameContent(test::smallBook()));
+    EXPECT_EQ(window_->windowTitle().toStdString(), "Alder Lane - Tenthday");
+
+    // The book as it was is the newest of the backups; restoring it takes the restoring back.
+    const auto backups = backupsOf(path);
+    ASSERT_EQ(backups.size(), 2);
+    answers_.backup =
+        static_cast<int>(backups.indexOf(QRegularExpression(QStringLiteral(".*before-restore.*"))));
+    actions().restoreBackup->trigger();
+    EXPECT_EQ(window_->desk()->snapshot().find(test::kBatch)->day, day("2027-06-08"));
+    EXPECT_TRUE(answers_.told.empty());
+}
+
+TEST_F(MainWindowTest, ThinkingBetterOfItRestoresNothing) {
+    const auto path = makeSmallBook();
+    ASSERT_TRUE(window_->open(path));
+    ASSERT_TRUE(window_->desk()->file().backUp().ok());
+    moveTo("2027-06-08");
+    actions().restoreBackup->trigger();
+    EXPECT_EQ(window_->desk()->snapshot().find(test::kBatch)->day, day("2027-06-08"));
+    EXPECT_TRUE(actions().undo->isEnabled());
+}
+
+TEST_F(MainWindowTest, EveryMenuEntryWithAKeyIsInTheKeyList) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    actions().keys->trigger();
+    const auto* dialog = window_->findChild<KeysDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    QStringList texts;
+    for (const auto* label : dialog->findChildren<QLabel*>()) texts += label->text();
+    for (const auto* top : window_->menuBar()->actions())
+        for (const auto* action : top->menu()->actions()) {
+            const auto keys = action->shortcut().toString(QKeySequence::NativeText);
+            EXPECT_TRUE(keys.isEmpty() || texts.contains(keys)) << action->text().toStdString();
+        }
+    for (const auto& key : key_text::chartKeys()) EXPECT_TRUE(texts.contains(key.what));
+}
+
+TEST_F(MainWindowTest, PagesAreReachedByKeysAndZoomBelongsToTheChart) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    EXPECT_TRUE(window_->chart()->isVisible());
+    actions().factsPage->trigger();
+    EXPECT_TRUE(window_->facts()->isVisible());
+    EXPECT_FALSE(window_->chart()->isVisible());
+    EXPECT_FALSE(actions().zoomIn->isEnabled());
+    actions().seasonPage->trigger();
+    EXPECT_TRUE(window_->chart()->isVisible());
+    EXPECT_TRUE(actions().zoomIn->isEnabled());
 }
 
 TEST_F(MainWindowTest, MakesANewBookThatCanBeOpened) {
@@ -177,7 +254,7 @@ TEST_F(MainWindowTest, MakesANewBookThatCanBeOpened) {
     EXPECT_EQ(title(), "Mill & sons - Tenthday");
     const auto season = window_->desk()->snapshot().season();
     EXPECT_TRUE(season.contains(day("2027-06-01")));
-    EXPECT_EQ(window_->desk()->snapshot().all<Method>().size(), 4U);
+    EXPECT_EQ(window_->desk()->snapshot().all<Method>().size(), 5U);
     actions().newBook->trigger();
     EXPECT_EQ(answers_.told.size(), 1U) << "is there already";
 }

@@ -1,0 +1,73 @@
+#include "chart/bands.h"
+
+namespace tenthday {
+
+Role groundOf(Band band) {
+    switch (band) {
+        case Band::JudgedGood:
+            return Role::JudgedGood;
+        case Band::Laying:
+            return Role::Laying;
+        case Band::DueToFly:
+            return Role::DueToFly;
+        case Band::Virgin:
+            return Role::Virgin;
+        case Band::Cell:
+            return Role::SealedCells;
+        case Band::DroneLayer:
+            return Role::DroneLayer;
+        case Band::NoQueen:
+            return Role::NoQueen;
+        case Band::Waiting:
+            return Role::Waiting;
+        case Band::Likely:
+            return Role::Likely;
+        case Band::Ready:
+            return Role::Ready;
+        case Band::Spent:
+            return Role::SpentGround;
+        case Band::NotStocked:
+            return Role::NotStockedHatch;
+    }
+    return Role::Ground;
+}
+
+Role inkOn(Band band) {
+    switch (band) {
+        case Band::JudgedGood:
+            return Role::JudgedGoodInk;
+        case Band::Laying:
+            return Role::LayingInk;
+        case Band::DueToFly:
+            return Role::DueToFlyInk;
+        case Band::Virgin:
+            return Role::VirginInk;
+        case Band::Cell:
+            return Role::CellsInk;
+        default:
+            return Role::NoQueenInk;
+    }
+}
+
+qreal dayGap(qreal dayWidth, const Snap& snap) {
+    constexpr qreal kGappedDay = 7;
+    return dayWidth >= kGappedDay ? snap.hair() : 0;
+}
+
+void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target) {
+    auto rect = whole;
+    // The line where neighbours in a stack meet is ground left free.
+    if (rect.height() >= 4) rect.setTop(rect.top() + sheet.snap().hair());
+    if (rect.width() > 2 * gap) rect.setRight(rect.right() - gap);
+    if (band == Band::NotStocked)
+        return sheet.hatch(Layer::Body, groundOf(band), whole, Slope::Rising, 7, 1.2);
+    sheet.fill(Layer::Body, groundOf(band), rect, target);
+    if (band == Band::NoQueen)
+        sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);
+    if (band == Band::Likely)
+        sheet.hatch(Layer::Body, Role::LikelyHatch, rect, Slope::Falling, 8, 1);
+    if (band == Band::DroneLayer)
+        sheet.hatch(Layer::Body, Role::DroneLayerHatch, rect, Slope::Rising, 3.5, 1);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,158 @@
+#include "screen_text/fact_text.h"
+
+#include <QLocale>
+
+#include "facts/sources.h"
+#include "screen_text/words.h"
+
+namespace tenthday::fact_text {
+namespace {
+
+/// In the order of Fact; a test compares them with the facts revision.
+constexpr const char* kNames[] = {
+    QT_TRANSLATE_NOOP("Words", "Egg, from laying to hatching"),
+    QT_TRANSLATE_NOOP("Words", "Queen emerges, from the egg at 34.5 °C"),
+    QT_TRANSLATE_NOOP("Words", "Spread (standard deviation) of emergence among queens of one age"),
+    QT_TRANSLATE_NOOP("Words", "Cell is sealed, from the egg"),
+    QT_TRANSLATE_NOOP("Words", "Youngest larva grafted when no age is given, since hatching"),
+    QT_TRANSLATE_NOOP("Words", "Oldest larva grafted when no age is given, since hatching"),
+    QT_TRANSLATE_NOOP("Words", "Temperature of the brood nest and of the incubator unless set"),
+    QT_TRANSLATE_NOOP("Words", "Lower end of the measured temperatures"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Later emergence when sealed cells are kept at the lower end throughout"),
+    QT_TRANSLATE_NOOP("Words", "Breeder queen is confined to the comb so long before the graft"),
+    QT_TRANSLATE_NOOP("Words", "Breeder queen stays confined so long"),
+    QT_TRANSLATE_NOOP("Words", "Builder is made up and queenless so long before the graft"),
+    QT_TRANSLATE_NOOP("Words", "Started cells stay so long in a closed starter"),
+    QT_TRANSLATE_NOOP("Words", "Started cells can be counted from here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "Started cells should be counted by here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "A bar can be topped up until here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "Cells are fragile from here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "Cells are fragile until here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "Cells may still go by road until here after the graft"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Sealed cells go to an incubator, a careful step, here after the graft"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Nursery cages are put over cells in place from here after the graft"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Cells are ripe and leave the box by road from here after the graft"),
+    QT_TRANSLATE_NOOP("Words", "Risk of a queen out in the box at the latest move"),
+    QT_TRANSLATE_NOOP("Words", "Virgin is mature, from emergence"),
+    QT_TRANSLATE_NOOP("Words", "Earliest age of first flights"),
+    QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly from the earliest age"),
+    QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly a day later"),
+    QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly two days later"),
+    QT_TRANSLATE_NOOP("Words", "Share of virgins that need a second flying day"),
+    QT_TRANSLATE_NOOP("Words", "First eggs after the last mating flight"),
+    QT_TRANSLATE_NOOP("Words", "Last useful age for mating, inclusive"),
+    QT_TRANSLATE_NOOP("Words", "Age at first egg"),
+    QT_TRANSLATE_NOOP("Words", "Spread (standard deviation) of age at first egg"),
+    QT_TRANSLATE_NOOP("Words", "First look into the nuc, from emergence"),
+    QT_TRANSLATE_NOOP("Words", "Sealed worker brood after the first eggs"),
+    QT_TRANSLATE_NOOP("Words", "Age at catching under the rule by age"),
+    QT_TRANSLATE_NOOP("Words", "Nuc is queenless so long before it takes a cell"),
+    QT_TRANSLATE_NOOP(
+        "Words", "Nuc needs open brood first after so long without open brood, virgin or queen"),
+    QT_TRANSLATE_NOOP("Words", "Open brood of a stocked or dequeened colony is all sealed after"),
+    QT_TRANSLATE_NOOP("Words", "A virgin not found at the first look is taken as lost at this age"),
+    QT_TRANSLATE_NOOP("Words", "Grafts that are started"),
+    QT_TRANSLATE_NOOP("Words", "Started cells that are sealed"),
+    QT_TRANSLATE_NOOP("Words", "Ripe cells from which a queen emerges"),
+    QT_TRANSLATE_NOOP("Words", "Virgins that mate and lay, in fair weather"),
+    QT_TRANSLATE_NOOP("Words", "Laying queens judged good"),
+    QT_TRANSLATE_NOOP("Words", "Started cells in a box that finishes"),
+    QT_TRANSLATE_NOOP("Words", "Started cells in a starter"),
+    QT_TRANSLATE_NOOP("Words", "Started cells in any box in a dearth"),
+    QT_TRANSLATE_NOOP("Words", "From one batch into a starter to the next"),
+    QT_TRANSLATE_NOOP("Words", "From one batch into a finisher to the next"),
+    QT_TRANSLATE_NOOP("Words", "From one batch into a box that starts and finishes to the next"),
+    QT_TRANSLATE_NOOP("Words", "Wild queen of a 96 h larva is out, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "Wild queen of a 72 h larva is out, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "Wild queen of a 36 h larva is out, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "Share of wild cells raised from a 96 h larva"),
+    QT_TRANSLATE_NOOP("Words", "Wild cells of a dequeening have all run out"),
+    QT_TRANSLATE_NOOP("Words", "All wild cells are begun, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "First look for wild cells, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "First look for wild cells, last day"),
+    QT_TRANSLATE_NOOP("Words", "Second look for wild cells, from dequeening"),
+    QT_TRANSLATE_NOOP("Words", "Second look for wild cells, last day"),
+    QT_TRANSLATE_NOOP("Words", "Workers wanted per cell in a builder"),
+    QT_TRANSLATE_NOOP("Words", "Share of queens that should have eggs by the first look"),
+    QT_TRANSLATE_NOOP("Words", "Hour at which the work of a day starts"),
+};
+static_assert(std::size(kNames) == kTokenCount<Fact>);
+
+bool isShare(const FactEntry& entry) { return entry.unit == "share"; }
+
+}  // namespace
+
+QString name(Fact fact) { return Words::tr(kNames[static_cast<std::size_t>(fact)]); }
+
+QString unit(const FactEntry& entry) {
+    if (isShare(entry)) return QStringLiteral("%");
+    if (entry.unit == "cells") return Words::tr("cells");
+    if (entry.unit == "workers") return Words::tr("workers");
+    return QString::fromUtf8(entry.unit.data(), static_cast<qsizetype>(entry.unit.size()));
+}
+
+QString value(const FactEntry& entry, double value) {
+    return QLocale().toString(isShare(entry) ? value * 100 : value, 'g', 6);
+}
+
+std::optional<double> fromTyped(const FactEntry& entry, const QString& typed) {
+    bool good = false;
+    auto text = typed.trimmed();
+    if (text.endsWith(u'%')) text = text.chopped(1).trimmed();
+    const double number = QLocale().toDouble(text, &good);
+    if (!good) return std::nullopt;
+    return isShare(entry) ? number / 100 : number;
+}
+
+QString range(const FactEntry& entry, double inForce) {
+    const auto span = Words::tr("%1 to %2").arg(value(entry, entry.low), value(entry, entry.high));
+    const bool inside = inForce >= entry.low && inForce <= entry.high;
+    return inside ? span : Words::tr("outside %1").arg(span);
+}
+
+QString sources(const FactEntry& entry) {
+    QStringList lines;
+    for (const auto& line : sourceLines(entry.source)) lines += QString::fromStdString(line);
+    return lines.join(u'\n');
+}
+
+QString head() { return Words::tr("Trade numbers"); }
+QString intro() {
+    return Words::tr(
+        "Everything is reckoned from these. Type over a number to use your own; the published "
+        "range and source stand beside it.");
+}
+QString find() { return Words::tr("Find a number"); }
+QString useDefault() { return Words::tr("Use the default"); }
+
+QString columnHead(int column) {
+    switch (column) {
+        case 0:
+            return Words::tr("What it is");
+        case 1:
+            return Words::tr("In use");
+        case 2:
+            return Words::tr("Unit");
+        case 3:
+            return Words::tr("Default");
+        case 4:
+            return Words::tr("Range");
+        case 5:
+            return Words::tr("Source");
+        default:
+            return {};
+    }
+}
+
+QString notANumber(const QString& typed) { return Words::tr("\"%1\" is not a number.").arg(typed); }
+QString outOfBounds(const FactEntry& entry) {
+    return isShare(entry) ? Words::tr("A share lies between 0 and 100 %.")
+                          : Words::tr("A number from 0 to 10,000 is needed.");
+}
+QString own() { return Words::tr("your own"); }
+
+}  // namespace tenthday::fact_text

@@ -1,0 +1,40 @@
+#include "screen_text/key_text.h"
+
+#include "screen_text/words.h"
+
+namespace tenthday::key_text {
+
+QString head() { return Words::tr("Keys"); }
+QString anywhere() { return Words::tr("Anywhere"); }
+QString onTheChart() { return Words::tr("On the season chart"); }
+QString withThePointer() { return Words::tr("With the pointer"); }
+
+std::vector<Key> chartKeys() {
+    return {
+        {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
+        {Words::tr("Page up, Page down"), Words::tr("a week back, a week on")},
+        {Words::tr("Up, Down"), Words::tr("the batch before, the batch after")},
+        {Words::tr("Tab"), Words::tr("the next batch; after the last one on to the next part")},
+        {Words::tr("Alt+Left, Alt+Right"), Words::tr("move the chosen batch by a day")},
+        {Words::tr("Esc"), Words::tr("drop a move, or let go of the chosen batch")},
+        {Words::tr("+, -"), Words::tr("zoom in, zoom out")},
+        {Words::tr("0"), Words::tr("the whole season")},
+        {Words::tr("Home"), Words::tr("go to today")},
+        {Words::tr("1 to 9"), Words::tr("show or hide each nuc of that yard")},
+    };
+}
+
+std::vector<Key> pointer() {
+    return {
+        {Words::tr("Drag a batch"), Words::tr("move it; what follows is shown at once")},
+        {Words::tr("Drag the ground"), Words::tr("go through the season")},
+        {Words::tr("Press a day"), Words::tr("choose it")},
+        {Words::tr("Press a yard's name"), Words::tr("show or hide each of its nucs")},
+        {Words::tr("Wheel"),
+         Words::tr("go through the season, or up and down where there is more")},
+        {Words::tr("Ctrl+Wheel"), Words::tr("zoom at the pointer")},
+        {Words::tr("Rest on anything"), Words::tr("what it is, and where each number comes from")},
+    };
+}
+
+}  // namespace tenthday::key_text

@@ -1,0 +1,21 @@
+/// @file key_text.h  What the keys of each page do, for the list under F1.
+#pragma once
+#include <QString>
+#include <vector>
+
+namespace tenthday::key_text {
+
+struct Key {
+    QString keys;
+    QString what;
+};
+
+[[nodiscard]] QString head();
+[[nodiscard]] QString anywhere();
+[[nodiscard]] QString onTheChart();
+[[nodiscard]] QString withThePointer();
+/// Keys that only the season chart knows; those of the menus are read from the menus.
+[[nodiscard]] std::vector<Key> chartKeys();
+[[nodiscard]] std::vector<Key> pointer();
+
+}  // namespace tenthday::key_text

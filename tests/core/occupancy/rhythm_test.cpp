@@ -1,0 +1,147 @@
+// How often a builder takes a batch, and room for open and sealed cells.
+#include <gtest/gtest.h>
+
+#include "records/change_set.h"
+#include "support/season_maker.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+using test::SeasonMaker;
+
+std::vector<std::string> tooSoon(const OutlookPtr& outlook, const std::string& builder) {
+    std::vector<std::string> labels;
+    for (const auto& b : outlook->builders)
+        if (b.builder->label == builder)
+            for (const auto& soon : b.tooSoon)
+                labels.push_back(outlook->snapshot.find(soon.batch)->label + " free " +
+                                 toText(soon.freeFrom));
+    return labels;
+}
+
+OutlookPtr with(const Snapshot& snapshot, Fact fact, double value) {
+    ChangeSet changes;
+    FactOverride row;
+    row.id = test::id<FactOverride>(77);
+    row.fact = token(fact);
+    row.valueMilli = static_cast<std::int32_t>(value * 1000);
+    changes.add(row);
+    OutlookMemo memo;
+    return outlookOf(applied(snapshot, changes).value(), memo);
+}
+
+/// Four batches of 20 grafts so many days apart.
+SeasonMaker inTurn(int apart, const std::string& method) {
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East").builder("Box", "East");
+    for (int i = 0; i < 4; ++i)
+        maker.batch(std::to_string(i + 1), toText(day("2027-05-10") + Days{apart * i}), 14, 20,
+                    "Box", method);
+    return maker;
+}
+
+TEST(Rhythm, ABoxThatStartsAndFinishesTakesABatchEveryEighthDay) {  // S79
+    EXPECT_TRUE(tooSoon(inTurn(8, "one box").outlook(), "Box").empty());
+    EXPECT_EQ(
+        tooSoon(inTurn(7, "one box").outlook(), "Box"),
+        (std::vector<std::string>{"2 free 2027-05-18", "3 free 2027-05-25", "4 free 2027-06-01"}));
+}
+
+/// One starter, one finisher, a batch every so many days.
+SeasonMaker staged(int apart) {
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East")
+        .builder("Start", "East", BuilderKind::Starter)
+        .builder("End", "East", BuilderKind::Finisher);
+    for (int i = 0; i < 4; ++i) {
+        const auto label = std::to_string(i + 1);
+        maker.batch(label, toText(day("2027-05-10") + Days{apart * i}), 14, 20, "Start",
+                    "starter and finisher");
+        maker.load(label, 1, 2, "End");
+    }
+    return maker;
+}
+
+TEST(Rhythm, AStagedFinisherIsFreeTheNextDayByDefault) {  // S11
+    EXPECT_TRUE(tooSoon(staged(1).outlook(), "End").empty());
+    EXPECT_TRUE(tooSoon(staged(4).outlook(), "End").empty());
+}
+
+TEST(Rhythm, EveryFourthDayIsASettingAndClashesBelowIt) {  // S25
+    EXPECT_TRUE(tooSoon(with(staged(4).snapshot(), Fact::RhythmFinisherD, 4), "End").empty());
+    EXPECT_EQ(
+        tooSoon(with(staged(3).snapshot(), Fact::RhythmFinisherD, 4), "End"),
+        (std::vector<std::string>{"2 free 2027-05-15", "3 free 2027-05-18", "4 free 2027-05-21"}));
+    const auto told = with(staged(3).snapshot(), Fact::RhythmFinisherD, 4);
+    std::vector<std::string> texts;
+    for (const auto& finding : told->findings)
+        if (finding.kind == FindingKind::BuilderNotFree) texts.push_back(englishText(finding));
+    ASSERT_EQ(texts.size(), 3U);
+    EXPECT_EQ(texts[0],
+              "comes into End on Fri 14 May 14:00, after batch 1 the box is free from Sat 15 May");
+}
+
+TEST(Rhythm, BarsOfOneBatchDoNotClashWithEachOther) {
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East").builder("Box", "East").batch("1", "2027-05-10", 14, 12, "Box");
+    maker.bar("1", 2, 12, "Box");
+    EXPECT_TRUE(tooSoon(maker.outlook(), "Box").empty());
+}
+
+TEST(Rhythm, RestAfterTheCellsAreOutCountsToo) {
+    // Cells out on 20 May, a day of rest by the method: the next batch from 22 May.
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East").builder("Box", "East");
+    maker.batch("1", "2027-05-10", 14, 12, "Box").batch("2", "2027-05-21", 14, 12, "Box");
+    EXPECT_EQ(tooSoon(maker.outlook(), "Box"), (std::vector<std::string>{"2 free 2027-05-22"}));
+}
+
+TEST(Room, OpenAndSealedCellsAreCountedApart) {
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East").builder("Box", "East");
+    maker.batch("1", "2027-05-10", 14, 28, "Box").batch("2", "2027-05-18", 14, 28, "Box");
+    auto snapshot = maker.snapshot();
+    OutlookMemo memo;
+    // 21 started of 28, twice; the first are sealed when the second come: never over 24 open.
+    for (const auto& b : outlookOf(snapshot, memo)->builders) EXPECT_TRUE(b.overfull.empty());
+
+    ChangeSet changes;
+    const auto box = snapshot.find(maker.builderId("Box"));
+    auto small = *box;
+    small.sealedRoom = Cells{15};
+    changes.edit(box, small);
+    const auto outlook = outlookOf(applied(snapshot, changes).value(), memo);
+    ASSERT_EQ(outlook->builders[0].overfull.size(), 2U);
+    for (const auto& full : outlook->builders[0].overfull) {
+        EXPECT_TRUE(full.sealed);
+        EXPECT_NEAR(full.cells, 28 * .75 * .95, 0.01);  // the first have left when these are sealed
+        EXPECT_EQ(full.room, 15);
+    }
+}
+
+TEST(Finishers, SeveralOnOneStarterShareABatchByItsBars) {
+    SeasonMaker maker("2027-05-01");
+    maker.yard("East")
+        .builder("Start", "East", BuilderKind::Starter)
+        .builder("Left", "East", BuilderKind::Finisher)
+        .builder("Right", "East", BuilderKind::Finisher);
+    maker.batch("1", "2027-05-10", 14, 20, "Start", "starter and finisher");
+    maker.bar("1", 2, 28, "Start");
+    maker.load("1", 1, 2, "Left").load("1", 2, 2, "Right");
+    const auto outlook = maker.outlook();
+    std::map<std::string, double> started;
+    for (const auto& b : outlook->builders)
+        for (const auto& load : b.loads) started[b.builder->label] += load.span->thickness[0].cells;
+    EXPECT_NEAR(started["Start"], 48, 0.01);
+    EXPECT_NEAR(started["Left"], 20 * .75, 0.01);
+    EXPECT_NEAR(started["Right"], 28 * .75, 0.01);
+    // The first queen out is that of the fuller box: 28, not 48.
+    const auto* batch = outlook->find(maker.batchId("1"));
+    EXPECT_LT(batch->timeline.clock.firstOutAt(28 * .75 * .95, .01) -
+                  hoursBetween(batch->timeline.graft, batch->timeline.latestMove),
+              0.02);
+}
+
+}  // namespace
+}  // namespace tenthday

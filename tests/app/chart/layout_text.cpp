@@ -15,10 +15,10 @@ constexpr std::array kHits{"none", "ground",    "head",     "load", "make_up",  
 qreal sizeOf(Type type) { return type == Type::Title ? 18 : type == Type::Label ? 13 : 11; }
 
 std::string rectText(const QRectF& rect) {
-    std::array<char, 80> text{};
-    std::snprintf(text.data(), text.size(), "%.1f %.1f %.1fx%.1f", rect.x(), rect.y(), rect.width(),
-                  rect.height());
-    return text.data();
+    const auto number = [](qreal value) { return QString::number(value, 'f', 1); };
+    return QStringLiteral("%1 %2 %3x%4")
+        .arg(number(rect.x()), number(rect.y()), number(rect.width()), number(rect.height()))
+        .toStdString();
 }
 
 std::string keyText(const TargetKey& key, const Outlook& outlook) {

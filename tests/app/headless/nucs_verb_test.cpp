@@ -29,7 +29,7 @@ TEST_F(NucsVerb, TotalsAreThoseOfTheChartOnEveryDay) {
                 yard.days[static_cast<std::size_t>((day - outlook->season.first).count())].numbers;
             EXPECT_EQ(rows[i].at("yard"), yard.yard->label);
             EXPECT_EQ(rows[i].at("ready"), std::to_string(numbers.ready)) << toText(day);
-            EXPECT_NEAR(std::stod(rows[i].at("likely")), numbers.likely, 0.0501) << toText(day);
+            EXPECT_NEAR(numberIn(rows[i].at("likely")), numbers.likely, 0.0501) << toText(day);
             EXPECT_EQ(rows[i].at("likely_90"), "");
             EXPECT_EQ(rows[i].at("can_stock"), std::to_string(numbers.canStock)) << toText(day);
             EXPECT_EQ(rows[i].at("needs_brood"), std::to_string(numbers.needsBrood)) << toText(day);

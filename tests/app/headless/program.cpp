@@ -1,5 +1,8 @@
 #include "app/headless/program.h"
 
+#include <charconv>
+#include <cmath>
+
 #include <QDir>
 #include <QFile>
 #include <QProcess>
@@ -80,6 +83,12 @@ std::string ProgramTest::answer(const std::vector<std::string>& words) const {
 
 ProgramRun ProgramTest::runHere(const std::vector<std::string>& words) const {
     return run(words, {}, folder_.path().toStdString());
+}
+
+double numberIn(const std::string& field) {
+    double value = std::nan("");
+    std::from_chars(field.data(), field.data() + field.size(), value);
+    return value;
 }
 
 std::vector<std::map<std::string, std::string>> rowsOf(const std::string& csv) {

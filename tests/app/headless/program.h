@@ -48,6 +48,9 @@ private:
 };
 
 /// The rows of a CSV text by column name; fails the test when it is none.
+/// A number of a listing, whatever the language of the test's own process.
+[[nodiscard]] double numberIn(const std::string& field);
+
 [[nodiscard]] std::vector<std::map<std::string, std::string>> rowsOf(const std::string& csv);
 
 }  // namespace tenthday::test

@@ -108,8 +108,8 @@ TEST_F(ReadyNucs, AreFourNumbersPerYard) {
     EXPECT_EQ(rows[1].at("ready"), "20");
     EXPECT_EQ(rows[1].at("can_stock"), "10");
     EXPECT_EQ(rows[1].at("needs_brood"), "4");
-    EXPECT_GT(std::stod(rows[1].at("likely")), 5.0);
-    EXPECT_LE(std::stod(rows[1].at("likely")), 6.0);
+    EXPECT_GT(numberIn(rows[1].at("likely")), 5.0);
+    EXPECT_LE(numberIn(rows[1].at("likely")), 6.0);
 }
 
 TEST_F(ReadyNucs, TwoCellsAreTooMany) {

@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QSaveFile>
 #include <filesystem>
 
 #include "book/new_id.h"
@@ -25,6 +26,27 @@ Result<void> moveInto(const QString& part, const QString& target, bool replace) 
     if (!error) return {};
     QFile::remove(part);
     return Error{"cannot be written: " + error.message()};
+}
+
+Result<std::string> readWhole(const QString& path) {
+    constexpr qint64 kMost = 256LL * 1024 * 1024;  // bytes
+    QFile file(path);
+    const QFileInfo info(file);
+    const auto bad = [&](const char* what) { return Error{path.toStdString() + ": " + what}; };
+    if (!info.exists()) return bad("there is no such file");
+    if (info.isDir()) return bad("is a folder, no file");
+    if (info.size() > kMost) return bad("is larger than 256 MB");
+    if (!file.open(QIODevice::ReadOnly)) return bad("cannot be read");
+    return file.readAll().toStdString();
+}
+
+Result<void> writeWhole(const QString& path, const QByteArray& bytes) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        return Error{QStringLiteral("%1: cannot be written: %2")
+                         .arg(path, file.errorString())
+                         .toStdString()};
+    return {};
 }
 
 }  // namespace tenthday

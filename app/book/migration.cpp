@@ -22,7 +22,9 @@ Result<void> makeFirstSchema(Connection& connection) {
 }  // namespace
 
 const Migrations& schemaSteps() {
-    static const Migrations steps{{1, makeFirstSchema}};
+    static const Migrations steps{
+        {1, makeFirstSchema},
+        {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }}};
     return steps;
 }
 

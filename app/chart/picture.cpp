@@ -4,9 +4,9 @@
 #include <QFileInfo>
 #include <QImage>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
+#include "book/finished_file.h"
 #include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
@@ -88,13 +88,6 @@ QByteArray pdfOf(const Picture& picture) {
     return bytes;
 }
 
-Result<void> write(const QByteArray& bytes, const QString& path) {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        return error(QStringLiteral("%1: cannot be written: %2").arg(path, file.errorString()));
-    return {};
-}
-
 }  // namespace
 
 Result<void> renderPicture(const Outlook& outlook, const PictureOptions& options,
@@ -118,7 +111,7 @@ Result<void> renderPicture(const Outlook& outlook, const PictureOptions& options
                        : suffix == QStringLiteral("svg") ? svgOf(picture)
                                                          : pdfOf(picture);
     if (bytes.isEmpty()) return error(QStringLiteral("%1: nothing was drawn").arg(path));
-    return write(bytes, path);
+    return writeWhole(path, bytes);
 }
 
 }  // namespace tenthday

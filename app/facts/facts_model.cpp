@@ -1,6 +1,7 @@
 #include "facts/facts_model.h"
 
 #include <QFont>
+#include <cmath>
 
 #include "screen_text/fact_text.h"
 
@@ -87,7 +88,8 @@ bool FactsModel::setData(const QModelIndex& index, const QVariant& value, int ro
         Q_EMIT refused(fact_text::notANumber(value.toString()));
         return false;
     }
-    if (auto probe = facts_; !probe.set(entry.fact, *typed)) {
+    // The book keeps thousandths.
+    if (auto probe = facts_; !probe.set(entry.fact, std::round(*typed * 1000) / 1000)) {
         Q_EMIT refused(fact_text::outOfBounds(entry));
         return false;
     }

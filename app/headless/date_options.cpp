@@ -100,7 +100,7 @@ const MethodSteps& withIncubator(const MethodSteps& made) {
     return *methodNamed(staged ? "starter, finisher and incubator" : "one box and incubator");
 }
 
-Result<void> readMethod(const Arguments& arguments, DatePlan& plan) {
+Result<void> readMethod(const Arguments& arguments, const Facts& facts, DatePlan& plan) {
     const auto name = arguments.value("--method").value_or("starter and finisher");
     const auto* made = methodNamed(name);
     if (made == nullptr) {
@@ -115,7 +115,7 @@ Result<void> readMethod(const Arguments& arguments, DatePlan& plan) {
             return needs("--incubator", "a temperature in degrees Celsius from 0 to 60", *text);
         if (!usesIncubator(made->steps)) made = &withIncubator(*made);
     }
-    plan.steps = made->steps;
+    plan.steps = stepsBy(*made, facts);
     return {};
 }
 
@@ -157,9 +157,10 @@ const std::vector<OptionForm>& dateOptions() {
 Result<DateQuestion> readDateQuestion(const Arguments& arguments) {
     DateQuestion question;
     auto done = readStart(arguments, question.plan);
-    for (const auto read : {readLarvaAge, readCells, readMethod, readCatchRule})
+    for (const auto read : {readLarvaAge, readCells, readCatchRule})
         if (done) done = read(arguments, question.plan);
     if (done) done = readFacts(arguments, question.facts);
+    if (done) done = readMethod(arguments, question.facts, question.plan);
     if (!done) return done.error();
     return question;
 }

@@ -20,7 +20,9 @@ std::string noteOf(const EventDates& dates, const DateQuestion& question) {
         case EventNote::QueenMayBeOut:
             return "age unknown: a queen may be out at once";
         case EventNote::NotEvenRipeSafe:
-            return "not even day 10 is safe: cage them in place on day 9, or move them before the "
+            return "not even day " +
+                   std::to_string(static_cast<int>(question.facts[Fact::RipeH] / 24)) +
+                   " is safe: cage them in place on day 9, or move them before the "
                    "fragile days; before " +
                    plainPart(dates.likely);
         case EventNote::CagesInPlaceOnly:

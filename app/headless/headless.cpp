@@ -17,10 +17,10 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 9>& verbs() {
-    static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),
-                                &nucsVerb(),    &findingsVerb(), &checkVerb(),
-                                &pictureVerb(), &exportVerb(),   &importVerb()};
+const std::array<const HeadlessVerb*, 11>& verbs() {
+    static const std::array all{&newVerb(),      &exampleVerb(), &datesVerb(),   &nucsVerb(),
+                                &findingsVerb(), &checkVerb(),   &pictureVerb(), &tasksVerb(),
+                                &sheetVerb(),    &exportVerb(),  &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

@@ -1,28 +1,13 @@
 #include "exchange/import.h"
 
-#include <QFile>
-#include <QFileInfo>
-
 #include "book/book_file.h"
+#include "book/finished_file.h"
 #include "book/new_id.h"
 #include "exchange/kinds.h"
 #include "headless/verb.h"
 
 namespace tenthday {
 namespace {
-
-constexpr qint64 kFileMost = 256LL * 1024 * 1024;  // bytes; more is no list of bees
-
-Result<std::string> textOf(const std::string& name) {
-    QFile file(QString::fromStdString(name));
-    const QFileInfo info(file);
-    const auto bad = [&](const char* what) { return Error{name + ": " + what}; };
-    if (!info.exists()) return bad("there is no such file");
-    if (info.isDir()) return bad("is a folder, no file");
-    if (info.size() > kFileMost) return bad("is larger than 256 MB");
-    if (!file.open(QIODevice::ReadOnly)) return bad("cannot be read");
-    return file.readAll().toStdString();
-}
 
 /// Checked in memory, then a backup of the day, then one transaction.
 Result<void> keep(BookFile& book, const Snapshot& snapshot, const ChangeSet& changes) {
@@ -52,7 +37,7 @@ Answer run(const Call& call) {
     if (!book) return Answer::failed(book.error());
     if (book.value()->isReadOnly())
         return Answer::failed({call.arguments.operand(0) + ": is read only; nothing was changed"});
-    const auto text = textOf(fileName);
+    const auto text = readWhole(QString::fromStdString(fileName));
     if (!text) return Answer::failed(text.error());
     const auto snapshot = book.value()->read({{}, true});
     if (!snapshot) return Answer::failed(snapshot.error());

@@ -24,6 +24,16 @@ Result<Day> dayOption(const Arguments& arguments, std::string_view option) {
     return day;
 }
 
+Result<IsoWeek> weekOption(const Arguments& arguments) {
+    constexpr std::string_view kOption = "--week";
+    const auto text = arguments.value(kOption);
+    if (!text) return optionError(kOption, "is missing");
+    const auto week = isoWeekFromText(*text);
+    if (!week)
+        return optionError(kOption, "a week such as 2027-W20 is needed, not " + inQuotes(*text));
+    return *week;
+}
+
 Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
     OpenOptions options;
     options.access = Access::ReadOnly;

@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "calendar/iso_week.h"
 #include "exchange/listing.h"
 #include "headless/arguments.h"
 #include "options/clock.h"
@@ -50,11 +51,16 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& findingsVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
 [[nodiscard]] const HeadlessVerb& pictureVerb();
+[[nodiscard]] const HeadlessVerb& tasksVerb();
+[[nodiscard]] const HeadlessVerb& sheetVerb();
 [[nodiscard]] const HeadlessVerb& exportVerb();
 [[nodiscard]] const HeadlessVerb& importVerb();
 
 /// A day in an option that was given.
 [[nodiscard]] Result<Day> dayOption(const Arguments& arguments, std::string_view option);
+
+/// The ISO week in `--week`.
+[[nodiscard]] Result<IsoWeek> weekOption(const Arguments& arguments);
 
 /// The outlook of a book, read only. With a day, of the season that holds it, where there is one.
 [[nodiscard]] Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day = {});

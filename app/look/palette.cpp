@@ -112,4 +112,7 @@ QPalette widgetPalette(Look look) {
     return palette;
 }
 
+QColor printInk() { return Qt::black; }
+QColor printGround() { return Qt::white; }
+
 }  // namespace tenthday

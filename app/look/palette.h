@@ -33,4 +33,8 @@ private:
 /// Qt's widgets in the colours of a look.
 [[nodiscard]] QPalette widgetPalette(Look look);
 
+/// On paper that is read outdoors nothing is grey: pure black on white.
+[[nodiscard]] QColor printInk();
+[[nodiscard]] QColor printGround();
+
 }  // namespace tenthday

@@ -321,4 +321,14 @@ CardText refused(const QString& why) {
     return card;
 }
 
+QString asPlainText(const CardText& card) {
+    QStringList lines{card.title};
+    for (const auto& line : card.lines) {
+        QStringList parts{line.name, line.value, line.because};
+        parts.removeAll(QString());
+        lines += parts.join(QStringLiteral(" · "));
+    }
+    return lines.join(u'\n');
+}
+
 }  // namespace tenthday::chart_cards

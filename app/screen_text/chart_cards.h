@@ -45,5 +45,8 @@ namespace chart_cards {
 /// Why a move is not possible.
 [[nodiscard]] CardText refused(const QString& why);
 
+/// A line each, for where there is no card.
+[[nodiscard]] QString asPlainText(const CardText& card);
+
 }  // namespace chart_cards
 }  // namespace tenthday

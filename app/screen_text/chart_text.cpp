@@ -82,7 +82,10 @@ QString trouble(const Finding& finding) {
         case FindingKind::BuilderNotFree:
             return finding.freeFrom
                        ? Words::tr("free only from %1").arg(shortDay(*finding.freeFrom))
-                       : Words::tr("box not free");
+                       : Words::tr("after the builder's last day");
+        case FindingKind::NucNotFree:
+            return Words::tr("%1: %2").arg(QString::fromStdString(finding.nucs),
+                                           notReady(finding.why));
         case FindingKind::CatchHoldsNucs:
             return Words::tr("%1 wait for the catch").arg(number(rounded(finding.count)));
     }

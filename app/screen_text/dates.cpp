@@ -47,6 +47,14 @@ QString weekdayAndDay(Day day) { return Words::tr("%1 %2").arg(weekdayName(day),
 
 QString weekdayName(Day day) { return QLocale().dayName(isoWeekday(day), QLocale::ShortFormat); }
 
+QString longDay(Day day) {
+    const QLocale locale;
+    const bool monthFirst = dayMonthFormat(locale) == QStringLiteral("MMM d");
+    const auto name = locale.dayName(isoWeekday(day), QLocale::LongFormat);
+    const auto format = monthFirst ? QStringLiteral("MMMM d") : QStringLiteral("d MMMM");
+    return Words::tr("%1 %2").arg(name, locale.toString(toQDate(day), format));
+}
+
 QString dayNumber(Day day) { return QLocale().toString(toQDate(day).day()); }
 
 QString monthName(Day day) { return QLocale().standaloneMonthName(toQDate(day).month()); }

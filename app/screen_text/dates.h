@@ -13,6 +13,8 @@ namespace tenthday {
 [[nodiscard]] QString shortDay(Day day);
 /// "Thu 17 Jun".
 [[nodiscard]] QString weekdayAndDay(Day day);
+/// "Thursday 17 June".
+[[nodiscard]] QString longDay(Day day);
 /// "Thu".
 [[nodiscard]] QString weekdayName(Day day);
 /// "17".

@@ -29,7 +29,6 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "A bar can be topped up until here after the graft"),
     QT_TRANSLATE_NOOP("Words", "Cells are fragile from here after the graft"),
     QT_TRANSLATE_NOOP("Words", "Cells are fragile until here after the graft"),
-    QT_TRANSLATE_NOOP("Words", "Cells may still go by road until here after the graft"),
     QT_TRANSLATE_NOOP("Words",
                       "Sealed cells go to an incubator, a careful step, here after the graft"),
     QT_TRANSLATE_NOOP("Words",
@@ -42,9 +41,6 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly from the earliest age"),
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly a day later"),
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly two days later"),
-    QT_TRANSLATE_NOOP("Words", "Share of virgins that need a second flying day"),
-    QT_TRANSLATE_NOOP("Words", "First eggs after the last mating flight"),
-    QT_TRANSLATE_NOOP("Words", "Last useful age for mating, inclusive"),
     QT_TRANSLATE_NOOP("Words", "Age at first egg"),
     QT_TRANSLATE_NOOP("Words", "Spread (standard deviation) of age at first egg"),
     QT_TRANSLATE_NOOP("Words", "First look into the nuc, from emergence"),
@@ -62,21 +58,18 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Laying queens judged good"),
     QT_TRANSLATE_NOOP("Words", "Started cells in a box that finishes"),
     QT_TRANSLATE_NOOP("Words", "Started cells in a starter"),
-    QT_TRANSLATE_NOOP("Words", "Started cells in any box in a dearth"),
     QT_TRANSLATE_NOOP("Words", "From one batch into a starter to the next"),
     QT_TRANSLATE_NOOP("Words", "From one batch into a finisher to the next"),
     QT_TRANSLATE_NOOP("Words", "From one batch into a box that starts and finishes to the next"),
     QT_TRANSLATE_NOOP("Words", "Wild queen of a 96 h larva is out, from dequeening"),
     QT_TRANSLATE_NOOP("Words", "Wild queen of a 72 h larva is out, from dequeening"),
     QT_TRANSLATE_NOOP("Words", "Wild queen of a 36 h larva is out, from dequeening"),
-    QT_TRANSLATE_NOOP("Words", "Share of wild cells raised from a 96 h larva"),
     QT_TRANSLATE_NOOP("Words", "Wild cells of a dequeening have all run out"),
     QT_TRANSLATE_NOOP("Words", "All wild cells are begun, from dequeening"),
     QT_TRANSLATE_NOOP("Words", "First look for wild cells, from dequeening"),
     QT_TRANSLATE_NOOP("Words", "First look for wild cells, last day"),
     QT_TRANSLATE_NOOP("Words", "Second look for wild cells, from dequeening"),
     QT_TRANSLATE_NOOP("Words", "Second look for wild cells, last day"),
-    QT_TRANSLATE_NOOP("Words", "Workers wanted per cell in a builder"),
     QT_TRANSLATE_NOOP("Words", "Share of queens that should have eggs by the first look"),
     QT_TRANSLATE_NOOP("Words", "Hour at which the work of a day starts"),
 };
@@ -150,8 +143,9 @@ QString columnHead(int column) {
 
 QString notANumber(const QString& typed) { return Words::tr("\"%1\" is not a number.").arg(typed); }
 QString outOfBounds(const FactEntry& entry) {
-    return isShare(entry) ? Words::tr("A share lies between 0 and 100 %.")
-                          : Words::tr("A number from 0 to 10,000 is needed.");
+    const auto bounds = boundsOf(entry);
+    return Words::tr("A number from %1 to %2 %3 is needed.")
+        .arg(value(entry, bounds.least), value(entry, bounds.most), unit(entry));
 }
 QString own() { return Words::tr("your own"); }
 

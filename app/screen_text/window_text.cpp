@@ -1,6 +1,7 @@
 #include "screen_text/window_text.h"
 
 #include <QFileInfo>
+#include <QLocale>
 #include <QRegularExpression>
 
 #include "screen_text/dates.h"
@@ -35,6 +36,8 @@ QString editName(Verb verb, const QString& subject) {
             if (const auto fact = fromToken<Fact>(subject.toStdString()))
                 return Words::tr("set the number \"%1\"").arg(fact_text::name(*fact));
             return Words::tr("set %1").arg(subject);
+        case Verb::TickTask:
+            return Words::tr("tick a task of %1").arg(subject);
     }
     return subject;
 }
@@ -61,10 +64,52 @@ QString newBook() { return Words::tr("&New book ..."); }
 QString openBook() { return Words::tr("&Open a book ..."); }
 QString openExample() { return Words::tr("Open the &example"); }
 QString saveCopy() { return Words::tr("Save a &copy ..."); }
+QString weekSheet() { return Words::tr("&Week sheet ..."); }
+QString importList() { return Words::tr("&Import a list ..."); }
+QString exportList() { return Words::tr("E&xport a list ..."); }
+QString listFiles() { return Words::tr("Lists (*.csv)"); }
+QString whichKind() { return Words::tr("What is in the list?"); }
+QString kindName(const QString& kind) {
+    const std::pair<const char*, QString> names[] = {
+        {"seasons", Words::tr("Seasons")},
+        {"yards", Words::tr("Yards")},
+        {"boxes", Words::tr("Nuc boxes")},
+        {"stockings", Words::tr("Bees put into nucs")},
+        {"builders", Words::tr("Builders")},
+        {"makeups", Words::tr("Builders made up")},
+        {"buildernotes", Words::tr("Looks and brood of builders")},
+        {"methods", Words::tr("Methods")},
+        {"queens", Words::tr("Queens")},
+        {"batches", Words::tr("Batches")},
+        {"bars", Words::tr("Bars")},
+        {"loads", Words::tr("Bars in builders")},
+        {"shares", Words::tr("Cells for each yard")},
+        {"placements", Words::tr("Cells given")},
+        {"outcomes", Words::tr("What was seen and counted")},
+        {"daysoff", Words::tr("Days off")},
+        {"orders", Words::tr("Orders")},
+        {"weather", Words::tr("Weather by day")},
+        {"owntasks", Words::tr("Own tasks")},
+        {"ticks", Words::tr("Ticks of tasks")},
+        {"facts", Words::tr("Trade numbers")}};
+    for (const auto& [token, name] : names)
+        if (kind == QLatin1String(token)) return name;
+    return kind;
+}
+QString imported(int rows) {
+    return rows == 0 ? Words::tr("The list says nothing new.")
+           : rows == 1
+               ? Words::tr("1 row was taken from the list.")
+               : Words::tr("%1 rows were taken from the list.").arg(QLocale().toString(rows));
+}
+QString exported(const QString& path) { return Words::tr("The list is in %1").arg(path); }
+QString cannotImport() { return Words::tr("The list cannot be taken; nothing was changed."); }
+QString cannotExport() { return Words::tr("The list cannot be written."); }
 QString restoreBackup() { return Words::tr("&Restore a backup ..."); }
 QString helpMenu() { return Words::tr("&Help"); }
 QString eachNuc() { return Words::tr("Show &each nuc"); }
 QString seasonPage() { return Words::tr("&Season chart"); }
+QString nucsPage() { return Words::tr("N&ucs"); }
 QString factsPage() { return Words::tr("Trade &numbers"); }
 QString pages() { return Words::tr("Pages"); }
 QString keys() { return Words::tr("&Keys"); }

@@ -18,6 +18,7 @@ namespace tenthday::window_text {
 [[nodiscard]] QString helpMenu();
 [[nodiscard]] QString eachNuc();
 [[nodiscard]] QString seasonPage();
+[[nodiscard]] QString nucsPage();
 [[nodiscard]] QString factsPage();
 [[nodiscard]] QString keys();
 [[nodiscard]] QString pages();
@@ -26,6 +27,9 @@ namespace tenthday::window_text {
 [[nodiscard]] QString openExample();
 [[nodiscard]] QString saveCopy();
 [[nodiscard]] QString restoreBackup();
+[[nodiscard]] QString importList();
+[[nodiscard]] QString exportList();
+[[nodiscard]] QString weekSheet();
 [[nodiscard]] QString quit();
 [[nodiscard]] QString zoomIn();
 [[nodiscard]] QString zoomOut();
@@ -54,6 +58,16 @@ namespace tenthday::window_text {
 [[nodiscard]] QString todayIs(Day day);
 [[nodiscard]] QString copySaved(const QString& path);
 [[nodiscard]] QString backupFailed(const QString& why);
+
+/// Lists as files.
+[[nodiscard]] QString listFiles();
+[[nodiscard]] QString whichKind();
+/// "Boxes" for "boxes"; a kind without a name of its own keeps its token.
+[[nodiscard]] QString kindName(const QString& kind);
+[[nodiscard]] QString imported(int rows);
+[[nodiscard]] QString exported(const QString& path);
+[[nodiscard]] QString cannotImport();
+[[nodiscard]] QString cannotExport();
 
 /// Backups.
 [[nodiscard]] QString whichBackup();

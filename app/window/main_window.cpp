@@ -12,12 +12,18 @@
 #include <QStatusBar>
 
 #include "book/backups.h"
+#include "book/finished_file.h"
 #include "book/new_book.h"
+#include "book/new_id.h"
 #include "book/restore.h"
 #include "chart/chart_desk_link.h"
+#include "exchange/export.h"
+#include "exchange/import.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
+#include "nucs/nucs_page.h"
 #include "screen_text/window_text.h"
+#include "sheets/week_preview.h"
 #include "window/empty_page.h"
 #include "window/screen_place.h"
 
@@ -74,8 +80,12 @@ void MainWindow::connectActions() {
     on(actions_.wholeSeason, [this] { chart_->showWholeSeason(); });
     on(actions_.goToToday, [this] { chart_->goToToday(); });
     on(actions_.eachNuc, [this] { chart_->openOrCloseYards(); });
+    on(actions_.importList, [this] { importList(); });
+    on(actions_.exportList, [this] { exportList(); });
+    on(actions_.weekSheet, [this] { showWeekSheet(); });
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
+    on(actions_.nucsPage, [this] { showPage(nucs_); });
     on(actions_.factsPage, [this] { showPage(facts_); });
     on(actions_.keys, [this] { showKeys(); });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
@@ -125,20 +135,26 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
 
 void MainWindow::dropPages() {
     delete chart_;
+    delete nucs_;
     delete facts_;
     chart_ = nullptr;
+    nucs_ = nullptr;
     facts_ = nullptr;
 }
 
 void MainWindow::makePages() {
     facts_ = new FactsPage(*desk_);
     pages_->addWidget(facts_);
+    nucs_ = new NucsPage(*desk_);
+    pages_->addWidget(nucs_);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
     pages_->addWidget(chart_);
+    connect(chart_, &SeasonChart::dayChosen, nucs_, &NucsPage::setDay);
+    connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
     showPage(chart_);
 }
 
@@ -147,7 +163,10 @@ void MainWindow::showPage(QWidget* page) {
     pages_->setCurrentWidget(page);
     page->setFocus();
     const bool isChart = page == chart_;
-    (isChart ? actions_.seasonPage : actions_.factsPage)->setChecked(true);
+    (isChart         ? actions_.seasonPage
+     : page == nucs_ ? actions_.nucsPage
+                     : actions_.factsPage)
+        ->setChecked(true);
     for (auto* action : {actions_.zoomIn, actions_.zoomOut, actions_.wholeSeason,
                          actions_.goToToday, actions_.eachNuc})
         action->setEnabled(isChart);
@@ -178,6 +197,48 @@ bool MainWindow::restoreFrom(const QString& path, const QString& backup) {
     }
     statusBar()->showMessage(window_text::restored(kept.value()));
     return true;
+}
+
+void MainWindow::importList() {
+    const auto wish = questions_->listToImport();
+    if (!wish) return;
+    const auto text = readWhole(wish->path);
+    const auto all = desk_->file().read({{}, true});
+    if (!text || !all) {
+        questions_->tell(window_text::cannotImport(), text ? all.error() : text.error(), {});
+        return;
+    }
+    auto changes = importOf(all.value(), wish->kind, text.value(), [] { return idMaker().next(); });
+    Result<void> done;
+    if (changes) {
+        changes.value().verb = Verb::Import;
+        changes.value().subject =
+            window_text::kindName(QString::fromStdString(wish->kind)).toStdString();
+        done = desk_->apply(changes.value());
+    } else {
+        done = Error{wish->path.toStdString() + " " + changes.error().text};
+    }
+    if (!done) return questions_->tell(window_text::cannotImport(), done.error(), {});
+    statusBar()->showMessage(window_text::imported(static_cast<int>(changes.value().rows.size())));
+}
+
+void MainWindow::exportList() {
+    const auto wish = questions_->placeForList();
+    if (!wish) return;
+    const auto all = desk_->file().read({{}, true});
+    Result<void> done;
+    if (all)
+        done = writeWhole(wish->path, QByteArray::fromStdString(tenthday::render(
+                                          exportOf(all.value(), wish->kind), ListingForm::Csv)));
+    else
+        done = all.error();
+    if (!done) return questions_->tell(window_text::cannotExport(), done.error(), {});
+    statusBar()->showMessage(window_text::exported(wish->path));
+}
+
+void MainWindow::showWeekSheet() {
+    const auto day = chart_->chosenDay().value_or(desk_->snapshot().today());
+    showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
 }
 
 void MainWindow::showKeys() {

@@ -17,6 +17,7 @@ class QStackedWidget;
 namespace tenthday {
 
 class FactsPage;
+class NucsPage;
 class SeasonChart;
 
 /// Writes the example operation into a new book.
@@ -42,6 +43,8 @@ public:
     [[nodiscard]] WindowActions& actions() { return actions_; }
     /// The chart of the open book, or null.
     [[nodiscard]] SeasonChart* chart() const { return chart_; }
+    /// The page of nucs, or null.
+    [[nodiscard]] NucsPage* nucs() const { return nucs_; }
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
@@ -59,6 +62,10 @@ private:
     void showPage(QWidget* page);
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
+    /// Of the week of the chosen day.
+    void showWeekSheet();
+    void importList();
+    void exportList();
     void showKeys();
     [[nodiscard]] Result<std::unique_ptr<Desk>> openForReading(const QString& path,
                                                                const Error& why);
@@ -81,6 +88,7 @@ private:
     std::unique_ptr<Desk> desk_;
     QStackedWidget* pages_;
     SeasonChart* chart_ = nullptr;
+    NucsPage* nucs_ = nullptr;
     FactsPage* facts_ = nullptr;
     QLabel* access_;
     QLabel* today_;

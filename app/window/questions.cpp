@@ -2,10 +2,13 @@
 
 #include <QDir>
 #include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
 
+#include "exchange/kinds.h"
 #include "screen_text/window_text.h"
 #include "window/backup_dialog.h"
 
@@ -16,6 +19,23 @@ QString documents() { return QStandardPaths::writableLocation(QStandardPaths::Do
 
 /// The entry's text without key mark and dots, as a dialog's title.
 QString asTitle(QString text) { return text.remove(u'&').remove(QStringLiteral(" ...")); }
+
+/// The kind chosen, proposed from the file's name; empty when given up.
+std::string askKind(QWidget* window, const QString& title, const QString& fileName) {
+    QStringList names;
+    int proposed = 0;
+    for (const auto kind : exportKinds()) {
+        const auto token = QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
+        if (fileName.startsWith(token, Qt::CaseInsensitive))
+            proposed = static_cast<int>(names.size());
+        names += window_text::kindName(token);
+    }
+    bool chosen = false;
+    const auto name = QInputDialog::getItem(window, title, window_text::whichKind(), names,
+                                            proposed, false, &chosen);
+    return chosen ? std::string(exportKinds()[static_cast<std::size_t>(names.indexOf(name))])
+                  : std::string();
+}
 
 QString saveName(QWidget* window, const QString& title, const QString& suggestion) {
     QFileDialog dialog(window, title, QString(), window_text::bookFiles());
@@ -39,6 +59,28 @@ QString DialogQuestions::placeForNewBook() {
 
 QString DialogQuestions::placeForCopy(const QString& suggestion) {
     return saveName(window_, asTitle(window_text::saveCopy()), suggestion);
+}
+
+std::optional<ListFile> DialogQuestions::listToImport() {
+    const auto path = QFileDialog::getOpenFileName(window_, asTitle(window_text::importList()),
+                                                   documents(), window_text::listFiles());
+    if (path.isEmpty()) return std::nullopt;
+    const auto kind =
+        askKind(window_, asTitle(window_text::importList()), QFileInfo(path).completeBaseName());
+    if (kind.empty()) return std::nullopt;
+    return ListFile{path, kind};
+}
+
+std::optional<ListFile> DialogQuestions::placeForList() {
+    const auto kind = askKind(window_, asTitle(window_text::exportList()), {});
+    if (kind.empty()) return std::nullopt;
+    QFileDialog dialog(window_, asTitle(window_text::exportList()), documents(),
+                       window_text::listFiles());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(QStringLiteral("csv"));
+    dialog.selectFile(QString::fromStdString(kind) + QStringLiteral(".csv"));
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return ListFile{dialog.selectedFiles().value(0), kind};
 }
 
 QString DialogQuestions::backupToRestore(const QStringList& backups) {

@@ -2,12 +2,20 @@
 #pragma once
 #include <QString>
 #include <QStringList>
+#include <optional>
+#include <string>
 
 #include "base/result.h"
 
 class QWidget;
 
 namespace tenthday {
+
+/// A list as a file: which, and of what kind (one of exportKinds()).
+struct ListFile {
+    QString path;
+    std::string kind;
+};
 
 class Questions {
 public:
@@ -17,6 +25,9 @@ public:
     virtual QString placeForNewBook() = 0;
     /// An existing file is given only when the user agreed to replace it.
     virtual QString placeForCopy(const QString& suggestion) = 0;
+    /// Each gives nothing when the user thought better of it.
+    virtual std::optional<ListFile> listToImport() = 0;
+    virtual std::optional<ListFile> placeForList() = 0;
     /// @param backups  full paths, newest first; may be empty, then it is told
     virtual QString backupToRestore(const QStringList& backups) = 0;
     /// The book is damaged: shall this backup take its place?
@@ -34,6 +45,8 @@ public:
     QString bookToOpen() override;
     QString placeForNewBook() override;
     QString placeForCopy(const QString& suggestion) override;
+    std::optional<ListFile> listToImport() override;
+    std::optional<ListFile> placeForList() override;
     QString backupToRestore(const QStringList& backups) override;
     bool restoreInstead(const Error& why, const QString& backup) override;
     bool readInstead(const Error& why) override;

@@ -27,6 +27,11 @@ WindowActions::WindowActions(QMainWindow& window) {
     saveCopy = add(file, window_text::saveCopy(), {Qt::CTRL | Qt::SHIFT | Qt::Key_S});
     restoreBackup = add(file, window_text::restoreBackup());
     file.addSeparator();
+    importList = add(file, window_text::importList());
+    exportList = add(file, window_text::exportList());
+    file.addSeparator();
+    weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
+    file.addSeparator();
     quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
     quit->setMenuRole(QAction::QuitRole);
 
@@ -36,13 +41,14 @@ WindowActions::WindowActions(QMainWindow& window) {
 
     auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
-    factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_2});
+    nucsPage = add(view, window_text::nucsPage(), {Qt::CTRL | Qt::Key_2});
+    factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
     auto& bar = *window.addToolBar(window_text::pages());
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page : {seasonPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -79,8 +85,8 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action : {saveCopy, restoreBackup, zoomIn, zoomOut, wholeSeason, goToToday, eachNuc,
-                         seasonPage, factsPage})
+    for (auto* action : {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn,
+                         zoomOut, wholeSeason, goToToday, eachNuc, seasonPage, nucsPage, factsPage})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

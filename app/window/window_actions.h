@@ -23,6 +23,9 @@ struct WindowActions {
     QAction* openExample;
     QAction* saveCopy;
     QAction* restoreBackup;
+    QAction* importList;
+    QAction* exportList;
+    QAction* weekSheet;
     QAction* quit;
     QAction* undo;
     QAction* redo;
@@ -32,6 +35,7 @@ struct WindowActions {
     QAction* goToToday;
     QAction* eachNuc;
     QAction* seasonPage;  ///< one of the pages is checked
+    QAction* nucsPage;
     QAction* factsPage;
     QAction* keys;
     QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked

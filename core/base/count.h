@@ -1,4 +1,4 @@
-/// @file count.h  Whole counts that cannot be mixed up: cells, frames, millilitres of bees.
+/// @file count.h  Whole counts that cannot be mixed up: cells, frames, millilitres of bees; tenths.
 #pragma once
 #include <compare>
 #include <cstdint>
@@ -23,5 +23,14 @@ using Cells = Count<struct CellsKind>;
 using Frames = Count<struct FramesKind>;
 /// Bees by volume, ml (a mini nuc takes about 300 ml).
 using BeesMl = Count<struct BeesMlKind>;
+
+/// A measure kept in whole tenths of its unit: 18.3 °C is 183. Of percent: permille.
+struct Tenths {
+    std::int32_t value = 0;
+
+    constexpr Tenths() = default;
+    explicit constexpr Tenths(std::int32_t tenths) : value(tenths) {}
+    friend constexpr auto operator<=>(const Tenths&, const Tenths&) = default;
+};
 
 }  // namespace tenthday

@@ -22,7 +22,8 @@ public:
 
     template <class Row>
     Fields fields(const Row& row) const {
-        Fields cells{cell(toText(row.id.uuid))};
+        Fields cells;
+        if (hasIdColumn<Row>()) cells.push_back(cell(toText(row.id.uuid)));
         std::apply([&](const auto&... c) { (append(cells, row, c), ...); }, KindOf<Row>::columns);
         return cells;
     }
@@ -55,9 +56,9 @@ private:
     const Lookup& lookup_;
 };
 
-/// By all fields but the id, which breaks ties.
-bool before(const Fields& a, const Fields& b) {
-    for (std::size_t i = 1; i < a.size(); ++i)
+/// By all fields from `first` on; an id before them breaks ties.
+bool before(const Fields& a, const Fields& b, std::size_t first) {
+    for (std::size_t i = first; i < a.size(); ++i)
         if (a[i].text != b[i].text) return naturalLess(a[i].text, b[i].text);
     return a[0].text < b[0].text;
 }
@@ -67,7 +68,9 @@ std::vector<Fields> rowsOf(const Snapshot& snapshot, const Lookup& lookup) {
     std::vector<Fields> rows;
     const RowWriter writer(lookup);
     for (const auto& row : snapshot.all<Row>()) rows.push_back(writer.fields(*row));
-    std::sort(rows.begin(), rows.end(), before);
+    const std::size_t first = hasIdColumn<Row>() ? 1 : 0;
+    std::sort(rows.begin(), rows.end(),
+              [&](const Fields& a, const Fields& b) { return before(a, b, first); });
     return rows;
 }
 

@@ -35,6 +35,21 @@ FieldComplaint readField(std::string_view text, std::string& value) {
     return std::nullopt;
 }
 
+FieldComplaint readField(std::string_view text, Tenths& value) {
+    const auto complaint = "a number with one decimal at most is needed, not " + inQuotes(text);
+    const bool negative = text.starts_with('-');
+    const auto digits = text.substr(negative ? 1 : 0);
+    const auto point = digits.find('.');
+    const auto decimals = point == std::string_view::npos ? "0" : digits.substr(point + 1);
+    std::int32_t front = 0;
+    std::int32_t back = 0;
+    if (!readWhole(digits.substr(0, point), front) || front < 0 || front > 100'000 ||
+        digits.starts_with('-') || decimals.size() != 1 || !readWhole(decimals, back) || back < 0)
+        return complaint;
+    value = Tenths{(negative ? -1 : 1) * (front * 10 + back)};
+    return std::nullopt;
+}
+
 FieldComplaint readField(std::string_view text, std::int32_t& value) {
     if (readWhole(text, value)) return std::nullopt;
     return "a whole number is needed, not " + inQuotes(text);

@@ -28,6 +28,7 @@ template <class Kind>
 ListingCell fieldOf(Count<Kind> value) {
     return cell(value.value);
 }
+inline ListingCell fieldOf(Tenths value) { return decimal(value.value / 10.0, 1); }
 template <HasTokens Enum>
 ListingCell fieldOf(Enum value) {
     return cell(value);
@@ -46,6 +47,8 @@ template <class Kind>
 FieldComplaint readField(std::string_view text, Count<Kind>& value) {
     return readField(text, value.value);
 }
+/// A decimal number, one decimal at most, may be negative: "-3.5".
+[[nodiscard]] FieldComplaint readField(std::string_view text, Tenths& value);
 /// "one of a, b, c is needed, not 'x'".
 [[nodiscard]] std::string oneOfNeeded(const std::string_view* names, std::size_t count,
                                       std::string_view text);

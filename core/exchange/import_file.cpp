@@ -68,6 +68,9 @@ Result<ImportFile> ImportFile::read(std::string_view text, const std::vector<Kin
     }
     ImportFile file;
     file.header_ = records.value().front().fields;
+    for (auto& name : file.header_)
+        for (const auto& c : columns)
+            if (!c.alias.empty() && name == c.alias) name = c.name;
     checkHeader(file.header_, columns, records.value().front().line, errors);
     if (!errors.none()) return errors.first();
     file.records_.assign(records.value().begin() + 1, records.value().end());

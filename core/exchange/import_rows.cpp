@@ -7,10 +7,11 @@ namespace {
 
 /// Columns whose names in a file are not those of the table.
 std::string_view inFile(std::string_view column) {
-    static constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kNames{
+    static constexpr std::array<std::pair<std::string_view, std::string_view>, 5> kNames{
         {{"from_day", "from"},
          {"until_day", "until"},
          {"where_kind", "where"},
+         {"sure_permille", "sure"},
          {"value_milli", "override"}}};
     for (const auto& [table, file] : kNames)
         if (table == column) return file;

@@ -16,7 +16,8 @@ template <class Row, class Member>
 struct FileColumn {
     std::string_view name;
     Member Row::*member;
-    bool needed;  ///< the file must have the column and every line a value
+    bool needed;                  ///< the file must have the column and every line a value
+    std::string_view alias = {};  ///< another name the column may have in a file
 };
 /// Two columns, `box` and `side`, that name a NucSide on the row's day.
 template <class Row, class Member>
@@ -31,8 +32,9 @@ constexpr FileColumn<Row, Member> needed(std::string_view name, Member Row::*mem
     return {name, member, true};
 }
 template <class Row, class Member>
-constexpr FileColumn<Row, Member> free(std::string_view name, Member Row::*member) {
-    return {name, member, false};
+constexpr FileColumn<Row, Member> free(std::string_view name, Member Row::*member,
+                                       std::string_view alias = {}) {
+    return {name, member, false, alias};
 }
 template <class Row>
 constexpr SideColumns<Row, Id<NucSide>> side(Id<NucSide> Row::*member) {
@@ -50,6 +52,13 @@ constexpr SideColumns<Row, std::optional<Id<NucSide>>> side(
 /// bar 2), with `sameColumn` to blame when it does. `same` without a value: always a new row.
 template <class Row>
 struct KindOf;
+
+/// Lines of the kind carry the row's id; those that do not are told by `same` alone.
+template <class Row>
+constexpr bool hasIdColumn() {
+    if constexpr (requires { KindOf<Row>::isNamed; }) return KindOf<Row>::isNamed;
+    return true;
+}
 
 template <class Row>
 concept LabelledRow = requires(const Row& row) {
@@ -163,6 +172,7 @@ struct KindOf<BatchBar> {
 };
 template <>
 struct KindOf<BatchLoad> {
+    static constexpr bool isNamed = false;
     static constexpr std::string_view name = "loads";
     static constexpr std::string_view sameColumn = "step";
     static constexpr auto columns = std::tuple{
@@ -174,6 +184,7 @@ struct KindOf<BatchLoad> {
 };
 template <>
 struct KindOf<BatchShare> {
+    static constexpr bool isNamed = false;
     static constexpr std::string_view name = "shares";
     static constexpr std::string_view sameColumn = "yard";
     static constexpr auto columns = std::tuple{file::needed("batch", &BatchShare::batch),
@@ -222,7 +233,55 @@ struct KindOf<DayOff> {
     static auto same(const DayOff& r) { return std::optional{std::tuple{r.from, r.until}}; }
 };
 
-using FileKinds = RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch,
-                          BatchBar, BatchLoad, BatchShare, Placement, Outcome, DayOff>;
+template <>
+struct KindOf<Order> {
+    static constexpr std::string_view name = "orders";
+    static constexpr auto columns = std::tuple{
+        file::needed("label", &Order::label),  file::needed("kind", &Order::kind),
+        file::needed("count", &Order::count),  file::free("not_before", &Order::notBefore),
+        file::needed("due", &Order::due),      file::free("line", &Order::line),
+        file::free("part_ok", &Order::partOk), file::free("sure", &Order::sure),
+        file::free("weight", &Order::weight),  file::free("note", &Order::note)};
+};
+template <>
+struct KindOf<WeatherDay> {
+    static constexpr bool isNamed = false;
+    static constexpr std::string_view name = "weather";
+    static constexpr std::string_view sameColumn = "date";
+    static constexpr auto columns =
+        std::tuple{file::needed("date", &WeatherDay::date),
+                   file::free("tmax_c", &WeatherDay::tmaxC, "temp_max"),
+                   file::free("tmin_c", &WeatherDay::tminC, "temp_min"),
+                   file::free("rain_mm", &WeatherDay::rainMm, "precipitation"),
+                   file::free("wind_ms", &WeatherDay::windMs, "wind"),
+                   file::free("flew", &WeatherDay::flew)};
+    static auto same(const WeatherDay& r) { return std::optional{r.date}; }
+};
+template <>
+struct KindOf<OwnTask> {
+    static constexpr std::string_view name = "owntasks";
+    static constexpr std::string_view sameColumn = "text";
+    static constexpr auto columns =
+        std::tuple{file::needed("day", &OwnTask::day), file::free("yard", &OwnTask::yard),
+                   file::needed("text", &OwnTask::text), file::free("must", &OwnTask::must)};
+    static auto same(const OwnTask& r) { return std::optional{std::tuple{r.day, r.yard, r.text}}; }
+};
+/// Made by the program: subject and place are ids.
+template <>
+struct KindOf<TaskDone> {
+    static constexpr std::string_view name = "ticks";
+    static constexpr std::string_view sameColumn = "subject";
+    static constexpr auto columns = std::tuple{
+        file::needed("rule", &TaskDone::rule), file::needed("subject", &TaskDone::subject),
+        file::free("place", &TaskDone::place), file::free("occurrence", &TaskDone::occurrence),
+        file::needed("day", &TaskDone::day)};
+    static auto same(const TaskDone& r) {
+        return std::optional{std::tuple{r.rule, r.subject, r.place, r.occurrence}};
+    }
+};
+
+using FileKinds =
+    RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch, BatchBar, BatchLoad,
+            BatchShare, Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone>;
 
 }  // namespace tenthday

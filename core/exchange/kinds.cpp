@@ -8,14 +8,14 @@
 namespace tenthday {
 namespace {
 
-constexpr std::array<std::string_view, 17> kKinds{
-    "seasons",      "yards",      kBoxes,     "stockings", "builders", "makeups",
-    "buildernotes", kMethods,     "queens",   "batches",   "bars",     "loads",
-    "shares",       "placements", "outcomes", "daysoff",   kFacts};
+constexpr std::array<std::string_view, 21> kKinds{
+    "seasons",  "yards",  kBoxes,    "stockings", "builders", "makeups", "buildernotes",
+    kMethods,   "queens", "batches", "bars",      "loads",    "shares",  "placements",
+    "outcomes", "orders", "weather", "daysoff",   "owntasks", "ticks",   kFacts};
 
 template <class Row, class Member>
 void append(std::vector<KindColumn>& columns, const FileColumn<Row, Member>& c) {
-    columns.push_back({c.name, c.needed});
+    columns.push_back({c.name, c.needed, c.alias});
 }
 template <class Row, class Member>
 void append(std::vector<KindColumn>& columns, const SideColumns<Row, Member>& c) {
@@ -41,9 +41,10 @@ std::vector<KindColumn> columnsOf(std::string_view kind) {
     if (kind == kFacts)
         return {{"fact", true},   {"value", false},  {"unit", false},
                 {"range", false}, {"source", false}, {"override", false}};
-    std::vector<KindColumn> columns{{"id", false}};
+    std::vector<KindColumn> columns;
     forEachRowType(FileKinds{}, [&]<class Row>(std::type_identity<Row>) {
         if (KindOf<Row>::name != kind) return;
+        if (hasIdColumn<Row>()) columns.push_back({"id", false});
         std::apply([&](const auto&... c) { (append(columns, c), ...); }, KindOf<Row>::columns);
     });
     return columns;

@@ -18,6 +18,7 @@ inline constexpr std::string_view kFacts = "facts";
 struct KindColumn {
     std::string_view name;
     bool needed;  ///< a file to import must have it and every line a value
+    std::string_view alias = {};
 };
 /// In the order of the contract. `kind` must be one of exportKinds().
 [[nodiscard]] std::vector<KindColumn> columnsOf(std::string_view kind);

@@ -81,7 +81,7 @@ private:
 
     const Snapshot* snapshot_;
     std::tuple<LabelMap<Season>, LabelMap<Yard>, LabelMap<Box>, LabelMap<Builder>, LabelMap<Method>,
-               LabelMap<Line>, LabelMap<Queen>, LabelMap<Batch>>
+               LabelMap<Line>, LabelMap<Queen>, LabelMap<Batch>, LabelMap<Order>>
         labels_;
     std::unordered_map<Id<Box>, std::vector<Ptr<BoxLayout>>> layouts_;  // each by day
     std::unordered_map<Id<BoxLayout>, std::vector<Ptr<NucSide>>> sides_;

@@ -168,6 +168,7 @@ private:
         if constexpr (std::is_same_v<Row, Yard>) checkRoles(line, row.roles);
         if constexpr (std::is_same_v<Row, Outcome>)
             if (row.bar) checkBar(line, row.batch, *row.bar);
+        if constexpr (std::is_same_v<Row, Batch>) checkLoads(line, row);
         if constexpr (std::is_same_v<Row, BatchLoad>) {
             checkBar(line, row.batch, row.bar);
             checkStep(line, row.batch, row.step);
@@ -194,6 +195,18 @@ private:
             work_.errors.refuse(
                 line.number(), "bar",
                 "batch " + inQuotes(line.text("batch")) + " has no bar " + std::to_string(bar));
+    }
+
+    /// Cells that stand in a builder at a step keep a method with that step.
+    void checkLoads(const ImportLine& line, const Batch& batch) {
+        const auto steps = work_.snapshot.template all<Step>().of(batch.method.uuid);
+        for (const auto& load : work_.snapshot.template all<BatchLoad>().of(batch.id.uuid)) {
+            const auto isIt = [&](const auto& s) { return s->step == load->step; };
+            if (std::any_of(steps.begin(), steps.end(), isIt)) continue;
+            return work_.errors.refuse(line.number(), "method",
+                                       "has no step " + std::to_string(load->step) +
+                                           ", at which cells of this batch stand in a builder");
+        }
     }
 
     void checkStep(const ImportLine& line, Id<Batch> batch, std::int32_t step) {

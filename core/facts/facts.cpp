@@ -58,12 +58,31 @@ Facts::Facts(std::int32_t revision) : revision_(revision) {
     for (std::size_t i = 0; i < entries.size(); ++i) values_[i] = entries[i].value;
 }
 
+FactBounds boundsOf(const FactEntry& entry) {
+    switch (entry.fact) {
+        case Fact::FirstOutRisk:
+        case Fact::LikelyLevel:
+            return {0.001, 0.999};  // a quantile: neither never nor surely
+        case Fact::EmergenceH:
+        case Fact::RipeH:
+        case Fact::Mated:
+        case Fact::Emerged:
+            return {0.001, entry.unit == "share" ? 1.0 : 10000.0};  // divided by
+        default:
+            return {0, entry.unit == "share" ? 1.0 : 10000.0};
+    }
+}
+
 Result<void> Facts::set(Fact fact, double value) {
-    const auto unit = entry(fact).unit;
-    const double most = unit == "share" ? 1.0 : 10000.0;
-    if (!(value >= 0.0 && value <= most))
-        return Error{"fact " + std::string(token(fact)) + ": a value from 0 to " +
-                     (unit == "share" ? "1" : "10000") + " is needed"};
+    const auto bounds = boundsOf(entry(fact));
+    const auto text = [](double number) {
+        std::array<char, 32> digits{};
+        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr;
+        return std::string(digits.data(), end);
+    };
+    if (!(value >= bounds.least && value <= bounds.most))
+        return Error{"fact " + std::string(token(fact)) + ": a value from " + text(bounds.least) +
+                     " to " + text(bounds.most) + " is needed"};
     values_[static_cast<std::size_t>(fact)] = value;
     return {};
 }

@@ -20,6 +20,14 @@ struct FactEntry {
     std::string_view what;    ///< what it is, English
 };
 
+/// What a value of the user's own may be, in the fact's unit. Wider than the published range,
+/// which is advice: only what cannot be reckoned with is kept out.
+struct FactBounds {
+    double least;
+    double most;
+};
+[[nodiscard]] FactBounds boundsOf(const FactEntry& entry);
+
 inline constexpr std::int32_t kNewestFactsRevision = 1;
 
 /// The lines of a published revision (1..kNewestFactsRevision), in the order of Fact.
@@ -39,8 +47,7 @@ public:
         return factsRevision(revision_)[static_cast<std::size_t>(fact)];
     }
     [[nodiscard]] bool isOverridden(Fact fact) const { return (*this)[fact] != entry(fact).value; }
-    /// Sets a value of the user's own. Shares must lie in 0..1, all others in 0..10,000;
-    /// the published range is advice, not a bound.
+    /// Sets a value of the user's own; refused outside boundsOf().
     [[nodiscard]] Result<void> set(Fact fact, double value);
 
     friend bool operator==(const Facts&, const Facts&) = default;

@@ -42,6 +42,26 @@ std::string_view work(Event event) {
     }
 }
 
+std::string_view notFree(const Finding& f) {
+    switch (f.why) {
+        case NotReady::HoldsCell:
+            return "holds a cell then";
+        case NotReady::HoldsVirgin:
+            return "holds a virgin then";
+        case NotReady::DueToFly:
+            return "holds a queen due to fly";
+        case NotReady::Laying:
+        case NotReady::AwaitingCatch:
+            return "holds a laying queen then";
+        case NotReady::NeedsBrood:
+            return "needs open brood first";
+        case NotReady::NotStocked:
+            return "is not stocked then";
+        default:
+            return "is given up, moved away or divided anew before the catch";
+    }
+}
+
 std::string_view catchOn(const Finding& f) {
     return f.catchRule == CatchRule::Age ? "the age for catching" : "sealed brood";
 }
@@ -51,10 +71,8 @@ std::string_view catchOn(const Finding& f) {
 std::string englishText(const Finding& f) {
     switch (f.kind) {
         case FindingKind::BoxOverfull:
-            return f.sealed ? whole(f.count) + " sealed cells expected" + in(f) + ", room for " +
-                                  whole(f.limit)
-                            : whole(f.count) + " started cells expected" + in(f) + ", room for " +
-                                  whole(f.limit) + ": give fewer, or note a flow or feed";
+            return whole(f.count) + (f.sealed ? " sealed" : " started") + " cells expected" +
+                   in(f) + ", room for " + whole(f.limit) + (f.sealed ? "" : ": give fewer");
         case FindingKind::TooManyCells:
             return tooMany(f);
         case FindingKind::QueenOutBeforeMove:
@@ -71,9 +89,16 @@ std::string englishText(const Finding& f) {
             return std::string(work(f.event.value_or(Event::Ripe))) + " falls on a day off, " +
                    plainMoment(f.moment);
         case FindingKind::BuilderNotFree:
+            if (!f.freeFrom)
+                return "stands" + in(f) + " on " + plainMoment(f.moment) +
+                       ", after the last day of that builder";
             return "comes" + (f.builderLabel.empty() ? "" : " into " + f.builderLabel) + " on " +
                    plainMoment(f.moment) + ", after batch " + f.otherLabel +
-                   " the box is free from " + plainDay(f.freeFrom.value_or(f.day));
+                   " the box is free from " + plainDay(*f.freeFrom);
+        case FindingKind::NucNotFree:
+            return (f.count == 1 ? "its cell is" : whole(f.count) + " of its cells are") +
+                   " planned into " + f.nucs + " on " + plainDay(f.day) + ", which " +
+                   (f.count == 1 ? "" : "will not be free: the first ") + std::string(notFree(f));
         case FindingKind::CatchHoldsNucs:
             return whole(f.count) + " nucs wait for " + std::string(catchOn(f)) + ", " +
                    std::to_string(f.nucDays) +

@@ -24,13 +24,15 @@ enum class FindingKind : std::uint8_t {
     WildQueenOverdue,    ///< moment = a wild queen can be out, until = the likely one
     WorkOnDayOff,        ///< event = the work, moment = when
     BuilderNotFree,      ///< moment = the batch comes, other = the batch before, day = free from
+    NucNotFree,          ///< count = named nucs that will not take the cell, why = the first's
     CatchHoldsNucs,      ///< count = nucs that eggs would free in time, other = who wants them
 };
 template <>
 struct TokensOf<FindingKind> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
-         "wild_queen_overdue", "work_on_day_off", "builder_not_free", "catch_holds_nucs"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"box_overfull", "too_many_cells", "queen_out_before_move",
+                                         "fragile_move", "wild_queen_overdue", "work_on_day_off",
+                                         "builder_not_free", "nuc_not_free", "catch_holds_nucs"});
 };
 
 struct Finding {
@@ -48,6 +50,8 @@ struct Finding {
     double limit = 0;
     bool sealed = false;
     std::optional<Day> freeFrom;
+    NotReady why = NotReady::None;
+    std::string nucs;  ///< their names, the first three
     std::optional<CatchRule> catchRule;
     std::int32_t nucDays = 0;  ///< more, per nuc, than were she caught on eggs
     ReadyNumbers numbers;

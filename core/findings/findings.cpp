@@ -30,6 +30,7 @@ public:
             fragileMoves(batch, *timeline);
             daysOff(batch, *timeline);
         }
+        takenNucs();
         for (const auto& builder : builders_) {
             overfull(builder);
             notFree(builder);
@@ -122,6 +123,43 @@ private:
     [[nodiscard]] bool isDayOff(Day day) const {
         return std::any_of(snapshot_.all<DayOff>().begin(), snapshot_.all<DayOff>().end(),
                            [&](const auto& off) { return off->from <= day && day <= off->until; });
+    }
+
+    /// Cells planned by name into nucs that will not be free for them: held by another, not
+    /// stocked, without brood, or gone before the queen can be caught.
+    void takenNucs() {
+        std::map<std::pair<Day, Id<Batch>>, std::vector<std::pair<std::string, NotReady>>> taken;
+        for (const auto& side : nucs_.sides)
+            for (const auto& round : side.rounds) {
+                if (round.done || !round.named || round.transferDay < snapshot_.today()) continue;
+                const auto why = whyTaken(side, round);
+                if (why == NotReady::None) continue;
+                const auto name = side.side->side == "-" ? side.box->label
+                                                         : side.box->label + " " + side.side->side;
+                taken[{round.transferDay, round.batch}].emplace_back(name, why);
+            }
+        for (const auto& [where, nucs] : taken) {
+            auto& finding =
+                add(FindingKind::NucNotFree, Severity::Warning, where.first, where.second);
+            finding.count = static_cast<double>(nucs.size());
+            finding.why = nucs.front().second;
+            for (std::size_t i = 0; i < nucs.size() && i < 3; ++i)
+                finding.nucs += (i > 0 ? ", " : "") + nucs[i].first;
+            if (nucs.size() > 3) finding.nucs += " ...";
+        }
+    }
+
+    [[nodiscard]] NotReady whyTaken(const SideOutlook& side, const SideRound& round) const {
+        const auto is = sideOn(side, round.transferDay, snapshot_.today());
+        const bool gone =
+            side.stands.last < round.catchDay ||
+            std::any_of(side.stays.begin(), side.stays.end(), [&](const BoxStayFrom& stay) {
+                return !stay.yard && stay.from > round.transferDay && stay.from <= round.catchDay;
+            });
+        // Short queenless time lowers acceptance but is no bar; one more bee is stocked in time.
+        if (!is.ready && is.likely == 0 && is.reason != NotReady::QueenlessTooShort)
+            return is.reason;
+        return gone ? NotReady::Retired : NotReady::None;
     }
 
     /// Only what must be done on its very day; looks and counts have days to choose from.

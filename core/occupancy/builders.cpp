@@ -32,6 +32,12 @@ void tick(WildClock& clock, Day look, const Facts& facts) {
     }
 }
 
+/// Brood put over a queenright finisher, or into an incubator, starts no wild cells.
+bool isQueenless(const BuilderOutlook& outlook) {
+    return outlook.builder->kind == BuilderKind::Starter ||
+           outlook.builder->kind == BuilderKind::StarterFinisher || !outlook.makeUps.empty();
+}
+
 std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& outlook) {
     const auto& facts = snapshot.facts();
     const auto notes = snapshot.all<BuilderNote>().of(outlook.builder->id.uuid);
@@ -40,7 +46,7 @@ std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& 
         if (makeUp->openBrood)
             clocks.push_back(clockFrom(momentOf(makeUp->day, makeUp->hour), facts));
     for (const auto& note : notes)
-        if (note->kind == BuilderNoteKind::BroodIn && note->openBrood)
+        if (note->kind == BuilderNoteKind::BroodIn && note->openBrood && isQueenless(outlook))
             clocks.push_back(clockFrom(momentOf(note->day, note->hour), facts));
     std::sort(clocks.begin(), clocks.end(),
               [](const auto& a, const auto& b) { return a.start < b.start; });
@@ -52,17 +58,23 @@ std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& 
 
 /// Days on which the builder is made up and queenless but holds no cells: before its first load
 /// after a make-up, and between loads.
-std::vector<DayWindow> idleOf(const BuilderOutlook& outlook) {
+std::vector<DayWindow> idleOf(const BuilderOutlook& outlook, Day today) {
     std::vector<DayWindow> idle;
     for (std::size_t i = 0; i < outlook.makeUps.size(); ++i) {
         Day since = outlook.makeUps[i]->day + Days{1};
         const Day end = i + 1 < outlook.makeUps.size() ? outlook.makeUps[i + 1]->day : kLastDay;
+        bool served = false;
         for (const auto& load : outlook.loads) {
             const auto held = load.span->span.days();
             if (held.last < since || held.first >= end) continue;
             if (held.first > since) idle.push_back({since, held.first - Days{1}});
             since = std::max(since, load.span->restUntil + Days{1});
+            served = true;
         }
+        // No batch came at all: idle until it is made up anew or ends, as far as days have gone by.
+        const Day gone =
+            std::min({end - Days{1}, outlook.builder->until.value_or(kLastDay), today});
+        if (!served && since <= gone) idle.push_back({since, gone});
     }
     return idle;
 }
@@ -150,30 +162,58 @@ Days rhythmOf(const Builder& builder, const Facts& facts) {
     return Days{0};
 }
 
-/// First day on which the next batch may come, by rhythm and by the rest after the cells have left.
-Day freeAfter(const BuilderLoad& load, Day next, Days rhythm) {
-    const auto& span = *load.span;
-    const Day byRhythm = dayOf(span.span.from) + rhythm;
-    const bool rests = span.restUntil > dayOf(span.span.until);
-    const bool hasLeft = next >= dayOf(span.span.until);
-    return rests && hasLeft ? std::max(byRhythm, span.restUntil + Days{1}) : byRhythm;
+/// One batch's whole stay in a builder, its steps taken together.
+struct Stay {
+    Id<Batch> batch;
+    Moment from;
+    Day last;  ///< on which its cells leave
+    Day restUntil;
+};
+
+std::vector<Stay> staysOf(const BuilderOutlook& outlook) {
+    std::vector<Stay> stays;
+    for (const auto& load : outlook.loads) {
+        const auto& span = *load.span;
+        const Day last = dayOf(span.span.until);
+        const auto known = std::find_if(stays.begin(), stays.end(),
+                                        [&](const Stay& s) { return s.batch == load.batch; });
+        if (known == stays.end()) {
+            stays.push_back({load.batch, span.span.from, last, span.restUntil});
+        } else {
+            known->last = std::max(known->last, last);
+            known->restUntil = std::max(known->restUntil, span.restUntil);
+        }
+    }
+    return stays;
+}
+
+/// First day on which the next batch may come. Where the rhythm lets a batch come while the one
+/// before is still there, it alone counts; else the rest after the cells have left counts too.
+Day freeAfter(const Stay& stay, Days rhythm) {
+    const Day byRhythm = dayOf(stay.from) + rhythm;
+    const bool overlaps = byRhythm < stay.last;
+    const bool rests = stay.restUntil > stay.last;
+    return rests && !overlaps ? std::max(byRhythm, stay.restUntil + Days{1}) : byRhythm;
 }
 
 std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, const Facts& facts) {
     const Days rhythm = rhythmOf(*outlook.builder, facts);
+    const auto stays = staysOf(outlook);
+    const auto& until = outlook.builder->until;
     std::vector<BuilderOutlook::TooSoon> all;
-    if (rhythm == Days{0}) return all;
-    for (std::size_t i = 1; i < outlook.loads.size(); ++i) {
-        const auto& load = outlook.loads[i];
-        const Day comes = dayOf(load.span->span.from);
-        BuilderOutlook::TooSoon worst{load.batch, load.span->span.from, {}, comes};
-        for (std::size_t k = 0; k < i; ++k) {
-            const auto& before = outlook.loads[k];
-            const Day free = freeAfter(before, comes, rhythm);
-            if (before.batch != load.batch && free > worst.freeFrom)
-                worst.after = before.batch, worst.freeFrom = free;
+    for (std::size_t i = 0; i < stays.size(); ++i) {
+        const Day comes = dayOf(stays[i].from);
+        BuilderOutlook::TooSoon worst{stays[i].batch, stays[i].from, {}, comes};
+        for (std::size_t k = 0; k < i && rhythm > Days{0}; ++k) {
+            const Day free = freeAfter(stays[k], rhythm);
+            if (free > worst.freeFrom) worst.after = stays[k].batch, worst.freeFrom = free;
         }
         if (worst.freeFrom > comes) all.push_back(worst);
+        if (until && stays[i].last > *until)
+            all.push_back({stays[i].batch,
+                           std::max(stays[i].from, momentOf(*until, Hour{23})),
+                           {},
+                           std::nullopt});
     }
     return all;
 }
@@ -209,7 +249,7 @@ std::vector<BuilderOutlook> builderOutlooks(
             outlook.loads.begin(), outlook.loads.end(),
             [](const auto& a, const auto& b) { return a.span->span.from < b.span->span.from; });
         outlook.clocks = clocksOf(snapshot, outlook);
-        outlook.idle = idleOf(outlook);
+        outlook.idle = idleOf(outlook, snapshot.today());
         outlook.overfull = overfullOf(outlook, snapshot.facts());
         outlook.tooSoon = tooSoonOf(outlook, snapshot.facts());
     }

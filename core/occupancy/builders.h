@@ -44,12 +44,13 @@ struct BuilderOutlook {
         bool sealed = false;
     };
     std::vector<Overfull> overfull;
-    /// A batch comes before the builder is free for it: sooner than its rhythm, or while it rests.
+    /// A batch comes before the builder is free for it: sooner than its rhythm, or while it rests;
+    /// or it stands there after the builder's last day.
     struct TooSoon {
         Id<Batch> batch;
         Moment from;
-        Id<Batch> after;  ///< the batch before it
-        Day freeFrom;
+        Id<Batch> after;              ///< the batch before it
+        std::optional<Day> freeFrom;  ///< none: after the builder's last day
     };
     std::vector<TooSoon> tooSoon;
 };

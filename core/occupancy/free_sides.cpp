@@ -30,6 +30,11 @@ void FreeSides::look(Slot& slot, Day day) const {
     slot.nextRound = kLastDay;
     for (const auto& round : side.rounds)
         if (round.transferDay >= day) slot.nextRound = std::min(slot.nextRound, round.transferDay);
+    // A nuc that is divided anew, or whose box goes, cannot hold a queen beyond that.
+    if (side.stands.last < kLastDay)
+        slot.nextRound = std::min(slot.nextRound, side.stands.last + Days{1});
+    for (const auto& stay : side.stays)
+        if (stay.from > day && !stay.yard) slot.nextRound = std::min(slot.nextRound, stay.from);
     const auto& segments = side.segments;
     const auto at = std::find_if(segments.begin(), segments.end(),
                                  [&](const auto& s) { return s.days.contains(day); });

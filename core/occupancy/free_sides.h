@@ -36,7 +36,7 @@ private:
         std::size_t side;
         Day known = kFirstDay - Days{1};  ///< what follows holds up to this day
         Day free = kLastDay;              ///< free from here, up to `known`
-        Day nextRound = kLastDay;         ///< another cell comes then
+        Day nextRound = kLastDay;         ///< another cell comes then, or the nuc ends
         bool certain = false;
     };
     void look(Slot& slot, Day day) const;

@@ -22,14 +22,14 @@ std::unordered_map<std::int32_t, std::int32_t> recordedByDay(
 }
 
 /// Adds a batch to the days its cells come out on: those named on their days, the rest on the
-/// first.
+/// first of the batch's own.
 void addCells(std::map<Day, CellsDay>& days, Id<Batch> batch, const BatchTimeline& timeline,
               const PlacedCells& cells) {
-    std::map<Day, std::int32_t> later;
-    std::int32_t laterCells = 0;
+    std::map<Day, std::int32_t> others;
+    std::int32_t onOthers = 0;
     const Day first = timeline.hold.transferDay;
     for (const auto& [day, count] : cells.stored)
-        if (day > first) later[day] += count, laterCells += count;
+        if (day != first) others[day] += count, onOthers += count;
     const auto add = [&](Day day, std::int32_t ripe, std::int32_t forNucs, std::int32_t placed) {
         auto& sum = days[day];
         sum.day = day;
@@ -39,9 +39,8 @@ void addCells(std::map<Day, CellsDay>& days, Id<Batch> batch, const BatchTimelin
         sum.placed += placed;
     };
     const auto ripe = static_cast<std::int32_t>(std::lround(timeline.counts.ripe));
-    add(first, std::max(ripe - laterCells, 0), cells.forNucs - laterCells,
-        cells.placed - laterCells);
-    for (const auto& [day, count] : later) add(day, count, count, count);
+    add(first, std::max(ripe - onOthers, 0), cells.forNucs - onOthers, cells.placed - onOthers);
+    for (const auto& [day, count] : others) add(day, count, count, count);
 }
 
 std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& timelines,

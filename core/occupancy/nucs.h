@@ -38,7 +38,8 @@ struct SideRound {
     Id<Batch> batch;
     const BatchTimeline* timeline = nullptr;
     Day transferDay;
-    bool done = false;  ///< the placement is recorded
+    bool done = false;   ///< the placement is recorded
+    bool named = false;  ///< by a stored placement; else found by first fit
     Day lookDay;   ///< when a failure is or was known: not before today while nobody has looked
     Day catchDay;  ///< last day held: seen, or by plan, not before today
     /// Last outcome: NoQueen, DroneLayer, Laying, JudgedGood, Caught or Spent.
@@ -47,6 +48,8 @@ struct SideRound {
 
     /// Chance of a laying queen at the look, 1 once one was seen.
     [[nodiscard]] double layingShare() const;
+    /// Nobody knows yet whether she lays: nothing was seen, or only her virgin.
+    [[nodiscard]] bool isOpen() const { return !seen || *seen == NucState::Virgin; }
     /// Shares of states on a day it holds.
     [[nodiscard]] StateShares sharesOn(Day day) const;
 };

@@ -17,6 +17,8 @@ NotReady whyHeld(NucState state, const SideRound& round, Day day) {
             return NotReady::HoldsVirgin;
         case NucState::DueToFly:
             return NotReady::DueToFly;
+        case NucState::NoQueen:
+            return NotReady::AwaitingCatch;  // to be looked at
         default:
             return day >= round.timeline->hold.catchDay ? NotReady::AwaitingCatch
                                                         : NotReady::Laying;
@@ -33,7 +35,7 @@ void held(const SideOutlook& side, const SideSegment& segment, Day day, SideDay&
     result.reason = whyHeld(result.state, round, day);
     if (round.catchDay < kLastDay) result.readyFrom = round.catchDay + Days{1};
     // By then the failed ones are known: free for a cell, if looked at.
-    if (day > round.lookDay && !round.seen) result.likely = 1 - round.layingShare();
+    if (day > round.lookDay && round.isOpen()) result.likely = 1 - round.layingShare();
 }
 
 void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, SideDay& result) {
@@ -42,8 +44,12 @@ void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, S
         const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
         result.round = &round;
         result.state = round.seen == NucState::NoQueen ? NucState::NoQueen : NucState::Caught;
-        // Only planned: she is caught if she was there to catch.
-        if (!segment.certain) result.chance = round.layingShare();
+        // Only planned: she is caught if she was there to catch; the likelier of both is told.
+        if (!segment.certain) {
+            const double caught = round.layingShare();
+            if (caught < 0.5) result.state = NucState::NoQueen;
+            result.chance = std::max(caught, 1 - caught);
+        }
     }
     result.readyFrom = segment.readyFrom;
     result.needsBrood = day >= segment.needsBroodFrom;
@@ -99,8 +105,10 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
             break;
     }
     result.shares[indexOf(result.state)] = static_cast<float>(result.chance);
-    if (result.chance < 1)
-        result.shares[indexOf(NucState::NoQueen)] = static_cast<float>(1 - result.chance);
+    if (result.chance < 1) {
+        const auto other = result.state == NucState::NoQueen ? NucState::Caught : NucState::NoQueen;
+        result.shares[indexOf(other)] = static_cast<float>(1 - result.chance);
+    }
     return result;
 }
 

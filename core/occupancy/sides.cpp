@@ -248,8 +248,8 @@ private:
 }  // namespace
 
 double SideRound::layingShare() const {
-    return seen == NucState::Laying || seen == NucState::JudgedGood ? 1
-                                                                    : timeline->hold.layingShare;
+    if (seen == NucState::Laying || seen == NucState::JudgedGood) return 1;
+    return seen == NucState::Virgin ? timeline->hold.virginShare : timeline->hold.layingShare;
 }
 
 StateShares SideRound::sharesOn(Day day) const {
@@ -315,14 +315,13 @@ void addSeenRound(SideOutlook& side, Id<Batch> batch, const BatchTimeline& timel
 }  // namespace
 
 SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day transfer, Day today) {
-    return {batch,
-            &timeline,
-            transfer,
-            false,
-            std::max({timeline.hold.lookDay, transfer, today}),
-            std::max({timeline.hold.catchDay, transfer, today}),
-            {},
-            {}};
+    SideRound round;
+    round.batch = batch;
+    round.timeline = &timeline;
+    round.transferDay = transfer;
+    round.lookDay = std::max({timeline.hold.lookDay, transfer, today});
+    round.catchDay = std::max({timeline.hold.catchDay, transfer, today});
+    return round;
 }
 
 std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& timelines,
@@ -337,6 +336,7 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
             if (at == byId.end()) continue;
             auto round = plannedRound(batch, *timeline, placement->day, snapshot.today());
             round.done = placement->done;
+            round.named = true;
             sides[at->second].rounds.push_back(round);
         }
     for (auto& side : sides) {

@@ -140,8 +140,12 @@ private:
         }
         if (segment.kind == Kind::NotStocked) {
             addState(NucState::NotStocked, days, 1);
+            // It may have come from another yard, where it could be stocked the day before.
+            const Day before = here.first - Days{1};
+            const Day stoodSince =
+                side.stands.contains(before) && side.yardOn(before) ? before : here.first;
             canStock_.add(
-                {std::max({open.first, today_ + Days{1}, here.first + Days{1}}), open.last}, 1);
+                {std::max({open.first, today_ + Days{1}, stoodSince + Days{1}}), open.last}, 1);
             return;
         }
         auto state = NucState::Ready;
@@ -188,7 +192,7 @@ private:
             auto& sums = daily_[static_cast<std::size_t>((day - season_.first).count())];
             for (std::size_t s = 0; s < kStates; ++s) sums[s] += count * shares[s];
         }
-        if (!held.round.seen)
+        if (held.round.isOpen())
             likely_.add({std::max(held.days.first, held.round.lookDay + Days{1}), held.days.last},
                         count * static_cast<float>(1 - held.round.layingShare()));
     }

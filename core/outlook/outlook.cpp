@@ -98,6 +98,18 @@ void OutlookMemo::sweep() {
     ++round_;
 }
 
+namespace {
+
+std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outlook& outlook) {
+    std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelines;
+    timelines.reserve(outlook.batches.size());
+    for (const auto& batch : outlook.batches)
+        timelines.emplace_back(batch->batch->id, &batch->timeline);
+    return timelines;
+}
+
+}  // namespace
+
 OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     auto outlook = std::make_shared<Outlook>();
     outlook->snapshot = snapshot;
@@ -110,14 +122,15 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
         return a->batch->label != b->batch->label ? naturalLess(a->batch->label, b->batch->label)
                                                   : a->batch->id < b->batch->id;
     });
-    std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelines;
-    timelines.reserve(outlook->batches.size());
-    for (const auto& batch : outlook->batches)
-        timelines.emplace_back(batch->batch->id, &batch->timeline);
+    const auto timelines = timelinesOf(*outlook);
     outlook->builders = builderOutlooks(outlook->snapshot, timelines);
     outlook->nucs = nucOutlook(outlook->snapshot, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs);
     return outlook;
+}
+
+std::vector<Task> tasksOf(const Outlook& outlook) {
+    return tasksOf(outlook.snapshot, timelinesOf(outlook), outlook.builders, outlook.nucs);
 }
 
 std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {

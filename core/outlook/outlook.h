@@ -8,6 +8,7 @@
 #include "occupancy/builders.h"
 #include "occupancy/nucs.h"
 #include "records/snapshot.h"
+#include "tasks/task.h"
 #include "timeline/batch_timeline.h"
 
 namespace tenthday {
@@ -50,6 +51,9 @@ private:
 };
 
 [[nodiscard]] OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo);
+
+/// The tasks of an outlook's season; their sides point into it.
+[[nodiscard]] std::vector<Task> tasksOf(const Outlook& outlook);
 
 /// How an event of a batch came to be: the same code with a tracer, the last reasons for the
 /// event first, then what they lean on.

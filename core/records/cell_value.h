@@ -23,6 +23,7 @@ template <class Kind>
 CellValue toCell(Count<Kind> count) {
     return count.value;
 }
+inline CellValue toCell(Tenths tenths) { return tenths.value; }
 template <class Kind>
 CellValue toCell(Id<Kind> id) {
     return toText(id.uuid);
@@ -62,6 +63,7 @@ template <class Kind>
 bool fromCell(const CellValue& cell, Count<Kind>& count) {
     return fromCell(cell, count.value);
 }
+inline bool fromCell(const CellValue& cell, Tenths& tenths) { return fromCell(cell, tenths.value); }
 template <class Kind>
 bool fromCell(const CellValue& cell, Id<Kind>& id) {
     const auto* text = std::get_if<std::string>(&cell);

@@ -28,13 +28,14 @@ enum class Verb : std::uint8_t {
     Import,
     RecordOutcome,
     TickLook,
-    SetFact
+    SetFact,
+    TickTask
 };
 template <>
 struct TokensOf<Verb> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"make_book", "move_batch", "move_bars", "add_row", "edit_row", "delete_row", "import",
-         "record_outcome", "tick_look", "set_fact"});
+         "record_outcome", "tick_look", "set_fact", "tick_task"});
 };
 
 /// A row that comes (before null), changes, or goes (after null).

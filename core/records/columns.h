@@ -211,6 +211,42 @@ struct ColumnsOf<DayOff> {
                    column("note", &DayOff::note)};
 };
 
+template <>
+struct ColumnsOf<Order> {
+    static constexpr std::string_view table = "orders";
+    static constexpr auto columns =
+        std::tuple{column("label", &Order::label),    column("kind", &Order::kind),
+                   column("count", &Order::count),    column("not_before", &Order::notBefore),
+                   column("due", &Order::due),        column("line", &Order::line),
+                   column("part_ok", &Order::partOk), column("sure_permille", &Order::sure),
+                   column("weight", &Order::weight),  column("note", &Order::note)};
+};
+template <>
+struct ColumnsOf<WeatherDay> {
+    static constexpr std::string_view table = "weather_day";
+    static constexpr auto columns = std::tuple{column("date", &WeatherDay::date),
+                                               column("tmax_tenths_c", &WeatherDay::tmaxC),
+                                               column("tmin_tenths_c", &WeatherDay::tminC),
+                                               column("rain_tenths_mm", &WeatherDay::rainMm),
+                                               column("wind_tenths_ms", &WeatherDay::windMs),
+                                               column("flew", &WeatherDay::flew)};
+};
+template <>
+struct ColumnsOf<OwnTask> {
+    static constexpr std::string_view table = "own_task";
+    static constexpr auto columns =
+        std::tuple{column("day", &OwnTask::day), column("yard", &OwnTask::yard),
+                   column("text", &OwnTask::text), column("must", &OwnTask::must)};
+};
+template <>
+struct ColumnsOf<TaskDone> {
+    static constexpr std::string_view table = "task_done";
+    static constexpr auto columns =
+        std::tuple{column("rule", &TaskDone::rule), column("subject", &TaskDone::subject),
+                   column("place", &TaskDone::place), column("occurrence", &TaskDone::occurrence),
+                   column("day", &TaskDone::day)};
+};
+
 /// Calls `visit(Column)` for each column of a row type.
 template <class Row, class Visitor>
 constexpr void forEachColumn(Visitor&& visit) {
@@ -220,9 +256,10 @@ constexpr void forEachColumn(Visitor&& visit) {
 /// All row types, in an order in which each refers only to itself and to earlier ones.
 template <class... Rows>
 struct RowList {};
-using AllRows = RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide,
-                        Stocking, Builder, MakeUp, BuilderNote, Method, Step, Line, Queen, Batch,
-                        BatchBar, BatchLoad, BatchShare, Placement, Outcome, DayOff>;
+using AllRows =
+    RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide, Stocking, Builder,
+            MakeUp, BuilderNote, Method, Step, Line, Queen, Batch, BatchBar, BatchLoad, BatchShare,
+            Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone>;
 
 template <class... Rows, class Visitor>
 constexpr void forEachRowType(RowList<Rows...>, Visitor&& visit) {

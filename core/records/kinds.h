@@ -29,6 +29,26 @@ enum class OutcomeKind : std::uint8_t {
     Catch,        ///< queen caught, nuc queenless
     Spent,        ///< nuc given up for the season
 };
+/// What an order is for.
+enum class OrderKind : std::uint8_t { RipeCell, Virgin, Mated, Proven, Own };
+/// Why there is something to do. In the order of one day's work at one place.
+enum class TaskRule : std::uint8_t {
+    CellsOut,       ///< ripe cells out of a builder
+    CellsIn,        ///< cells or virgins into nucs
+    CageCells,      ///< nursery cages over the cells in place
+    FreeBreeder,    ///< the breeder queen back from the comb
+    Confine,        ///< the breeder queen onto the comb
+    MakeUpBuilder,  ///< shake bees and brood into a builder
+    Graft,
+    TakeCount,      ///< count the started cells
+    MoveCells,      ///< to the next builder of the method
+    FirstWildLook,  ///< look for wild cells, first time
+    SecondWildLook,
+    FirstLook,  ///< into the nucs: who lays
+    CatchQueens,
+    StockNucs,  ///< bees into nucs
+    Own,        ///< the user's own
+};
 /// A line in a builder's diary.
 enum class BuilderNoteKind : std::uint8_t { Look, BroodIn };
 
@@ -65,6 +85,18 @@ struct TokensOf<OutcomeKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"graft", "take_count", "sealed", "ripe", "emergence", "first_eggs", "sealed_brood",
          "judged_good", "no_queen", "drone_layer", "catch", "spent"});
+};
+template <>
+struct TokensOf<OrderKind> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"ripe_cell", "virgin", "mated", "proven", "own"});
+};
+template <>
+struct TokensOf<TaskRule> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"cells_out", "cells_in", "cage_cells", "free_breeder", "confine", "make_up_builder",
+         "graft", "take_count", "move_cells", "first_wild_look", "second_wild_look", "first_look",
+         "catch", "stock_nucs", "own"});
 };
 template <>
 struct TokensOf<BuilderNoteKind> {

@@ -1,5 +1,8 @@
 #include "records/method_catalogue.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace tenthday {
 namespace {
 
@@ -38,6 +41,22 @@ const std::vector<MethodSteps>& builtInMethods() {
              {{Starter, 0, 24, 1}, {Finisher, 24, 120, 0}, {Incubator, 120, 240, 0}}),
         make(5, "one box, young cells", {{StarterFinisher, 0, 72, 1}})};
     return methods;
+}
+
+std::vector<Step> stepsBy(const MethodSteps& made, const Facts& facts) {
+    const Facts usual(facts.revision());
+    auto steps = made.steps;
+    const auto follow = [&](std::int32_t& hour) {
+        for (const auto fact : {Fact::StarterH, Fact::IncubatorFromH, Fact::RipeH})
+            if (hour == static_cast<std::int32_t>(usual[fact]))
+                return void(hour = static_cast<std::int32_t>(std::lround(facts[fact])));
+    };
+    for (auto& step : steps) {
+        follow(step.fromHour);
+        follow(step.toHour);
+        step.toHour = std::max(step.toHour, step.fromHour + 1);
+    }
+    return steps;
 }
 
 }  // namespace tenthday

@@ -2,6 +2,7 @@
 #pragma once
 #include <vector>
 
+#include "facts/facts.h"
 #include "records/rows.h"
 
 namespace tenthday {
@@ -16,5 +17,9 @@ struct MethodSteps {
 /// fixed, the same in every book. Sources: S79 (one box), S11, S13, S25 (starter 24 h), S36
 /// (careful step to the incubator, day 5), published French practice (young cells).
 [[nodiscard]] const std::vector<MethodSteps>& builtInMethods();
+
+/// The steps of a built-in method with hours by these facts instead of the defaults: starter, move
+/// to the incubator, ripe. For answers without a book; a book keeps the steps it was made with.
+[[nodiscard]] std::vector<Step> stepsBy(const MethodSteps& made, const Facts& facts);
 
 }  // namespace tenthday

@@ -284,4 +284,58 @@ struct DayOff {
     friend bool operator==(const DayOff&, const DayOff&) = default;
 };
 
+/// Queens or cells promised to somebody, or wanted for oneself.
+struct Order {
+    Id<Order> id;
+    std::int32_t version = 1;
+    std::string label;  ///< whom it is for, as a code
+    OrderKind kind = OrderKind::Mated;
+    std::int32_t count = 1;
+    std::optional<Day> notBefore;
+    Day due;
+    std::optional<Id<Line>> line;  ///< empty: any
+    bool partOk = false;           ///< may be delivered in parts
+    Tenths sure{900};              ///< how sure it must be, %
+    std::int32_t weight = 1;       ///< importance once something is short
+    std::string note;
+    friend bool operator==(const Order&, const Order&) = default;
+};
+
+/// The weather of one day at the apiary.
+struct WeatherDay {
+    Id<WeatherDay> id;
+    std::int32_t version = 1;
+    Day date;
+    std::optional<Tenths> tmaxC;
+    std::optional<Tenths> tminC;
+    std::optional<Tenths> rainMm;
+    std::optional<Tenths> windMs;
+    std::optional<bool> flew;  ///< queens could fly: seen
+    friend bool operator==(const WeatherDay&, const WeatherDay&) = default;
+};
+
+/// Something the user wants to be reminded of.
+struct OwnTask {
+    Id<OwnTask> id;
+    std::int32_t version = 1;
+    Day day;
+    std::optional<Id<Yard>> yard;
+    std::string text;
+    bool must = false;  ///< on that very day
+    friend bool operator==(const OwnTask&, const OwnTask&) = default;
+};
+
+/// A task ticked as done. Rule, subject, place and occurrence name it; its day does not, so a tick
+/// survives when the task moves.
+struct TaskDone {
+    Id<TaskDone> id;
+    std::int32_t version = 1;
+    TaskRule rule = TaskRule::Own;
+    std::string subject;          ///< id of the batch, make-up, stocking or own task
+    std::string place;            ///< id of the builder or yard; empty where there is none
+    std::int32_t occurrence = 0;  ///< step of a method, turn, number of the clock
+    Day day;                      ///< on which it was done
+    friend bool operator==(const TaskDone&, const TaskDone&) = default;
+};
+
 }  // namespace tenthday

@@ -94,5 +94,9 @@ template class Table<BatchShare>;
 template class Table<Placement>;
 template class Table<Outcome>;
 template class Table<DayOff>;
+template class Table<Order>;
+template class Table<WeatherDay>;
+template class Table<OwnTask>;
+template class Table<TaskDone>;
 
 }  // namespace tenthday

@@ -112,6 +112,28 @@ void checkOwn(const DayOff& r, Complaint& c) {
     c.unless(r.from <= r.until, "until_day", "ends before it begins");
 }
 
+void checkOwn(const Order& r, Complaint& c) {
+    c.unless(between(r.count, 1, 9999), "count", "1 to 9999 is needed");
+    c.unless(!r.notBefore || *r.notBefore <= r.due, "due", "is before the first day allowed");
+    c.unless(between(r.sure.value, 1, 999), "sure", "0.1 to 99.9 is needed");
+    c.unless(between(r.weight, 0, 999), "weight", "0 to 999 is needed");
+}
+void checkOwn(const WeatherDay& r, Complaint& c) {
+    c.unless(within(r.tmaxC, Tenths{-600}, Tenths{599}), "tmax_c", "-60 to 59.9 is needed");
+    c.unless(within(r.tminC, Tenths{-600}, Tenths{599}), "tmin_c", "-60 to 59.9 is needed");
+    c.unless(!r.tmaxC || !r.tminC || *r.tminC <= *r.tmaxC, "tmin_c", "is above the maximum");
+    c.unless(within(r.rainMm, Tenths{0}, Tenths{20000}), "rain_mm", "0 to 2000 is needed");
+    c.unless(within(r.windMs, Tenths{0}, Tenths{1500}), "wind_ms", "0 to 150 is needed");
+}
+void checkOwn(const OwnTask& r, Complaint& c) {
+    c.unless(!r.text.empty(), "text", "a text is needed");
+}
+void checkOwn(const TaskDone& r, Complaint& c) {
+    c.unless(uuidFromText(r.subject).has_value(), "subject", "an id is needed");
+    c.unless(r.place.empty() || uuidFromText(r.place), "place", "an id is needed");
+    c.unless(between(r.occurrence, 0, 999), "occurrence", "0 to 999 is needed");
+}
+
 template <class Member>
 void checkMember(const Member&, std::string_view, Complaint&) {}
 void checkMember(const Day& day, std::string_view column, Complaint& c) {
@@ -234,6 +256,10 @@ template Result<void> checkRow(const BatchShare&);
 template Result<void> checkRow(const Placement&);
 template Result<void> checkRow(const Outcome&);
 template Result<void> checkRow(const DayOff&);
+template Result<void> checkRow(const Order&);
+template Result<void> checkRow(const WeatherDay&);
+template Result<void> checkRow(const OwnTask&);
+template Result<void> checkRow(const TaskDone&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;

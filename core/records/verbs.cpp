@@ -101,6 +101,55 @@ Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> id, std::int32_t 
     return changes;
 }
 
+namespace {
+
+/// "Q18 A", or why the side cannot be stocked on that day.
+Result<std::string> stockable(const Snapshot& snapshot, Id<NucSide> id, Day day) {
+    const auto side = snapshot.find(id);
+    const auto layout = side ? snapshot.find(side->layout) : nullptr;
+    const auto box = layout ? snapshot.find(layout->box) : nullptr;
+    if (!box) return Error{"there is no such nuc"};
+    const auto name = side->side == "-" ? box->label : box->label + " " + side->side;
+    bool replaced = layout->from > day;
+    for (const auto& other : snapshot.all<BoxLayout>())
+        replaced =
+            replaced || (other->box == box->id && other->from > layout->from && other->from <= day);
+    if (replaced) return Error{name + ": is not laid out so on " + toText(day)};
+    std::optional<Id<Yard>> yard;
+    Day since = kFirstDay;
+    for (const auto& stay : snapshot.all<BoxStay>().of(box->id.uuid))
+        if (stay->from <= day && stay->from >= since) since = stay->from, yard = stay->yard;
+    if (!yard) return Error{name + ": stands nowhere on " + toText(day)};
+    for (const auto& stocking : snapshot.all<Stocking>().of(id.uuid))
+        if (stocking->day == day)
+            return Error{name + ": is stocked on " + toText(day) + " already"};
+    return name;
+}
+
+}  // namespace
+
+Result<ChangeSet> stockNucs(const Snapshot& snapshot, const std::vector<Id<NucSide>>& sides,
+                            const StockingPlan& plan, const std::vector<Id<Stocking>>& fresh) {
+    ChangeSet changes{Verb::AddRow, {}, plan.day, {}};
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        const auto name = stockable(snapshot, sides[i], plan.day);
+        if (!name) return name.error();
+        if (i < 3) changes.subject += (i > 0 ? ", " : "") + name.value();
+        if (i == 3) changes.subject += " ...";
+        changes.add(Stocking{fresh.at(i),
+                             1,
+                             sides[i],
+                             plan.day,
+                             plan.hour,
+                             plan.beesMl,
+                             plan.broodFrames,
+                             plan.openBrood,
+                             plan.donor,
+                             {}});
+    }
+    return changes;
+}
+
 Result<ChangeSet> setFact(const Snapshot& snapshot, Fact fact, std::optional<double> value,
                           Id<FactOverride> fresh) {
     ChangeSet changes{Verb::SetFact, std::string(token(fact)), {}, {}};

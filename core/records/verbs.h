@@ -13,6 +13,24 @@ namespace tenthday {
 [[nodiscard]] Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> batch,
                                          std::int32_t step, Id<Builder> from, Id<Builder> to);
 
+/// What goes into a nuc, or into many alike.
+struct StockingPlan {
+    Day day;
+    std::optional<Hour> hour;
+    std::optional<BeesMl> beesMl;
+    std::optional<Frames> broodFrames;
+    bool openBrood = false;
+    std::string donor;
+};
+
+/// Stocks nucs, one row each. Refused where a side does not exist, where its layout is not in force
+/// or its box stands nowhere on that day, or where it is stocked on that day already.
+/// @param fresh  ids of the rows, as many as sides
+[[nodiscard]] Result<ChangeSet> stockNucs(const Snapshot& snapshot,
+                                          const std::vector<Id<NucSide>>& sides,
+                                          const StockingPlan& plan,
+                                          const std::vector<Id<Stocking>>& fresh);
+
 /// Sets a trade number of the user's own, in the fact's unit; none goes back to the default.
 /// Refused outside the bounds of Facts::set. @param fresh  id of the row, should it be a new one
 [[nodiscard]] Result<ChangeSet> setFact(const Snapshot& snapshot, Fact fact,

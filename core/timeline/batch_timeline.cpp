@@ -1,6 +1,7 @@
 #include "timeline/batch_timeline.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "timeline/hold.h"
 #include "timeline/loads.h"
@@ -20,28 +21,43 @@ std::optional<Moment> firstSeen(const BatchInputs& inputs, OutcomeKind kind) {
     return first;
 }
 
-/// The last placement in a nuc, done or planned.
-std::optional<Moment> lastPlacedAt(const BatchInputs& inputs) {
-    std::optional<Moment> last;
-    for (const auto& placement : inputs.placements) {
-        if (placement->target != CellTarget::Nuc) continue;
-        const Moment moment = momentOf(placement->day, placement->hour);
-        last = last ? std::max(*last, moment) : moment;
-    }
-    return last;
+/// Cells given before they are sealed count for the whole batch only when they are all of it: else
+/// the rest still hangs in its box until the method's end.
+bool isPartGivenOpen(const BatchInputs& inputs, Moment sealed) {
+    std::int32_t open = 0;
+    for (const auto& placement : inputs.placements)
+        if (placement->target == CellTarget::Nuc)
+            open += momentOf(placement->day, placement->hour) < sealed ? 1 : 0;
+    double grafted = 0;
+    for (const auto& bar : inputs.bars) grafted += bar->cells.value;
+    double started = grafted * (*inputs.facts)[Fact::Accepted];
+    for (const auto& outcome : inputs.outcomes)
+        if (outcome->kind == OutcomeKind::TakeCount && !outcome->bar && outcome->count)
+            started = outcome->count->value;
+    return open > 0 && open < std::lround(started);
 }
 
-/// When cells go into nucs by what is placed: done ones before planned ones, the earliest of each.
-std::optional<Moment> placedAt(const BatchInputs& inputs) {
+struct Placed {
+    std::optional<Moment> first;  ///< done ones before planned ones, the earliest of each
+    std::optional<Moment> last;
+};
+
+/// When cells go into nucs by what is placed.
+Placed placedAt(const BatchInputs& inputs, Moment sealed) {
+    const bool skipOpen = isPartGivenOpen(inputs, sealed);
     std::optional<Moment> done;
     std::optional<Moment> planned;
+    Placed placed;
     for (const auto& placement : inputs.placements) {
         if (placement->target != CellTarget::Nuc) continue;
-        auto& at = placement->done ? done : planned;
         const Moment moment = momentOf(placement->day, placement->hour);
+        if (skipOpen && moment < sealed) continue;
+        auto& at = placement->done ? done : planned;
         at = at ? std::min(*at, moment) : moment;
+        placed.last = placed.last ? std::max(*placed.last, moment) : moment;
     }
-    return done ? done : planned;
+    placed.first = done ? done : planned;
+    return placed;
 }
 
 /// Living sealed cells in the fullest builder: the first queen out threatens them all.
@@ -76,8 +92,9 @@ DatePlan planOf(const BatchInputs& inputs) {
     plan.catchRule = inputs.catchRule;
     plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
     plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
-    plan.transfer = placedAt(inputs);
-    plan.leaves = lastPlacedAt(inputs);
+    const auto placed = placedAt(inputs, sealingOf(plan, *inputs.facts));
+    plan.transfer = placed.first;
+    plan.leaves = placed.last;
     return plan;
 }
 

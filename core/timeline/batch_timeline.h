@@ -63,6 +63,7 @@ struct NucHold {
     /// Last day held under each catch rule, in the order of CatchRule: what each costs.
     std::array<Day, kTokenCount<CatchRule>> catchBy{};
     double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
+    double virginShare = 0;  ///< the same once her virgin was seen
     std::vector<StateShares>
         shares;  ///< at the start of work, per day from transferDay to catchDay
 
@@ -123,6 +124,9 @@ struct BatchDates {
     Spread dueToFly;                                       ///< h after the graft
     Spread firstEggs;                                      ///< h after the graft
 };
+
+/// About when the cells of a grafted batch are sealed; the first of all moments for other starts.
+[[nodiscard]] Moment sealingOf(const DatePlan& plan, const Facts& facts);
 
 /// What goes into the nucs: by the start, and by whether it leaves before sealing.
 [[nodiscard]] Given givenAs(const DatePlan& plan, const Facts& facts);

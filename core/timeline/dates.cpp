@@ -106,10 +106,12 @@ private:
 
     /// The stay in an incubator that is not as warm as the brood nest.
     [[nodiscard]] std::optional<HeatSpan> heat() const {
-        if (!plan_.incubatorC) return std::nullopt;
+        if (!plan_.incubatorC || plan_.start >= Start::Ripe) return std::nullopt;
+        // Cells that were found were somewhere else until then.
+        const double here = plan_.start == Start::SealedFound ? hourOfMoment(plan_.begin) : 0;
         for (const auto& step : plan_.steps)
-            if (step.where == BuilderKind::Incubator)
-                return HeatSpan{static_cast<double>(step.fromHour),
+            if (step.where == BuilderKind::Incubator && step.toHour > here)
+                return HeatSpan{std::max(static_cast<double>(step.fromHour), here),
                                 static_cast<double>(step.toHour), *plan_.incubatorC};
         return std::nullopt;
     }
@@ -262,18 +264,25 @@ private:
 
 }  // namespace
 
-Given givenAs(const DatePlan& plan, const Facts& facts) {
-    if (plan.start == Start::Virgin) return Given::Virgin;
-    if (plan.start > Start::Confined) return Given::Sealed;
+Moment sealingOf(const DatePlan& plan, const Facts& facts) {
+    if (plan.start > Start::Confined) return Moment::min();
     const Moment graft = plan.graftSeen.value_or(
         plan.start == Start::Confined ? hoursAfter(plan.begin, facts[Fact::ConfineBeforeH])
                                       : plan.begin);
-    const double sealed = facts[Fact::SealingH] - facts[Fact::EggH] -
-                          (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
-    const double leaves = plan.transfer        ? hoursBetween(graft, *plan.transfer)
-                          : plan.steps.empty() ? facts[Fact::RipeH]
-                                               : plan.steps.back().toHour;
-    return leaves < sealed ? Given::Open : Given::Sealed;
+    const double likelyAge = (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
+    return hoursAfter(graft, facts[Fact::SealingH] - facts[Fact::EggH] - likelyAge);
+}
+
+Given givenAs(const DatePlan& plan, const Facts& facts) {
+    if (plan.start == Start::Virgin) return Given::Virgin;
+    if (plan.start > Start::Confined) return Given::Sealed;
+    const Moment sealed = sealingOf(plan, facts);
+    if (plan.transfer)
+        return plan.leaves.value_or(*plan.transfer) < sealed ? Given::Open : Given::Sealed;
+    if (plan.steps.empty()) return Given::Sealed;
+    const double toSealing = facts[Fact::SealingH] - facts[Fact::EggH] -
+                             (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
+    return plan.steps.back().toHour < toSealing ? Given::Open : Given::Sealed;
 }
 
 BatchDates datesOf(const DatePlan& plan, const Facts& facts, const MatingTable& mating,

@@ -72,6 +72,7 @@ NucHold holdOf(const BatchDates& dates, const Facts& facts) {
     hold.lostDay =
         dayOf(likely(dates, Event::Emergence)) + Days{static_cast<int>(facts[Fact::LostVirginD])};
     hold.layingShare = layingShare(facts, dates.given);
+    hold.virginShare = layingShare(facts, Given::Virgin);
     const Shares shares(dates, facts);
     const auto start = std::chrono::hours{static_cast<int>(facts[Fact::WorkStartH])};
     for (Day day = hold.transferDay; day <= hold.catchDay; day += Days{1}) {

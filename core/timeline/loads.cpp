@@ -99,8 +99,16 @@ std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates
                               const std::vector<ChainCounts>& bars) {
     const Moment counted = hoursAfter(dates.graft, (*inputs.facts)[Fact::TakeCountFromH]);
     const Moment sealed = hoursAfter(dates.graft, dates.clock.sealed().mean());
+    // What was found or bought stands nowhere before that; ripe cells and virgins not at all.
+    const auto start = inputs.batch->start;
+    const bool isFound = start == Start::SealedFound;
+    const Moment begin = isFound ? momentOf(inputs.batch->day, inputs.batch->hour) : Moment::min();
     std::vector<LoadSpan> loads;
+    if (start >= Start::Ripe) return loads;
     for (const auto& step : inputs.steps) {
+        if (isFound && step != inputs.steps.back() &&
+            hoursAfter(dates.graft, step->toHour) <= begin)
+            continue;
         const std::size_t first = loads.size();
         std::vector<ChainCounts> sums;
         const bool last = step == inputs.steps.back();
@@ -113,7 +121,7 @@ std::vector<LoadSpan> loadsOf(const BatchInputs& inputs, const BatchDates& dates
             if (load == loads.end()) {
                 // The last step lasts until the cells really leave.
                 const Moment until = last ? dates.leaves : hoursAfter(dates.graft, step->toHour);
-                const Moment from = hoursAfter(dates.graft, step->fromHour);
+                const Moment from = std::max(hoursAfter(dates.graft, step->fromHour), begin);
                 loads.push_back({builder,
                                  step->where,
                                  step->step,

@@ -8,7 +8,10 @@
 namespace tenthday {
 namespace {
 
-/// Schema 2 as a test has it: one more table, filled from what is there.
+const std::int32_t kNow = newestSchema(schemaSteps());
+const std::int32_t kNext = kNow + 1;
+
+/// The next schema as a test has it: one more table, filled from what is there.
 Result<void> addHives(Connection& connection) {
     return runScript(connection,
                      "CREATE TABLE hive (label TEXT NOT NULL) STRICT;\n"
@@ -23,12 +26,13 @@ class Migration : public test::BookTest {
 protected:
     OpenOptions withStep(Result<void> (*step)(Connection&), Access access = Access::ReadWrite) {
         steps_ = schemaSteps();
-        steps_.push_back({2, step});
+        steps_.push_back({kNext, step});
         auto options = test::fixedOptions(access);
         options.steps = &steps_;
         return options;
     }
-    const QString backup_ = QStringLiteral("mill-backups/mill-2027-06-01-before-schema-2.tenthday");
+    const QString backup_ =
+        QStringLiteral("mill-backups/mill-2027-06-01-before-schema-%1.tenthday").arg(kNext);
 
 private:
     Migrations steps_;
@@ -38,14 +42,14 @@ TEST_F(Migration, TakesAnOldBookToTheNewestSchemaAfterABackup) {
     const auto path = makeSmallBook();
     {
         const auto book = open(path, withStep(addHives));
-        EXPECT_EQ(userVersion(book->connection()).value(), 2);
+        EXPECT_EQ(userVersion(book->connection()).value(), kNext);
         EXPECT_EQ(book->connection().readOne(QStringLiteral("SELECT label FROM hive")).value(),
                   CellValue(std::string("Mill")));
         EXPECT_TRUE(book->read().value().sameContent(test::smallBook()));
     }
-    EXPECT_TRUE(reread(at(backup_)).sameContent(test::smallBook())) << "still schema 1";
+    EXPECT_TRUE(reread(at(backup_)).sameContent(test::smallBook())) << "still the older schema";
     const auto again = open(path, withStep(addHives));
-    EXPECT_EQ(userVersion(again->connection()).value(), 2) << "the step is not run twice";
+    EXPECT_EQ(userVersion(again->connection()).value(), kNext) << "the step is not run twice";
 }
 
 TEST_F(Migration, AStepThatFailsMidwayLeavesTheBookAsItWas) {
@@ -53,8 +57,8 @@ TEST_F(Migration, AStepThatFailsMidwayLeavesTheBookAsItWas) {
     const auto before = state().value(path);
     const auto book = BookFile::open(path, withStep(addHivesThenFail));
     ASSERT_FALSE(book);
-    EXPECT_TRUE(
-        book.error().text.starts_with(path.toStdString() + ": could not be taken to schema 2: "))
+    EXPECT_TRUE(book.error().text.starts_with(
+        path.toStdString() + ": could not be taken to schema " + std::to_string(kNext) + ": "))
         << book.error().text;
     EXPECT_EQ(state().value(path), before);
     EXPECT_TRUE(reread(path).sameContent(test::smallBook()));
@@ -94,10 +98,21 @@ TEST_F(Migration, AnOlderBookIsNotReadInPassing) {
     const auto before = state();
     const auto book = BookFile::open(path, withStep(addHives, Access::ReadOnly));
     ASSERT_FALSE(book);
-    EXPECT_EQ(book.error().text, path.toStdString() +
-                                     ": was made by an older Tenthday (schema 1); open it once for "
-                                     "writing to bring it up to date");
+    EXPECT_EQ(book.error().text, path.toStdString() + ": was made by an older Tenthday (schema " +
+                                     std::to_string(kNow) +
+                                     "); open it once for writing to bring it up to date");
     EXPECT_EQ(state(), before);
+}
+
+/// A book as schema 1 left it: without the user's own tasks.
+TEST_F(Migration, ABookOfSchemaOneBecomesOneOfToday) {
+    const auto path = makeSmallBook();
+    for (const char* table : {"own_task", "task_done", "orders", "weather_day"})
+        tamper(path, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));
+    tamper(path, QStringLiteral("PRAGMA user_version = 1"));
+    const auto book = open(path);
+    EXPECT_EQ(userVersion(book->connection()).value(), kNow);
+    EXPECT_TRUE(book->read().value().sameContent(test::smallBook()));
 }
 
 TEST_F(Migration, ABookOfTheTestsNewerSchemaIsRefusedByTheProgram) {

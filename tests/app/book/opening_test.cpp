@@ -53,9 +53,9 @@ TEST_F(Refused, NoBook) {
 
 TEST_F(Refused, NewerSchema) {
     const auto path = makeSmallBook();
-    tamper(path, QStringLiteral("PRAGMA user_version = 2"));
+    tamper(path, QStringLiteral("PRAGMA user_version = 3"));
     EXPECT_EQ(refusalOf(path),
-              "was made by a newer Tenthday (schema 2, this one knows 1); nothing was changed");
+              "was made by a newer Tenthday (schema 3, this one knows 2); nothing was changed");
 }
 
 TEST_F(Refused, NewerFactsRevision) {

@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 
 #include "app/book/book_fixture.h"
 #include "book/backups.h"
@@ -80,6 +81,23 @@ TEST_F(Restore, ADamagedBookIsKeptByteForByteWithItsJournal) {
     EXPECT_EQ(QFile(kept.value()).size(), half);
     EXPECT_TRUE(QFile::exists(kept.value() + QStringLiteral("-journal")));
     EXPECT_FALSE(QFile::exists(path_ + QStringLiteral("-journal")));
+    EXPECT_TRUE(reread(path_).sameContent(test::smallBook()));
+}
+
+TEST_F(Restore, ABackupOfAnOlderSchemaIsTakenAndBroughtUpToDate) {
+    for (const char* table : {"own_task", "task_done", "orders", "weather_day"})
+        tamper(backup_, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));
+    tamper(backup_, QStringLiteral("PRAGMA user_version = 1"));
+    EXPECT_EQ(newestGoodBackup(path_), backup_);
+    ASSERT_TRUE(restore().ok());
+    EXPECT_TRUE(open(path_)->read().value().sameContent(test::smallBook()));
+}
+
+TEST_F(Restore, ThroughALinkTheBookBehindItIsRestored) {
+    const auto link = at(QStringLiteral("link.tenthday"));
+    ASSERT_TRUE(QFile::link(path_, link));
+    ASSERT_TRUE(restoreBackup(link, backup_, day("2027-06-09")).ok());
+    EXPECT_TRUE(QFileInfo(link).isSymLink());
     EXPECT_TRUE(reread(path_).sameContent(test::smallBook()));
 }
 

@@ -227,7 +227,7 @@ TEST_F(Writer, TheConnectionEnforcesAndWaitsForTheDisk) {
     EXPECT_EQ(pragma(QStringLiteral("synchronous")), CellValue(2));
     EXPECT_EQ(pragma(QStringLiteral("journal_mode")), CellValue(std::string("delete")));
     EXPECT_EQ(pragma(QStringLiteral("application_id")), CellValue(kApplicationId));
-    EXPECT_EQ(pragma(QStringLiteral("user_version")), CellValue(1));
+    EXPECT_EQ(pragma(QStringLiteral("user_version")), CellValue(newestSchema(schemaSteps())));
 }
 
 }  // namespace

@@ -84,7 +84,7 @@ TEST_F(FactsPageTest, NonsenseIsRefusedInPlainWords) {
     EXPECT_FALSE(type(Fact::Accepted, "many"));
     EXPECT_EQ(page_->told().toStdString(), "\"many\" is not a number.");
     EXPECT_FALSE(type(Fact::Accepted, "160"));
-    EXPECT_EQ(page_->told().toStdString(), "A share lies between 0 and 100 %.");
+    EXPECT_EQ(page_->told().toStdString(), "A number from 0 to 100 % is needed.");
     EXPECT_FALSE(type(Fact::FirstLookD, "-3"));
     EXPECT_FALSE(desk_->canUndo());
 }

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "app/headless/program.h"
+#include "calendar/day.h"
 
 namespace tenthday::test {
 namespace {
@@ -148,4 +149,24 @@ TEST(DatesVerb, JsonHasTheSameRows) {
 }
 
 }  // namespace
+TEST(DatesVerb, IncubatorHeatCountsOnlyFromWhereTheCellsAre) {
+    const auto shift = [](const char* start, const char* event) {
+        auto warm = eventsOf({start, "2027-05-20T14:00"});
+        auto cool = eventsOf({start, "2027-05-20T14:00", "--incubator", "32"});
+        return hoursBetween(*momentFromText(warm[event]["likely"]),
+                            *momentFromText(cool[event]["likely"]));
+    };
+    EXPECT_NEAR(shift("--sealed-found", "emergence"), 27.0 * 38 / 184, 1.5);
+    EXPECT_EQ(shift("--ripe", "emergence"), 0);
+    EXPECT_EQ(shift("--virgin", "first_eggs"), 0);
+}
+
+TEST(DatesVerb, TheBuiltInStepsFollowTheFacts) {
+    auto events = eventsOf({"--graft", "2027-05-10T14:00", "--set", "starter_h=48"});
+    EXPECT_EQ(events["to_finisher"]["likely"], "2027-05-12T14:00");
+    events = eventsOf({"--graft", "2027-05-10T14:00", "--set", "ripe_h=264"});
+    EXPECT_EQ(events["ripe"]["likely"], "2027-05-21T14:00");
+    EXPECT_NE(events["latest_move"]["note"].find("not even day 11 is safe"), std::string::npos);
+}
+
 }  // namespace tenthday::test

@@ -26,6 +26,7 @@ struct Answers {
     QString path;
     bool read = false;
     bool restore = false;
+    std::optional<ListFile> list;
     int backup = -1;  ///< which of the backups
     std::vector<std::string> told;
 };
@@ -36,6 +37,8 @@ public:
     QString bookToOpen() override { return answers_.path; }
     QString placeForNewBook() override { return answers_.path; }
     QString placeForCopy(const QString&) override { return answers_.path; }
+    std::optional<ListFile> listToImport() override { return answers_.list; }
+    std::optional<ListFile> placeForList() override { return answers_.list; }
     QString backupToRestore(const QStringList& backups) override {
         return answers_.backup >= 0 ? backups.value(answers_.backup) : QString();
     }
@@ -208,6 +211,45 @@ TEST_F(MainWindowTest, ABackupTakesThePlaceOfTheBookAndTheBookIsKept) {
     actions().restoreBackup->trigger();
     EXPECT_EQ(window_->desk()->snapshot().find(test::kBatch)->day, day("2027-06-08"));
     EXPECT_TRUE(answers_.told.empty());
+}
+
+TEST_F(MainWindowTest, AListIsTakenAsOneStepThatCanBeUndone) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    const auto yards = window_->desk()->snapshot().all<Yard>().size();
+    answers_.list = ListFile{at(QStringLiteral("yards.csv")), "yards"};
+    QFile file(answers_.list->path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("label,drive_order\nHeron,7\nDike,8\n");
+    file.close();
+    actions().importList->trigger();
+    EXPECT_TRUE(answers_.told.empty());
+    EXPECT_EQ(window_->desk()->snapshot().all<Yard>().size(), yards + 2);
+    EXPECT_EQ(actions().undo->text().toStdString(), "&Undo: import Yards");
+    actions().undo->trigger();
+    EXPECT_EQ(window_->desk()->snapshot().all<Yard>().size(), yards);
+}
+
+TEST_F(MainWindowTest, ABadListIsRefusedByLineAndColumnAndNothingIsTaken) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    answers_.list = ListFile{at(QStringLiteral("yards.csv")), "yards"};
+    QFile file(answers_.list->path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("label,drive_order\nHeron,7\nDike,many\n");
+    file.close();
+    actions().importList->trigger();
+    ASSERT_EQ(answers_.told.size(), 1U);
+    EXPECT_NE(answers_.told[0].find("line 3, column drive_order"), std::string::npos);
+    EXPECT_FALSE(actions().undo->isEnabled());
+}
+
+TEST_F(MainWindowTest, AListIsWrittenThatCanBeTakenAgain) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    answers_.list = ListFile{at(QStringLiteral("boxes.csv")), "boxes"};
+    actions().exportList->trigger();
+    EXPECT_TRUE(QFile::exists(answers_.list->path));
+    actions().importList->trigger();
+    EXPECT_TRUE(answers_.told.empty());
+    EXPECT_FALSE(actions().undo->isEnabled()) << "it says nothing new";
 }
 
 TEST_F(MainWindowTest, ThinkingBetterOfItRestoresNothing) {

@@ -137,5 +137,72 @@ TEST(ImportSides, OnTheDayOfANewLayoutTheOldSideCanStillBeMeant) {
     EXPECT_EQ(snapshot.find(snapshot.find(*placed->side)->layout)->layout, "2+2+2");
 }
 
+TEST(ImportBoxes, ANucWithHistoryIsNotDividedAnewBeforeIt) {
+    auto book = twoYards();
+    ASSERT_EQ(boxes(book, "7,Heron,2027-05-01,7,2027-05-01,\n"), "");
+    ASSERT_EQ(book.import("stockings", "box,side,day\n7,-,2027-05-20\n"), "");
+    EXPECT_EQ(boxes(book, "7,Heron,2027-05-01,3+3,2027-05-15,\n"),
+              "line 2, column layout_from: its nucs as they are have bees, cells or looks until "
+              "2027-05-20");
+    EXPECT_EQ(boxes(book, "7,Heron,2027-05-01,3+3,2027-05-20,\n"),
+              "line 2, column layout_from: its nucs as they are have bees, cells or looks until "
+              "2027-05-20");
+    EXPECT_EQ(boxes(book, "7,Heron,2027-05-01,3+3,2027-05-21,\n"), "");
+    PaperBook again;
+    for (const char* kind : {"yards", "boxes", "stockings"})
+        EXPECT_EQ(again.import(kind, book.text(kind)), "") << kind;
+}
+
+TEST(ImportBatches, AMethodKeepsTheStepsAtWhichCellsStand) {
+    auto book = twoYards();
+    ASSERT_EQ(book.import("builders", "label,yard,kind,from\nBig,Heron,finisher,2027-04-01\n"), "");
+    ASSERT_EQ(book.import("batches", "label,day,method\n1,2027-05-10,starter and finisher\n"), "");
+    ASSERT_EQ(book.import("loads", "batch,bar,step,builder\n1,1,2,Big\n"), "");
+    EXPECT_EQ(book.import("batches", "label,day,method\n1,2027-05-10,one box\n"),
+              "line 2, column method: has no step 2, at which cells of this batch stand in a "
+              "builder");
+    EXPECT_EQ(book.import("batches", "label,day,method\n1,2027-05-11,\n"),
+              "line 2, column method: has no step 2, at which cells of this batch stand in a "
+              "builder");
+    EXPECT_EQ(book.import("batches", "label,day\n1,2027-05-11\n"), "");
+}
+
+TEST(Export, LoadsAndSharesCarryNoId) {
+    const PaperBook book;
+    EXPECT_EQ(book.text("loads"), "batch,bar,step,builder\n");
+    EXPECT_EQ(book.text("shares"), "batch,yard,cells\n");
+}
+
+TEST(ImportWeather, TakesTheNamesOfACommonOpenFileToo) {
+    PaperBook book;
+    EXPECT_EQ(book.import("weather",
+                          "date,precipitation,temp_max,temp_min,wind\n"
+                          "2012-01-01,0.0,12.8,5.0,4.7\n2012-01-02,10.9,10.6,2.8,4.5\n"),
+              "");
+    EXPECT_EQ(book.text("weather"),
+              "date,tmax_c,tmin_c,rain_mm,wind_ms,flew\n"
+              "2012-01-01,12.8,5.0,0.0,4.7,\n2012-01-02,10.6,2.8,10.9,4.5,\n");
+    EXPECT_EQ(book.import("weather", "date,flew\n2012-01-02,no\n"), "");
+    EXPECT_EQ(book.changed, 1U);
+    EXPECT_EQ(book.import("weather", "date,tmax_c\n2012-01-03,60\n"),
+              "line 2, column tmax_c: -60 to 59.9 is needed");
+    EXPECT_EQ(book.import("weather", "date,tmax_c\n2012-01-03,-999\n"),
+              "line 2, column tmax_c: -60 to 59.9 is needed");
+    EXPECT_EQ(book.import("weather", "date,tmax_c\n2012-01-03,12.34\n"),
+              "line 2, column tmax_c: a number with one decimal at most is needed, not '12.34'");
+}
+
+TEST(ImportOrders, HaveTheirDefaults) {
+    PaperBook book;
+    EXPECT_EQ(book.import("orders", "label,kind,count,due\nK-07,mated,12,2027-06-20\n"), "");
+    EXPECT_EQ(book.bareText("orders"),
+              "label,kind,count,not_before,due,line,part_ok,sure,weight,note\n"
+              "K-07,mated,12,,2027-06-20,,no,90.0,1,\n");
+    EXPECT_EQ(book.import("orders",
+                          "label,kind,count,due,not_before\n"
+                          "K-08,mated,12,2027-06-20,2027-06-21\n"),
+              "line 2, column due: is before the first day allowed");
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -128,7 +128,9 @@ TEST(Import, TheSameFileTwiceChangesNothing) {
         {"shares", "batch,yard,cells\n701,Heron,12\n"},
         {"placements", "batch,box,side,day,done\n701,7,A,2027-05-20,yes\n"},
         {"outcomes", "batch,bar,kind,day,count\n701,1,take_count,2027-05-11,9\n"},
-        {"daysoff", "from,until\n2027-05-30,2027-05-30\n"}};
+        {"daysoff", "from,until\n2027-05-30,2027-05-30\n"},
+        {"owntasks", "day,yard,text\n2027-05-30,Heron,order cages\n"},
+        {"ticks", "rule,subject,day\ngraft,01900000-0000-7000-8000-000000000001,2027-05-30\n"}};
     for (const auto& [kind, text] : files) {
         EXPECT_EQ(book.import(kind, text), "") << kind;
         EXPECT_GT(book.changed, 0U) << kind;

@@ -38,6 +38,7 @@ public:
     /// Without the ids, for reading.
     [[nodiscard]] std::string bareText(std::string_view kind) const {
         auto listing = exportOf(snapshot_, kind);
+        if (listing.columns.front() != "id") return render(listing, ListingForm::Csv);
         listing.columns.erase(listing.columns.begin());
         for (auto& row : listing.rows) row.erase(row.begin());
         return render(listing, ListingForm::Csv);

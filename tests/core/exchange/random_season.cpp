@@ -82,6 +82,34 @@ private:
             const Day from = day();
             add(DayOff{id<DayOff>(), 1, from, from + Days{number(0, 5)}, note()});
         }
+        for (int i = number(0, 3); i > 0; --i) {
+            const Day due = day();
+            add(Order{id<Order>(),
+                      1,
+                      label(),
+                      token<OrderKind>(),
+                      number(1, 99),
+                      maybe(due - Days{number(0, 9)}),
+                      due,
+                      {},
+                      chance(),
+                      Tenths{number(1, 999)},
+                      number(0, 999),
+                      note()});
+        }
+        Day date = kStart;
+        for (int i = number(0, 9); i > 0; --i) {
+            date += Days{number(1, 5)};
+            const int low = number(-300, 200);
+            add(WeatherDay{id<WeatherDay>(), 1, date, maybe(Tenths{low + number(0, 150)}),
+                           maybe(Tenths{low}), maybe(Tenths{number(0, 500)}),
+                           maybe(Tenths{number(0, 200)}), maybe(chance())});
+        }
+        for (int i = number(0, 3); i > 0; --i)
+            add(OwnTask{id<OwnTask>(), 1, day(), maybe(oneOf(yards_)), label(), chance()});
+        for (int i = number(0, 3); i > 0; --i)
+            add(TaskDone{id<TaskDone>(), 1, token<TaskRule>(), toText(id<Batch>().uuid),
+                         chance() ? toText(oneOf(yards_).uuid) : "", number(0, 9), day()});
     }
 
     void makeMethods() {

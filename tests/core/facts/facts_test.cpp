@@ -110,5 +110,16 @@ TEST(FactsSet, TakesTheEndsOfTheRange) {
     EXPECT_TRUE(facts.set(Fact::CatchAgeD, 10000));
 }
 
+TEST(FactBounds, KeepOutWhatCannotBeReckonedWith) {
+    Facts facts;
+    for (const double risk : {0.0, 1.0, -0.1, 2.0})
+        EXPECT_FALSE(facts.set(Fact::FirstOutRisk, risk).ok()) << risk;
+    EXPECT_TRUE(facts.set(Fact::FirstOutRisk, 0.05).ok());
+    EXPECT_FALSE(facts.set(Fact::LikelyLevel, 1).ok());
+    EXPECT_TRUE(facts.set(Fact::Accepted, 0).ok());
+    EXPECT_EQ(facts.set(Fact::FirstOutRisk, 0).error().text,
+              "fact first_out_risk: a value from 0.001 to 0.999 is needed");
+}
+
 }  // namespace
 }  // namespace tenthday

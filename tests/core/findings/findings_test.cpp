@@ -39,7 +39,7 @@ TEST(Findings, BoxOverfull) {
     EXPECT_EQ(
         told(bare().batch("1", "2027-05-10", 12, 40, "Box 1")),
         std::vector<std::string>{"2027-05-10 warning box_overfull 1: 30 started cells expected "
-                                 "in Box 1, room for 24: give fewer, or note a flow or feed"});
+                                 "in Box 1, room for 24: give fewer"});
 }
 
 TEST(Findings, TwoBatchesInOneBoxAreCountedTogetherWhileOpen) {

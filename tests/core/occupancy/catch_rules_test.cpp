@@ -42,7 +42,8 @@ TEST(CatchRules, ANucThatALaterBatchWantsIsTold) {
     // brood.
     const auto maker = filled(28);
     std::vector<Finding> held;
-    for (const auto& finding : maker.outlook()->findings)
+    const auto outlook = maker.outlook();
+    for (const auto& finding : outlook->findings)
         if (finding.kind == FindingKind::CatchHoldsNucs) held.push_back(finding);
     ASSERT_EQ(held.size(), 1U);
     EXPECT_EQ(held[0].day, day("2027-06-23"));
@@ -55,7 +56,8 @@ TEST(CatchRules, ANucThatALaterBatchWantsIsTold) {
 }
 
 TEST(CatchRules, NobodyIsToldWhereNucsAreEnough) {
-    for (const auto& finding : filled(0).outlook()->findings)
+    const auto outlook = filled(0).outlook();
+    for (const auto& finding : outlook->findings)
         EXPECT_NE(finding.kind, FindingKind::CatchHoldsNucs);
 }
 

@@ -16,7 +16,7 @@ std::vector<std::string> tooSoon(const OutlookPtr& outlook, const std::string& b
         if (b.builder->label == builder)
             for (const auto& soon : b.tooSoon)
                 labels.push_back(outlook->snapshot.find(soon.batch)->label + " free " +
-                                 toText(soon.freeFrom));
+                                 (soon.freeFrom ? toText(*soon.freeFrom) : "never"));
     return labels;
 }
 
@@ -89,12 +89,37 @@ TEST(Rhythm, BarsOfOneBatchDoNotClashWithEachOther) {
     EXPECT_TRUE(tooSoon(maker.outlook(), "Box").empty());
 }
 
-TEST(Rhythm, RestAfterTheCellsAreOutCountsToo) {
-    // Cells out on 20 May, a day of rest by the method: the next batch from 22 May.
-    SeasonMaker maker("2027-05-01");
-    maker.yard("East").builder("Box", "East");
-    maker.batch("1", "2027-05-10", 14, 12, "Box").batch("2", "2027-05-21", 14, 12, "Box");
-    EXPECT_EQ(tooSoon(maker.outlook(), "Box"), (std::vector<std::string>{"2 free 2027-05-22"}));
+TEST(Rhythm, RestAfterTheCellsAreOutCountsWhereBatchesDoNotOverlap) {
+    // In the starter until 11 May, a day of rest by the method: the next from 13 May, whenever it
+    // is asked for.
+    for (const char* next : {"2027-05-10", "2027-05-11", "2027-05-12"}) {
+        auto maker = staged(20);
+        maker.batch("9", next, 18, 20, "Start", "starter and finisher").load("9", 1, 2, "End");
+        EXPECT_EQ(tooSoon(maker.outlook(), "Start"),
+                  (std::vector<std::string>{"9 free 2027-05-13"}))
+            << next;
+    }
+    auto maker = staged(20);
+    maker.batch("9", "2027-05-13", 6, 20, "Start", "starter and finisher").load("9", 1, 2, "End");
+    EXPECT_TRUE(tooSoon(maker.outlook(), "Start").empty());
+}
+
+TEST(Rhythm, OnceFreeItStaysFree) {
+    for (int later = 8; later < 14; ++later)
+        EXPECT_TRUE(tooSoon(inTurn(later, "one box").outlook(), "Box").empty()) << later;
+}
+
+TEST(Rhythm, ABuilderThatEndsBeforeItsCellsAreOutIsTold) {
+    auto snapshot = inTurn(8, "one box").snapshot();
+    ChangeSet changes;
+    const auto box = *snapshot.all<Builder>().begin();
+    auto ended = *box;
+    ended.until = day("2027-05-15");
+    changes.edit(box, ended);
+    OutlookMemo memo;
+    const auto outlook = outlookOf(applied(snapshot, changes).value(), memo);
+    EXPECT_EQ(tooSoon(outlook, "Box"), (std::vector<std::string>{"1 free never", "2 free never",
+                                                                 "3 free never", "4 free never"}));
 }
 
 TEST(Room, OpenAndSealedCellsAreCountedApart) {
@@ -104,7 +129,8 @@ TEST(Room, OpenAndSealedCellsAreCountedApart) {
     auto snapshot = maker.snapshot();
     OutlookMemo memo;
     // 21 started of 28, twice; the first are sealed when the second come: never over 24 open.
-    for (const auto& b : outlookOf(snapshot, memo)->builders) EXPECT_TRUE(b.overfull.empty());
+    const auto roomy = outlookOf(snapshot, memo);
+    for (const auto& b : roomy->builders) EXPECT_TRUE(b.overfull.empty());
 
     ChangeSet changes;
     const auto box = snapshot.find(maker.builderId("Box"));

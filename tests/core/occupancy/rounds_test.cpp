@@ -57,6 +57,50 @@ TEST(BoughtIn, RipeCellsAreCountedAsTheyCome) {
     EXPECT_EQ(outlook->findings[0].severity, Severity::Danger);
 }
 
+TEST(BoughtIn, NothingStandsInABuilderBeforeItCame) {
+    const auto maker = tenNucs("2027-05-18");
+    for (const auto start : {Start::Ripe, Start::Virgin})
+        EXPECT_TRUE(afresh(withStart(maker, start, "2027-05-20", 14))->builders[0].loads.empty());
+    const auto found = afresh(withStart(maker, Start::SealedFound, "2027-05-20", 14));
+    ASSERT_EQ(found->builders[0].loads.size(), 1U);
+    const auto& load = *found->builders[0].loads[0].span;
+    EXPECT_EQ(dayOf(load.span.from), day("2027-05-20"));
+    for (const auto& piece : load.thickness) EXPECT_TRUE(piece.sealed);
+    EXPECT_TRUE(found->builders[0].overfull.empty());
+}
+
+TEST(FirstFit, LeavesNucsThatEndBeforeTheCatch) {
+    SeasonMaker maker("2027-05-12");
+    maker.yard("East").builder("Box", "East");
+    maker.box("N1", "East", "3+3", "2027-04-01").stock("N1/A", "2027-05-15");
+    maker.box("N2", "East", "7", "2027-04-01").stock("N2/-", "2027-05-15");
+    maker.layOut("N1", "7", "2027-05-25").batch("1", "2027-05-10", 14, 2, "Box");
+    const auto outlook = maker.outlook();
+    EXPECT_EQ(on(*outlook, "N2", "2027-05-21").state, NucState::Cell);
+    for (const auto& side : outlook->nucs.sides)
+        EXPECT_EQ(side.rounds.size(), side.box->label == "N2" ? 1U : 0U);
+}
+
+TEST(NucNotFree, ACellPlannedByNameIntoAHeldNucIsTold) {
+    auto maker = tenNucs("2027-05-22");
+    maker.place("1", "N1/-", "2027-05-20", true).batch("2", "2027-05-15", 14, 4, "Box");
+    maker.place("2", "N1/-", "2027-05-25", false).place("2", "N2/-", "2027-05-25", false);
+    std::vector<std::string> texts;
+    const auto outlook = maker.outlook();
+    for (const auto& finding : outlook->findings)
+        if (finding.kind == FindingKind::NucNotFree) texts.push_back(englishText(finding));
+    ASSERT_EQ(texts.size(), 1U);
+    EXPECT_EQ(texts[0], "its cell is planned into N1 on Tue 25 May, which holds a virgin then");
+}
+
+TEST(Seen, AVirginMayStillFail) {
+    auto maker = tenNucs("2027-06-09");
+    maker.place("1", "N1/-", "2027-05-20", true);
+    maker.outcome("1", OutcomeKind::Emergence, "2027-05-23", {}, "N1/-");
+    const auto is = on(*maker.outlook(), "N1", "2027-06-10");
+    EXPECT_NEAR(is.likely, 1 - .80, 1e-6);
+}
+
 TEST(BoughtIn, VirginsHaveEmergedAlready) {
     const auto maker = tenNucs("2027-05-18");
     const auto outlook = afresh(withStart(maker, Start::Virgin, "2027-05-20", 10));

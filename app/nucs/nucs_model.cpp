@@ -1,0 +1,96 @@
+#include "nucs/nucs_model.h"
+
+#include <algorithm>
+
+#include "screen_text/chart_cards.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
+#include "screen_text/nuc_text.h"
+
+namespace tenthday {
+
+void NucsModel::show(OutlookPtr outlook, Day day) {
+    beginResetModel();
+    outlook_ = std::move(outlook);
+    day_ = day;
+    rows_.clear();
+    for (const auto& yard : outlook_->nucs.yards)
+        for (const auto& side : outlook_->nucs.sides)
+            if (side.stands.contains(day) && side.yardOn(day) == yard.yard->id)
+                rows_.push_back({&side, QString::fromStdString(yard.yard->label),
+                                 sideOn(side, day, outlook_->snapshot.today())});
+    endResetModel();
+}
+
+ReadyNumbers NucsModel::numbers() const {
+    ReadyNumbers all;
+    for (const auto& row : rows_)
+        all += {row.is.ready ? 1 : 0, row.is.likely, row.is.canStock ? 1 : 0,
+                row.is.needsBrood ? 1 : 0};
+    return all;
+}
+
+Id<NucSide> NucsModel::sideAt(int row) const {
+    return rows_[static_cast<std::size_t>(row)].side->side->id;
+}
+
+NucsModel::Group NucsModel::groupAt(int row) const {
+    const auto& is = rows_[static_cast<std::size_t>(row)].is;
+    if (is.ready) return Group::Ready;
+    if (is.needsBrood) return Group::NeedsBrood;
+    if (is.canStock) return Group::CanStock;
+    return is.likely > 0 ? Group::Likely : Group::Held;
+}
+
+int NucsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int NucsModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QString NucsModel::text(const Row& row, int column) const {
+    switch (column) {
+        case Yard:
+            return row.yard;
+        case Nuc:
+            return chart_text::nuc(QString::fromStdString(row.side->box->label),
+                                   QString::fromStdString(row.side->side->side));
+        case State:
+            return chart_text::state(row.is.state);
+        case Since:
+            return row.is.since ? weekdayAndDay(*row.is.since) : QString();
+        case Ready:
+            return chart_text::notReady(row.is.reason);
+        case ReadyFrom:
+            return row.is.readyFrom && *row.is.readyFrom < kLastDay
+                       ? weekdayAndDay(*row.is.readyFrom)
+                       : QString();
+        case Batch: {
+            const auto* batch = row.is.round ? outlook_->find(row.is.round->batch) : nullptr;
+            return batch ? QString::fromStdString(batch->batch->label) : QString();
+        }
+        case Chance:
+            return row.is.chance < 1 ? nuc_text::percent(row.is.chance) : QString();
+        default:
+            return {};
+    }
+}
+
+QVariant NucsModel::data(const QModelIndex& index, int role) const {
+    const auto& row = rows_[static_cast<std::size_t>(index.row())];
+    if (role == Qt::DisplayRole) return text(row, index.column());
+    if (role == Qt::ToolTipRole)
+        return chart_cards::asPlainText(chart_cards::nuc(*outlook_, *row.side, day_));
+    if (role == Qt::TextAlignmentRole && index.column() == Chance)
+        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
+    return {};
+}
+
+QVariant NucsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    return nuc_text::columnHead(section);
+}
+
+}  // namespace tenthday

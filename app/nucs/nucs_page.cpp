@@ -1,0 +1,250 @@
+#include "nucs/nucs_page.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTableView>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "book/new_id.h"
+#include "nucs/nucs_filter.h"
+#include "records/verbs.h"
+#include "screen_text/nuc_text.h"
+#include "screen_text/window_text.h"
+
+namespace tenthday {
+namespace {
+
+QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {
+    auto* button = new QToolButton;
+    button->setArrowType(arrow);
+    button->setToolTip(words);
+    button->setAccessibleName(words);
+    button->setMinimumSize(34, 30);
+    return button;
+}
+
+/// A label and its field, joined for the keyboard and for screen readers.
+void addField(QHBoxLayout& row, const QString& words, QWidget* field) {
+    auto* label = new QLabel(words);
+    label->setBuddy(field);
+    field->setAccessibleName(words);
+    row.addWidget(label);
+    row.addWidget(field);
+    row.addSpacing(10);
+}
+
+}  // namespace
+
+NucsPage::NucsPage(Desk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      model_(new NucsModel(this)),
+      shown_(new NucsFilter(this)),
+      table_(new QTableView),
+      head_(new QLabel),
+      numbers_(new QLabel),
+      filter_(new QComboBox),
+      find_(new QLineEdit),
+      bees_(new QSpinBox),
+      brood_(new QSpinBox),
+      openBrood_(new QCheckBox(nuc_text::openBrood())),
+      donor_(new QComboBox),
+      stock_(new QPushButton),
+      told_(new QLabel) {
+    model_->show(desk.outlook(), desk.snapshot().today());
+    shown_->setSourceModel(model_);
+    shown_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+    shown_->setFilterKeyColumn(-1);
+    table_->setModel(shown_);
+    table_->setAccessibleName(nuc_text::head(model_->day()));
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setAlternatingRowColors(true);
+    table_->setShowGrid(false);
+    table_->setWordWrap(false);
+    table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table_->installEventFilter(this);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 14, 16, 12);
+    column->setSpacing(10);
+    column->addWidget(makeTop());
+    column->addWidget(table_, 1);
+    column->addWidget(makeStocking());
+    setFocusProxy(table_);
+    connect(find_, &QLineEdit::textChanged, shown_, &QSortFilterProxyModel::setFilterFixedString);
+    connect(filter_, &QComboBox::currentIndexChanged, this, [this](int entry) {
+        shown_->setGroup(entry <= 0 ? std::nullopt
+                                    : std::optional(static_cast<NucsModel::Group>(entry - 1)));
+    });
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &NucsPage::tellSelection);
+    connect(stock_, &QPushButton::clicked, this, &NucsPage::stockSelected);
+    connect(&desk_, &Desk::shown, this, &NucsPage::follow);
+    follow();
+}
+
+QWidget* NucsPage::makeTop() {
+    auto* top = new QWidget;
+    auto large = head_->font();
+    large.setPointSizeF(large.pointSizeF() * 1.4);
+    head_->setFont(large);
+    auto strong = numbers_->font();
+    strong.setBold(true);
+    numbers_->setFont(strong);
+    numbers_->setWordWrap(true);
+    for (int i = 0; i < nuc_text::kFilters; ++i) filter_->addItem(nuc_text::filter(i));
+    filter_->setAccessibleName(nuc_text::filter(0));
+    find_->setPlaceholderText(nuc_text::find());
+    find_->setAccessibleName(nuc_text::find());
+    find_->setClearButtonEnabled(true);
+    find_->setMinimumWidth(220);
+    auto* before = stepButton(Qt::LeftArrow, nuc_text::dayBefore());
+    auto* after = stepButton(Qt::RightArrow, nuc_text::dayAfter());
+    auto* today = new QPushButton(nuc_text::today());
+    connect(before, &QToolButton::clicked, this, [this] { setDay(day() - Days{1}); });
+    connect(after, &QToolButton::clicked, this, [this] { setDay(day() + Days{1}); });
+    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
+    auto* first = new QHBoxLayout;
+    first->addWidget(before);
+    first->addWidget(after);
+    first->addWidget(today);
+    first->addSpacing(10);
+    first->addWidget(head_, 1);
+    first->addWidget(filter_);
+    first->addWidget(find_);
+    auto* column = new QVBoxLayout(top);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(first);
+    column->addWidget(numbers_);
+    return top;
+}
+
+QWidget* NucsPage::makeStocking() {
+    auto* bar = new QWidget;
+    bees_->setRange(0, 20000);
+    bees_->setSingleStep(50);
+    bees_->setValue(300);
+    bees_->setSuffix(nuc_text::millilitres());
+    brood_->setRange(0, 20);
+    openBrood_->setChecked(true);
+    donor_->setEditable(true);
+    donor_->setMinimumContentsLength(12);
+    told_->setWordWrap(true);
+    auto* fields = new QHBoxLayout;
+    addField(*fields, nuc_text::bees(), bees_);
+    addField(*fields, nuc_text::broodFrames(), brood_);
+    fields->addWidget(openBrood_);
+    fields->addSpacing(10);
+    addField(*fields, nuc_text::donor(), donor_);
+    fields->addStretch();
+    fields->addWidget(stock_);
+    auto* column = new QVBoxLayout(bar);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(fields);
+    column->addWidget(told_);
+    return bar;
+}
+
+QString NucsPage::numbersText() const { return numbers_->text(); }
+QString NucsPage::told() const { return told_->text(); }
+
+void NucsPage::setDay(Day day) {
+    const auto& season = desk_.outlook()->season;
+    day = std::clamp(day, season.first, season.last);
+    if (day == model_->day()) return;
+    model_->show(desk_.outlook(), day);
+    follow();
+    Q_EMIT dayChosen(day);
+}
+
+void NucsPage::follow() {
+    const auto chosen = selected();
+    const auto& season = desk_.outlook()->season;
+    const auto day = std::clamp(model_->day(), season.first, season.last);
+    model_->show(desk_.outlook(), day);
+    head_->setText(nuc_text::head(day));
+    const auto numbers = model_->numbers();
+    numbers_->setText(model_->rowCount() == 0
+                          ? nuc_text::noNucs()
+                          : QStringList{nuc_text::ready(numbers), nuc_text::likely(numbers),
+                                        nuc_text::canStock(numbers), nuc_text::needsBrood(numbers)}
+                                .join(QStringLiteral("  ·  ")));
+    const auto text = donor_->currentText();
+    donor_->clear();
+    for (const auto& yard : desk_.outlook()->snapshot.all<Yard>())
+        donor_->addItem(QString::fromStdString(yard->label));
+    donor_->setCurrentText(text);
+    for (int row = 0; row < shown_->rowCount(); ++row) {
+        const auto side = model_->sideAt(shown_->mapToSource(shown_->index(row, 0)).row());
+        if (std::find(chosen.begin(), chosen.end(), side) != chosen.end())
+            table_->selectionModel()->select(
+                shown_->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    }
+    tellSelection();
+}
+
+std::vector<Id<NucSide>> NucsPage::selected() const {
+    std::vector<Id<NucSide>> sides;
+    if (table_->selectionModel() == nullptr) return sides;
+    for (const auto& index : table_->selectionModel()->selectedRows())
+        sides.push_back(model_->sideAt(shown_->mapToSource(index).row()));
+    return sides;
+}
+
+void NucsPage::tellSelection() {
+    const auto count = static_cast<int>(selected().size());
+    stock_->setText(nuc_text::stock(count, model_->day()));
+    stock_->setEnabled(count > 0 && !desk_.isReadOnly());
+    told_->setText(count == 0 ? nuc_text::chooseNucs() : QString());
+}
+
+void NucsPage::stockSelected() {
+    StockingPlan plan;
+    plan.day = model_->day();
+    if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
+    if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
+    plan.openBrood = openBrood_->isChecked();
+    plan.donor = donor_->currentText().toStdString();
+    const auto sides = selected();
+    std::vector<Id<Stocking>> fresh;
+    for (std::size_t i = 0; i < sides.size(); ++i) fresh.push_back(newId<Stocking>());
+    const auto changes = stockNucs(desk_.snapshot(), sides, plan, fresh);
+    const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
+    if (!done)
+        told_->setText(window_text::cannotSaveEdit() + u' ' +
+                       QString::fromStdString(done.error().text));
+}
+
+bool NucsPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->modifiers() == Qt::NoModifier) switch (key->key()) {
+                case Qt::Key_Left:
+                    setDay(day() - Days{1});
+                    return true;
+                case Qt::Key_Right:
+                    setDay(day() + Days{1});
+                    return true;
+                case Qt::Key_Home:
+                    setDay(desk_.snapshot().today());
+                    return true;
+                default:
+                    break;
+            }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,70 @@
+/// @file nucs_page.h  The nucs of a day: what each is, which are ready, and bees for many at once.
+#pragma once
+#include <QWidget>
+
+#include "desk/desk.h"
+#include "nucs/nucs_model.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+class QTableView;
+
+namespace tenthday {
+
+class NucsFilter;
+
+class NucsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    /// @param desk  must outlive the page
+    explicit NucsPage(Desk& desk, QWidget* parent = nullptr);
+
+    [[nodiscard]] Day day() const { return model_->day(); }
+    void setDay(Day day);
+
+    [[nodiscard]] QTableView& table() { return *table_; }
+    [[nodiscard]] QComboBox& filter() { return *filter_; }
+    [[nodiscard]] QLineEdit& find() { return *find_; }
+    [[nodiscard]] QPushButton& stockButton() { return *stock_; }
+    [[nodiscard]] QSpinBox& bees() { return *bees_; }
+    [[nodiscard]] QCheckBox& openBrood() { return *openBrood_; }
+    [[nodiscard]] QComboBox& donor() { return *donor_; }
+    [[nodiscard]] QString numbersText() const;
+    [[nodiscard]] QString told() const;
+
+Q_SIGNALS:
+    void dayChosen(tenthday::Day day);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    [[nodiscard]] QWidget* makeTop();
+    [[nodiscard]] QWidget* makeStocking();
+    void follow();
+    void tellSelection();
+    void stockSelected();
+    [[nodiscard]] std::vector<Id<NucSide>> selected() const;
+
+    Desk& desk_;
+    NucsModel* model_;
+    NucsFilter* shown_;
+    QTableView* table_;
+    QLabel* head_;
+    QLabel* numbers_;
+    QComboBox* filter_;
+    QLineEdit* find_;
+    QSpinBox* bees_;
+    QSpinBox* brood_;
+    QCheckBox* openBrood_;
+    QComboBox* donor_;
+    QPushButton* stock_;
+    QLabel* told_;
+};
+
+}  // namespace tenthday

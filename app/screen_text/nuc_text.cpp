@@ -1,0 +1,91 @@
+#include "screen_text/nuc_text.h"
+
+#include <QLocale>
+#include <cmath>
+
+#include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
+#include "screen_text/words.h"
+
+namespace tenthday::nuc_text {
+
+QString head(Day day) { return Words::tr("Nucs on %1 %2").arg(longDay(day), yearNumber(day)); }
+
+QString columnHead(int column) {
+    switch (column) {
+        case 0:
+            return Words::tr("Yard");
+        case 1:
+            return Words::tr("Nuc");
+        case 2:
+            return Words::tr("State");
+        case 3:
+            return Words::tr("Since");
+        case 4:
+            return Words::tr("For a cell");
+        case 5:
+            return Words::tr("Ready from");
+        case 6:
+            return Words::tr("Batch");
+        case 7:
+            return Words::tr("Chance");
+        default:
+            return {};
+    }
+}
+
+QString percent(double chance) {
+    return Words::tr("%1 %").arg(chart_text::number(static_cast<int>(std::lround(chance * 100))));
+}
+
+QString ready(const ReadyNumbers& numbers) {
+    return Words::tr("%1 ready").arg(chart_text::number(numbers.ready));
+}
+QString likely(const ReadyNumbers& numbers) {
+    return Words::tr("likely %1 more if caught or looked at the day before")
+        .arg(QLocale().toString(numbers.likely, 'f', 1));
+}
+QString canStock(const ReadyNumbers& numbers) {
+    return Words::tr("%1 can be stocked").arg(chart_text::number(numbers.canStock));
+}
+QString needsBrood(const ReadyNumbers& numbers) {
+    return Words::tr("%1 need open brood first").arg(chart_text::number(numbers.needsBrood));
+}
+
+QString filter(int entry) {
+    switch (entry) {
+        case 0:
+            return Words::tr("All nucs");
+        case 1:
+            return Words::tr("Ready");
+        case 2:
+            return Words::tr("Likely");
+        case 3:
+            return Words::tr("Can be stocked");
+        case 4:
+            return Words::tr("Need open brood");
+        case 5:
+            return Words::tr("Not free");
+        default:
+            return {};
+    }
+}
+
+QString find() { return Words::tr("Find a yard, nuc or batch"); }
+QString dayBefore() { return Words::tr("The day before (Left)"); }
+QString dayAfter() { return Words::tr("The day after (Right)"); }
+QString today() { return Words::tr("Today"); }
+QString bees() { return Words::tr("Bees"); }
+QString millilitres() { return Words::tr(" ml"); }
+QString broodFrames() { return Words::tr("Brood frames"); }
+QString openBrood() { return Words::tr("with open brood"); }
+QString donor() { return Words::tr("Donor yard"); }
+QString stock(int nucs, Day day) {
+    return nucs == 1
+               ? Words::tr("Stock 1 nuc on %1").arg(weekdayAndDay(day))
+               : Words::tr("Stock %1 nucs on %2").arg(chart_text::number(nucs), weekdayAndDay(day));
+}
+QString chooseNucs() { return Words::tr("Choose the nucs to stock in the table."); }
+QString noNucs() { return Words::tr("No nuc stands in a yard on this day."); }
+
+}  // namespace tenthday::nuc_text

@@ -1,0 +1,36 @@
+/// @file nuc_text.h  The words of the page of nucs.
+#pragma once
+#include <QString>
+
+#include "calendar/day.h"
+#include "occupancy/numbers.h"
+
+namespace tenthday::nuc_text {
+
+[[nodiscard]] QString head(Day day);
+[[nodiscard]] QString columnHead(int column);
+[[nodiscard]] QString percent(double chance);
+/// The four numbers, each with its words.
+[[nodiscard]] QString ready(const ReadyNumbers& numbers);
+[[nodiscard]] QString likely(const ReadyNumbers& numbers);
+[[nodiscard]] QString canStock(const ReadyNumbers& numbers);
+[[nodiscard]] QString needsBrood(const ReadyNumbers& numbers);
+/// Entries of the filter, in its order: all, then the four, then those that hold something.
+[[nodiscard]] QString filter(int entry);
+inline constexpr int kFilters = 6;
+
+[[nodiscard]] QString find();
+[[nodiscard]] QString dayBefore();
+[[nodiscard]] QString dayAfter();
+[[nodiscard]] QString today();
+[[nodiscard]] QString bees();
+[[nodiscard]] QString millilitres();
+[[nodiscard]] QString broodFrames();
+[[nodiscard]] QString openBrood();
+[[nodiscard]] QString donor();
+/// "Stock 12 nucs on Fri 11 Jun".
+[[nodiscard]] QString stock(int nucs, Day day);
+[[nodiscard]] QString chooseNucs();
+[[nodiscard]] QString noNucs();
+
+}  // namespace tenthday::nuc_text

@@ -1,0 +1,95 @@
+#include "sheets/week_content.h"
+
+#include <algorithm>
+
+#include "screen_text/sheet_text.h"
+
+namespace tenthday {
+namespace {
+
+QString plain(const std::string& text) { return QString::fromStdString(text); }
+
+QString labelOf(const Outlook& outlook, const std::optional<Id<Yard>>& yard) {
+    const auto row = yard ? outlook.snapshot.find(*yard) : nullptr;
+    return row ? plain(row->label) : QString();
+}
+
+LookGrid gridOf(const Task& task) {
+    LookGrid grid;
+    if (task.key.rule != TaskRule::FirstLook || task.done) return grid;
+    for (const auto* side : task.sides) {
+        const auto box = plain(side->box->label);
+        if (grid.boxes.empty() || grid.boxes.back().name != box) grid.boxes.push_back({box, {}});
+        grid.boxes.back().sides += plain(side->side->side);
+    }
+    return grid;
+}
+
+WeekRow rowOf(const Outlook& outlook, const Task& task, int number) {
+    WeekRow row;
+    row.number = number;
+    row.must = task.must;
+    row.done = task.done.has_value();
+    row.what = sheet_text::what(outlook, task);
+    row.how = sheet_text::how(outlook, task);
+    row.blank = row.done ? QString() : sheet_text::blank(task);
+    row.grid = gridOf(task);
+    return row;
+}
+
+/// Cells come out on this day: into these yards they may go.
+QStringList sumOf(const Outlook& outlook, const std::vector<const Task*>& tasks) {
+    QStringList yards;
+    bool cellsOut = false;
+    for (const auto* task : tasks) {
+        cellsOut = cellsOut || task->key.rule == TaskRule::CellsOut;
+        const auto yard = labelOf(outlook, task->yard);
+        if (task->key.rule == TaskRule::CellsIn && !yards.contains(yard)) yards += yard;
+    }
+    return cellsOut ? sheet_text::sumOfCells(yards) : QStringList();
+}
+
+WeekDay dayOf(const Outlook& outlook, Day day, const std::vector<const Task*>& tasks, int& number) {
+    WeekDay content{day, {}, {}};
+    std::vector<std::vector<TaskRule>> rules;
+    const std::optional<Id<Yard>>* last = nullptr;
+    for (const auto* task : tasks) {
+        if (last == nullptr || *last != task->yard) {
+            content.blocks.push_back({day, labelOf(outlook, task->yard), {}, {}, {}});
+            rules.emplace_back();
+            last = &task->yard;
+        }
+        content.blocks.back().rows.push_back(rowOf(outlook, *task, ++number));
+        if (!task->done) rules.back().push_back(task->key.rule);
+        const auto work = sheet_text::work(task->key.rule);
+        if (!content.works.contains(work)) content.works += work;
+    }
+    for (std::size_t i = 0; i < content.blocks.size(); ++i)
+        content.blocks[i].takeAlong = sheet_text::takeAlong(rules[i], day);
+    if (!content.blocks.empty()) content.blocks.back().sum = sumOf(outlook, tasks);
+    return content;
+}
+
+}  // namespace
+
+WeekContent weekContent(const Outlook& outlook, IsoWeek week) {
+    WeekContent content;
+    content.week = week;
+    content.operation = plain(outlook.snapshot.book().label);
+    content.cautions = sheet_text::cautions();
+    const auto days = daysOf(week);
+    const auto tasks = within(tasksOf(outlook), days);
+    int number = 0;
+    for (Day day = days.first; day <= days.last; day += Days{1}) {
+        std::vector<const Task*> some;
+        for (const auto& task : tasks)
+            if (task.day == day) some.push_back(&task);
+        content.days.push_back(dayOf(outlook, day, some, number));
+        for (const auto& block : content.days.back().blocks)
+            if (!block.yard.isEmpty() && !content.yards.contains(block.yard))
+                content.yards += block.yard;
+    }
+    return content;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,118 @@
+#include "nucs/nucs_page.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QSpinBox>
+#include <QTableView>
+#include <QTest>
+
+#include "app/book/book_fixture.h"
+#include "exchange/example.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+
+class NucsPageTest : public test::BookTest {
+protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        path_ = at(QStringLiteral("example.tenthday"));
+        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
+        desk_ = Desk::open(path_).value();
+        page_ = std::make_unique<NucsPage>(*desk_);
+        page_->resize(1200, 700);
+        page_->show();
+    }
+    void TearDown() override {
+        page_.reset();
+        QLocale::setDefault(QLocale::c());
+    }
+    int rows() { return page_->table().model()->rowCount(); }
+    std::string text(int row, NucsModel::Column column) {
+        return page_->table().model()->index(row, column).data().toString().toStdString();
+    }
+
+    QString path_;
+    std::unique_ptr<Desk> desk_;
+    std::unique_ptr<NucsPage> page_;
+};
+
+TEST_F(NucsPageTest, ShowsEveryNucOfTheDayInDrivingOrderWithTheFourNumbers) {
+    EXPECT_EQ(page_->day(), day("2027-06-03"));
+    EXPECT_GT(rows(), 70);
+    EXPECT_EQ(text(0, NucsModel::Yard), "Orchard");
+    EXPECT_EQ(text(0, NucsModel::Nuc), "O1 A");
+    EXPECT_EQ(text(0, NucsModel::State), "laying, not judged");
+    EXPECT_EQ(text(rows() - 1, NucsModel::Yard), "Heath");
+    ReadyNumbers numbers;
+    for (const auto& yard : desk_->outlook()->nucs.yards)
+        numbers += yard.days[static_cast<std::size_t>(
+                                 (page_->day() - desk_->outlook()->season.first).count())]
+                       .numbers;
+    EXPECT_TRUE(page_->numbersText().startsWith(QStringLiteral("%1 ready").arg(numbers.ready)))
+        << page_->numbersText().toStdString();
+    EXPECT_TRUE(
+        page_->numbersText().contains(QStringLiteral("%1 can be stocked").arg(numbers.canStock)));
+}
+
+TEST_F(NucsPageTest, KeysStepTheDayAndTheFilterCounts) {
+    QSignalSpy spy(page_.get(), &NucsPage::dayChosen);
+    QTest::keyClick(&page_->table(), Qt::Key_Right);
+    QTest::keyClick(&page_->table(), Qt::Key_Right);
+    QTest::keyClick(&page_->table(), Qt::Key_Left);
+    EXPECT_EQ(page_->day(), day("2027-06-04"));
+    EXPECT_EQ(spy.size(), 3);
+    QTest::keyClick(&page_->table(), Qt::Key_Home);
+    EXPECT_EQ(page_->day(), day("2027-06-03"));
+
+    const int all = rows();
+    int sum = 0;
+    for (int group = 1; group < page_->filter().count(); ++group) {
+        page_->filter().setCurrentIndex(group);
+        sum += rows();
+    }
+    EXPECT_EQ(sum, all) << "each nuc is in exactly one group";
+    page_->filter().setCurrentIndex(0);
+    page_->find().setText(QStringLiteral("quarry"));
+    EXPECT_GT(rows(), 0);
+    EXPECT_LT(rows(), all);
+    for (int row = 0; row < rows(); ++row) EXPECT_EQ(text(row, NucsModel::Yard), "Quarry");
+}
+
+TEST_F(NucsPageTest, ManyNucsAreStockedInOneStep) {
+    page_->setDay(day("2027-06-07"));
+    page_->filter().setCurrentIndex(3);
+    const int free = rows();
+    ASSERT_GT(free, 2);
+    EXPECT_FALSE(page_->stockButton().isEnabled());
+    page_->table().selectAll();
+    EXPECT_TRUE(page_->stockButton().text().startsWith(QStringLiteral("Stock %1 nucs").arg(free)));
+    page_->bees().setValue(450);
+    page_->openBrood().setChecked(false);
+    page_->donor().setCurrentText(QStringLiteral("Heath"));
+    const auto before = desk_->snapshot().all<Stocking>().size();
+    QTest::mouseClick(&page_->stockButton(), Qt::LeftButton);
+    EXPECT_EQ(desk_->snapshot().all<Stocking>().size(), before + static_cast<std::size_t>(free));
+    for (const auto& stocking : desk_->snapshot().all<Stocking>())
+        if (stocking->day == page_->day() && stocking->beesMl == BeesMl{450}) {
+            EXPECT_EQ(stocking->donor, "Heath");
+            EXPECT_FALSE(stocking->openBrood);
+        }
+    // Stocked twice on a day is refused, and says so; one undo takes all back.
+    page_->filter().setCurrentIndex(0);
+    page_->table().selectAll();
+    QTest::mouseClick(&page_->stockButton(), Qt::LeftButton);
+    EXPECT_TRUE(page_->told().contains(QStringLiteral("already")) ||
+                page_->told().contains(QStringLiteral("stocked")))
+        << page_->told().toStdString();
+    ASSERT_TRUE(desk_->undo().ok());
+    EXPECT_EQ(desk_->snapshot().all<Stocking>().size(), before);
+}
+
+}  // namespace
+}  // namespace tenthday

@@ -83,8 +83,6 @@ QVariant NucsModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole) return text(row, index.column());
     if (role == Qt::ToolTipRole)
         return chart_cards::asPlainText(chart_cards::nuc(*outlook_, *row.side, day_));
-    if (role == Qt::TextAlignmentRole && index.column() == Chance)
-        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
     return {};
 }
 

@@ -58,10 +58,15 @@ void layMonths(const LaneInput& input, const QRectF& area, const HeadRows& rows,
             sheet.fill(
                 Layer::Heads, Role::GridStrong,
                 {snap(left), area.top() + 6, snap.hair(), sheet.ruler().line(Type::Title) + 2});
+        const auto fits = [&](const QString& text) {
+            return sheet.ruler().width(text, Type::Title) + 8 <= right - left;
+        };
+        // A new year is named where it begins; that of the first day stands in the corner.
         const auto name = monthName(start);
-        const auto text =
-            sheet.ruler().width(name, Type::Title) + 8 <= right - left ? name : name.left(3);
-        if (sheet.ruler().width(text, Type::Title) + 8 <= right - left)
+        const bool isNewYear = date.month() == date::January && start != input.visible.first;
+        const auto withYear = isNewYear ? monthAndYear(start) : name;
+        const auto text = fits(withYear) ? withYear : fits(name) ? name : name.left(3);
+        if (fits(text))
             sheet.text(Layer::Heads, Role::Ink, Type::Title, text, {left + 5, rows.months},
                        Align::Left);
         start = next;
@@ -73,17 +78,20 @@ void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sh
     const qreal left = axis.xOf(monday);
     const qreal room = 7 * axis.dayWidth();
     const auto week = weekLabel(monday);
-    const auto date = dayNumber(monday);
+    const auto monthDay = dayNumber(monday);
     const auto& ruler = sheet.ruler();
     const qreal weekWidth = ruler.width(week, Type::Small);
-    const qreal whole = weekWidth + 5 + ruler.width(date, Type::Small) + 6;
+    // All weeks show their Monday, or none: as the widest have room for it.
+    const auto widest = weekLabel(Day{date::local_days{date::year{2027} / 7 / 12}});
+    const qreal whole =
+        ruler.width(widest, Type::Small) + 5 + ruler.width(QStringLiteral("28"), Type::Small) + 6;
     if (left + 4 < axis.left() || left + 4 + weekWidth > axis.right()) return;
     if (weekWidth + 6 <= room)
         sheet.text(Layer::Heads, Role::InkSoft, Type::Small, week, {left + 4, rows.weeks},
                    Align::Left);
     if (whole <= room && !hasDayRow(axis, ruler) && left + whole <= axis.right())
-        sheet.text(Layer::Heads, Role::Ink, Type::Small, date, {left + 9 + weekWidth, rows.weeks},
-                   Align::Left);
+        sheet.text(Layer::Heads, Role::Ink, Type::Small, monthDay,
+                   {left + 9 + weekWidth, rows.weeks}, Align::Left);
 }
 
 void layDayNames(const LaneInput& input, const HeadRows& rows, Sheet& sheet) {

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
+#include "look/page_parts.h"
 #include "records/verbs.h"
 #include "screen_text/fact_text.h"
 #include "screen_text/window_text.h"
@@ -47,9 +48,7 @@ FactsPage::FactsPage(Desk& desk, QWidget* parent)
 
 void FactsPage::layOut() {
     auto* head = new QLabel(fact_text::head());
-    auto large = head->font();
-    large.setPointSizeF(large.pointSizeF() * 1.4);
-    head->setFont(large);
+    makeHead(*head);
     auto* intro = new QLabel(fact_text::intro());
     intro->setWordWrap(true);
     find_->setPlaceholderText(fact_text::find());
@@ -57,19 +56,11 @@ void FactsPage::layOut() {
     find_->setMaximumWidth(320);
     find_->setAccessibleName(fact_text::find());
 
-    table_->setAccessibleName(fact_text::head());
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    makeList(*table_, fact_text::head());
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                             QAbstractItemView::AnyKeyPressed);
-    table_->setAlternatingRowColors(true);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->verticalHeader()->hide();
-    auto& columns = *table_->horizontalHeader();
-    columns.setSectionResizeMode(QHeaderView::ResizeToContents);
-    columns.setSectionResizeMode(FactsModel::What, QHeaderView::Stretch);
-    columns.setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table_->horizontalHeader()->setSectionResizeMode(FactsModel::What, QHeaderView::Stretch);
 
     told_->setWordWrap(true);
     told_->setTextInteractionFlags(Qt::TextSelectableByMouse);

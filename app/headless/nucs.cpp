@@ -61,9 +61,7 @@ Listing totalsOf(const Outlook& outlook, Day day) {
     for (const auto* side : sidesThere(outlook, day)) {
         const auto yard = side->yardOn(day);
         if (!yard) continue;
-        const auto state = sideOn(*side, day, outlook.snapshot.today());
-        numbers[*yard] +=
-            {state.ready ? 1 : 0, state.likely, state.canStock ? 1 : 0, state.needsBrood ? 1 : 0};
+        numbers[*yard] += numbersOf(sideOn(*side, day, outlook.snapshot.today()));
     }
     for (const auto& yard : yardsByDrive(outlook.snapshot)) {
         const auto at = numbers.find(yard->id);

@@ -2,6 +2,7 @@
 #include "headless/verb.h"
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
+#include "sheets/week_layout.h"
 
 namespace tenthday {
 namespace {

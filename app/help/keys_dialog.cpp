@@ -9,20 +9,17 @@
 #include <QVBoxLayout>
 
 #include "screen_text/key_text.h"
+#include "screen_text/window_text.h"
 
 namespace tenthday {
 namespace {
-
-QString withoutMark(QString text) {
-    return text.remove(u'&').remove(QStringLiteral(" ...")).section(u':', 0, 0);
-}
 
 void gather(const QMenu& menu, std::vector<key_text::Key>& keys) {
     for (const auto* action : menu.actions()) {
         if (action->menu() != nullptr) gather(*action->menu(), keys);
         if (action->shortcut().isEmpty()) continue;
-        keys.push_back(
-            {action->shortcut().toString(QKeySequence::NativeText), withoutMark(action->text())});
+        keys.push_back({action->shortcut().toString(QKeySequence::NativeText),
+                        window_text::asTitle(action->text()).section(u':', 0, 0)});
     }
 }
 
@@ -65,7 +62,10 @@ KeysDialog::KeysDialog(const QMenuBar& menus, QWidget* parent) : QDialog(parent)
     side->addWidget(column({{key_text::onTheChart(), key_text::chartKeys()},
                             {key_text::withThePointer(), key_text::pointer()}}),
                     3);
-    side->addWidget(column({{key_text::anywhere(), anywhere}}), 2);
+    side->addWidget(column({{key_text::anywhere(), anywhere},
+                            {key_text::onThePageOfNucs(), key_text::nucsKeys()},
+                            {key_text::onTheTradeNumbers(), key_text::factsKeys()}}),
+                    2);
     auto* area = new QScrollArea;
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);

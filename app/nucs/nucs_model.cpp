@@ -14,19 +14,18 @@ void NucsModel::show(OutlookPtr outlook, Day day) {
     outlook_ = std::move(outlook);
     day_ = day;
     rows_.clear();
+    const Day today = outlook_->snapshot.today();
     for (const auto& yard : outlook_->nucs.yards)
         for (const auto& side : outlook_->nucs.sides)
             if (side.stands.contains(day) && side.yardOn(day) == yard.yard->id)
                 rows_.push_back({&side, QString::fromStdString(yard.yard->label),
-                                 sideOn(side, day, outlook_->snapshot.today())});
+                                 sideOn(side, day, today), stateSince(side, day, today)});
     endResetModel();
 }
 
 ReadyNumbers NucsModel::numbers() const {
     ReadyNumbers all;
-    for (const auto& row : rows_)
-        all += {row.is.ready ? 1 : 0, row.is.likely, row.is.canStock ? 1 : 0,
-                row.is.needsBrood ? 1 : 0};
+    for (const auto& row : rows_) all += numbersOf(row.is);
     return all;
 }
 
@@ -60,7 +59,7 @@ QString NucsModel::text(const Row& row, int column) const {
         case State:
             return chart_text::state(row.is.state);
         case Since:
-            return row.is.since ? weekdayAndDay(*row.is.since) : QString();
+            return row.since ? weekdayAndDay(*row.since) : QString();
         case Ready:
             return chart_text::notReady(row.is.reason);
         case ReadyFrom:

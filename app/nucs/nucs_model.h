@@ -34,6 +34,7 @@ private:
         const SideOutlook* side;
         QString yard;
         SideDay is;
+        std::optional<Day> since;  ///< it is what it is
     };
     [[nodiscard]] QString text(const Row& row, int column) const;
 

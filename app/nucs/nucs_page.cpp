@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
+#include "look/page_parts.h"
 #include "nucs/nucs_filter.h"
 #include "records/verbs.h"
 #include "screen_text/nuc_text.h"
@@ -64,17 +65,10 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     shown_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     shown_->setFilterKeyColumn(-1);
     table_->setModel(shown_);
-    table_->setAccessibleName(nuc_text::head(model_->day()));
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    makeList(*table_, nuc_text::head(model_->day()));
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->setAlternatingRowColors(true);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->verticalHeader()->hide();
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setStretchLastSection(true);
-    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->installEventFilter(this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 14, 16, 12);
@@ -97,9 +91,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
 
 QWidget* NucsPage::makeTop() {
     auto* top = new QWidget;
-    auto large = head_->font();
-    large.setPointSizeF(large.pointSizeF() * 1.4);
-    head_->setFont(large);
+    makeHead(*head_);
     auto strong = numbers_->font();
     strong.setBold(true);
     numbers_->setFont(strong);

@@ -188,13 +188,14 @@ CardText yardName(const Outlook& outlook, Id<Yard> id) {
 
 CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day) {
     const auto is = sideOn(side, day, outlook.snapshot.today());
+    const auto since = stateSince(side, day, outlook.snapshot.today());
     CardText card;
     card.title = Words::tr("%1 · %2").arg(
         chart_text::nuc(plain(side.box->label), plain(side.side->side)), weekdayAndDay(day));
     card.lines.push_back(
         {chart_text::state(is.state),
          is.chance < 1 ? Words::tr("%1 % likely").arg(count(is.chance * 100)) : QString(),
-         is.since ? Words::tr("since %1").arg(weekdayAndDay(*is.since)) : QString()});
+         since ? Words::tr("since %1").arg(weekdayAndDay(*since)) : QString()});
     if (is.round != nullptr) {
         const auto& round = *is.round;
         card.lines.push_back({batchTitle(outlook, round.batch),

@@ -87,7 +87,9 @@ QString trouble(const Finding& finding) {
             return Words::tr("%1: %2").arg(QString::fromStdString(finding.nucs),
                                            notReady(finding.why));
         case FindingKind::CatchHoldsNucs:
-            return Words::tr("%1 wait for the catch").arg(number(rounded(finding.count)));
+            return rounded(finding.count) == 1
+                       ? Words::tr("1 waits for the catch")
+                       : Words::tr("%1 wait for the catch").arg(number(rounded(finding.count)));
     }
     return {};
 }

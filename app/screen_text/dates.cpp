@@ -59,6 +59,8 @@ QString dayNumber(Day day) { return QLocale().toString(toQDate(day).day()); }
 
 QString monthName(Day day) { return QLocale().standaloneMonthName(toQDate(day).month()); }
 
+QString monthAndYear(Day day) { return Words::tr("%1 %2").arg(monthName(day), yearNumber(day)); }
+
 QString yearNumber(Day day) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);

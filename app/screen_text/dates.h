@@ -21,6 +21,8 @@ namespace tenthday {
 [[nodiscard]] QString dayNumber(Day day);
 /// "June".
 [[nodiscard]] QString monthName(Day day);
+/// "January 2028".
+[[nodiscard]] QString monthAndYear(Day day);
 /// "2027".
 [[nodiscard]] QString yearNumber(Day day);
 /// "W20".

@@ -7,6 +7,8 @@ namespace tenthday::key_text {
 QString head() { return Words::tr("Keys"); }
 QString anywhere() { return Words::tr("Anywhere"); }
 QString onTheChart() { return Words::tr("On the season chart"); }
+QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
+QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString withThePointer() { return Words::tr("With the pointer"); }
 
 std::vector<Key> chartKeys() {
@@ -22,6 +24,19 @@ std::vector<Key> chartKeys() {
         {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("1 to 9"), Words::tr("show or hide each nuc of that yard")},
     };
+}
+
+std::vector<Key> nucsKeys() {
+    return {
+        {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
+        {Words::tr("Home"), Words::tr("go to today")},
+        {Words::tr("Shift+Up, Down"), Words::tr("choose more nucs; Ctrl+A all")},
+    };
+}
+
+std::vector<Key> factsKeys() {
+    return {{Words::tr("Up, Down"), Words::tr("the number before, the number after")},
+            {Words::tr("F2, or type"), Words::tr("give a number of your own; Enter keeps it")}};
 }
 
 std::vector<Key> pointer() {

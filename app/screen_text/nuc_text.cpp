@@ -43,12 +43,13 @@ QString ready(const ReadyNumbers& numbers) {
 }
 QString likely(const ReadyNumbers& numbers) {
     return Words::tr("likely %1 more if caught or looked at the day before")
-        .arg(QLocale().toString(numbers.likely, 'f', 1));
+        .arg(QLocale().toString(numbers.likely, 'f', numbers.likely < 0.05 ? 0 : 1));
 }
 QString canStock(const ReadyNumbers& numbers) {
     return Words::tr("%1 can be stocked").arg(chart_text::number(numbers.canStock));
 }
 QString needsBrood(const ReadyNumbers& numbers) {
+    if (numbers.needsBrood == 1) return Words::tr("1 needs open brood first");
     return Words::tr("%1 need open brood first").arg(chart_text::number(numbers.needsBrood));
 }
 

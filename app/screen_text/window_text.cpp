@@ -56,6 +56,8 @@ QString title(const QString& book) {
                           : Words::tr("%1 - %2").arg(book, QStringLiteral("Tenthday"));
 }
 
+QString asTitle(QString entry) { return entry.remove(u'&').remove(QStringLiteral(" ...")); }
+
 QString fileMenu() { return Words::tr("&File"); }
 QString editMenu() { return Words::tr("&Edit"); }
 QString viewMenu() { return Words::tr("&View"); }

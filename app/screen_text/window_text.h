@@ -10,6 +10,9 @@ namespace tenthday::window_text {
 /// "Mill - Tenthday", the program's name alone without a book.
 [[nodiscard]] QString title(const QString& book);
 
+/// A menu entry's text without key mark and dots, as a dialog's title.
+[[nodiscard]] QString asTitle(QString entry);
+
 /// Menus and their entries; `&` marks the key.
 [[nodiscard]] QString fileMenu();
 [[nodiscard]] QString editMenu();

@@ -5,7 +5,7 @@
 #include <QPainter>
 
 #include "base/result.h"
-#include "sheets/week_layout.h"
+#include "sheets/page.h"
 
 namespace tenthday {
 

@@ -81,4 +81,15 @@ QStringList PaperRuler::lines(const QString& text, Print type, qreal room) const
     return lines;
 }
 
+QStringList PaperRuler::atMost(int count, const QString& text, Print type, qreal room) const {
+    auto all = lines(text, type, room);
+    if (all.size() <= count) return all;
+    all = all.mid(0, count);
+    auto& last = all.back();
+    const QChar more(0x2026);
+    while (!last.isEmpty() && width(last + more, type) > room) last.chop(1);
+    last += more;
+    return all;
+}
+
 }  // namespace tenthday

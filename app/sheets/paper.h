@@ -44,6 +44,8 @@ public:
     [[nodiscard]] qreal ascent(Print type) const;
     /// Broken between words, and within one only where it alone is wider than the room.
     [[nodiscard]] QStringList lines(const QString& text, Print type, qreal room) const;
+    /// The first lines, the last of them ending in an ellipsis where there would be more.
+    [[nodiscard]] QStringList atMost(int count, const QString& text, Print type, qreal room) const;
 
 private:
     static std::size_t index(Print type) { return static_cast<std::size_t>(type); }

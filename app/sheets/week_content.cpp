@@ -49,7 +49,8 @@ QStringList sumOf(const Outlook& outlook, const std::vector<const Task*>& tasks)
     return cellsOut ? sheet_text::sumOfCells(yards) : QStringList();
 }
 
-WeekDay dayOf(const Outlook& outlook, Day day, const std::vector<const Task*>& tasks, int& number) {
+WeekDay contentOf(const Outlook& outlook, Day day, const std::vector<const Task*>& tasks,
+                  int& number) {
     WeekDay content{day, {}, {}};
     std::vector<std::vector<TaskRule>> rules;
     const std::optional<Id<Yard>>* last = nullptr;
@@ -84,7 +85,7 @@ WeekContent weekContent(const Outlook& outlook, IsoWeek week) {
         std::vector<const Task*> some;
         for (const auto& task : tasks)
             if (task.day == day) some.push_back(&task);
-        content.days.push_back(dayOf(outlook, day, some, number));
+        content.days.push_back(contentOf(outlook, day, some, number));
         for (const auto& block : content.days.back().blocks)
             if (!block.yard.isEmpty() && !content.yards.contains(block.yard))
                 content.yards += block.yard;

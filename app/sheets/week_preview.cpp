@@ -4,6 +4,7 @@
 
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
+#include "sheets/week_layout.h"
 
 namespace tenthday {
 namespace {

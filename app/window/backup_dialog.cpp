@@ -14,7 +14,7 @@ namespace tenthday {
 
 BackupDialog::BackupDialog(const QStringList& backups, QWidget* parent)
     : QDialog(parent), backups_(backups), list_(new QListWidget) {
-    setWindowTitle(window_text::restoreBackup().remove(u'&').remove(QStringLiteral(" ...")));
+    setWindowTitle(window_text::asTitle(window_text::restoreBackup()));
     auto* text = new QLabel(window_text::whichBackup());
     text->setWordWrap(true);
     for (const auto& path : backups_) {

@@ -5,15 +5,14 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/page_parts.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
 
 EmptyPage::EmptyPage(const QList<QAction*>& actions, QWidget* parent) : QWidget(parent) {
     auto* head = new QLabel(window_text::noBookHead());
-    auto large = head->font();
-    large.setPointSizeF(large.pointSizeF() * 1.6);
-    head->setFont(large);
+    makeHead(*head, 1.6);
     auto* text = new QLabel(window_text::noBookText());
     text->setWordWrap(true);
     auto* narrow = new QWidget;

@@ -134,9 +134,8 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
 }
 
 void MainWindow::dropPages() {
-    delete chart_;
-    delete nucs_;
-    delete facts_;
+    for (const auto& [page, action] : bookPages_) delete page;
+    bookPages_.clear();
     chart_ = nullptr;
     nucs_ = nullptr;
     facts_ = nullptr;
@@ -144,32 +143,34 @@ void MainWindow::dropPages() {
 
 void MainWindow::makePages() {
     facts_ = new FactsPage(*desk_);
-    pages_->addWidget(facts_);
+    addPage(facts_, actions_.factsPage);
     nucs_ = new NucsPage(*desk_);
-    pages_->addWidget(nucs_);
+    addPage(nucs_, actions_.nucsPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
-    pages_->addWidget(chart_);
+    addPage(chart_, actions_.seasonPage);
     connect(chart_, &SeasonChart::dayChosen, nucs_, &NucsPage::setDay);
     connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
     showPage(chart_);
+}
+
+void MainWindow::addPage(QWidget* page, QAction* action) {
+    pages_->addWidget(page);
+    bookPages_.emplace_back(page, action);
 }
 
 void MainWindow::showPage(QWidget* page) {
     if (page == nullptr) return;
     pages_->setCurrentWidget(page);
     page->setFocus();
-    const bool isChart = page == chart_;
-    (isChart         ? actions_.seasonPage
-     : page == nucs_ ? actions_.nucsPage
-                     : actions_.factsPage)
-        ->setChecked(true);
+    for (const auto& [shown, action] : bookPages_)
+        if (shown == page) action->setChecked(true);
     for (auto* action : {actions_.zoomIn, actions_.zoomOut, actions_.wholeSeason,
                          actions_.goToToday, actions_.eachNuc})
-        action->setEnabled(isChart);
+        action->setEnabled(page == chart_);
 }
 
 void MainWindow::restoreBackup() {

@@ -5,6 +5,8 @@
 #include <QTimer>
 #include <functional>
 #include <memory>
+#include <utility>
+#include <vector>
 
 #include "desk/desk.h"
 #include "options/settings.h"
@@ -59,6 +61,7 @@ private:
     void showDesk(std::unique_ptr<Desk> desk);
     void makePages();
     void dropPages();
+    void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
@@ -87,6 +90,8 @@ private:
     std::unique_ptr<Questions> questions_;
     std::unique_ptr<Desk> desk_;
     QStackedWidget* pages_;
+    /// Of the open book; each with the action that shows it.
+    std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     FactsPage* facts_ = nullptr;

@@ -17,9 +17,6 @@ namespace {
 
 QString documents() { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
-/// The entry's text without key mark and dots, as a dialog's title.
-QString asTitle(QString text) { return text.remove(u'&').remove(QStringLiteral(" ...")); }
-
 /// The kind chosen, proposed from the file's name; empty when given up.
 std::string askKind(QWidget* window, const QString& title, const QString& fileName) {
     QStringList names;
@@ -48,33 +45,34 @@ QString saveName(QWidget* window, const QString& title, const QString& suggestio
 }  // namespace
 
 QString DialogQuestions::bookToOpen() {
-    return QFileDialog::getOpenFileName(window_, asTitle(window_text::openBook()), documents(),
-                                        window_text::bookFiles());
+    return QFileDialog::getOpenFileName(window_, window_text::asTitle(window_text::openBook()),
+                                        documents(), window_text::bookFiles());
 }
 
 QString DialogQuestions::placeForNewBook() {
-    return saveName(window_, asTitle(window_text::newBook()),
+    return saveName(window_, window_text::asTitle(window_text::newBook()),
                     QDir(documents()).filePath(window_text::newBookName()));
 }
 
 QString DialogQuestions::placeForCopy(const QString& suggestion) {
-    return saveName(window_, asTitle(window_text::saveCopy()), suggestion);
+    return saveName(window_, window_text::asTitle(window_text::saveCopy()), suggestion);
 }
 
 std::optional<ListFile> DialogQuestions::listToImport() {
-    const auto path = QFileDialog::getOpenFileName(window_, asTitle(window_text::importList()),
-                                                   documents(), window_text::listFiles());
+    const auto path =
+        QFileDialog::getOpenFileName(window_, window_text::asTitle(window_text::importList()),
+                                     documents(), window_text::listFiles());
     if (path.isEmpty()) return std::nullopt;
-    const auto kind =
-        askKind(window_, asTitle(window_text::importList()), QFileInfo(path).completeBaseName());
+    const auto kind = askKind(window_, window_text::asTitle(window_text::importList()),
+                              QFileInfo(path).completeBaseName());
     if (kind.empty()) return std::nullopt;
     return ListFile{path, kind};
 }
 
 std::optional<ListFile> DialogQuestions::placeForList() {
-    const auto kind = askKind(window_, asTitle(window_text::exportList()), {});
+    const auto kind = askKind(window_, window_text::asTitle(window_text::exportList()), {});
     if (kind.empty()) return std::nullopt;
-    QFileDialog dialog(window_, asTitle(window_text::exportList()), documents(),
+    QFileDialog dialog(window_, window_text::asTitle(window_text::exportList()), documents(),
                        window_text::listFiles());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("csv"));
@@ -85,7 +83,7 @@ std::optional<ListFile> DialogQuestions::placeForList() {
 
 QString DialogQuestions::backupToRestore(const QStringList& backups) {
     if (backups.isEmpty()) {
-        QMessageBox::information(window_, asTitle(window_text::restoreBackup()),
+        QMessageBox::information(window_, window_text::asTitle(window_text::restoreBackup()),
                                  window_text::noBackups());
         return {};
     }

@@ -10,18 +10,22 @@ std::string whole(double value) { return std::to_string(std::lround(value)); }
 
 std::string cells(long count) { return std::to_string(count) + (count == 1 ? " cell" : " cells"); }
 
+std::string nucs(long count) { return std::to_string(count) + (count == 1 ? " nuc" : " nucs"); }
+
 std::string in(const Finding& f) { return f.builderLabel.empty() ? "" : " in " + f.builderLabel; }
 
 std::string tooMany(const Finding& f) {
-    std::string text = whole(f.count) + " ripe on " + plainDay(f.day) + ", " + whole(f.limit) +
-                       " nucs ready: " + cells(std::lround(f.count - f.limit)) + " too many";
+    std::string text = whole(f.count) + " ripe on " + plainDay(f.day) + ", " +
+                       nucs(std::lround(f.limit)) +
+                       " ready: " + cells(std::lround(f.count - f.limit)) + " too many";
     const auto likely = std::lround(std::floor(f.numbers.likely + 1e-6));
     const std::string before = plainDay(f.day - Days{1});
     if (f.numbers.canStock > 0)
         text += "; " + std::to_string(f.numbers.canStock) + " can be stocked by " + before;
     if (likely > 0) text += "; likely " + std::to_string(likely) + " more if caught by " + before;
     if (f.numbers.needsBrood > 0)
-        text += "; " + std::to_string(f.numbers.needsBrood) + " need open brood first";
+        text += "; " + std::to_string(f.numbers.needsBrood) +
+                (f.numbers.needsBrood == 1 ? " needs" : " need") + " open brood first";
     return text;
 }
 
@@ -100,8 +104,8 @@ std::string englishText(const Finding& f) {
                    " planned into " + f.nucs + " on " + plainDay(f.day) + ", which " +
                    (f.count == 1 ? "" : "will not be free: the first ") + std::string(notFree(f));
         case FindingKind::CatchHoldsNucs:
-            return whole(f.count) + " nucs wait for " + std::string(catchOn(f)) + ", " +
-                   std::to_string(f.nucDays) +
+            return nucs(std::lround(f.count)) + (f.count == 1 ? " waits for " : " wait for ") +
+                   std::string(catchOn(f)) + ", " + std::to_string(f.nucDays) +
                    " nuc days more each; caught on eggs they would be ready for batch " +
                    f.otherLabel + ", which has " + cells(std::lround(f.limit)) + " too many";
     }

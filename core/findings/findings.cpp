@@ -5,6 +5,7 @@
 
 #include "base/natural_order.h"
 #include "findings/finding.h"
+#include "records/relations.h"
 
 namespace tenthday {
 namespace {
@@ -64,6 +65,14 @@ private:
     void name(Finding& finding, std::optional<Id<Builder>> builder) {
         finding.builder = builder;
         if (builder) finding.builderLabel = builderLabels_[*builder];
+    }
+    /// "701, 702".
+    [[nodiscard]] std::string labelsOf(const std::vector<Id<Batch>>& batches) const {
+        std::string labels;
+        for (const auto batch : batches)
+            if (const auto row = snapshot_.find(batch))
+                labels += (labels.empty() ? "" : ", ") + row->label;
+        return labels;
     }
     /// The last stay of the batch's cells before they leave.
     static std::optional<Id<Builder>> lastBuilder(const BatchTimeline& timeline) {
@@ -134,9 +143,8 @@ private:
                 if (round.done || !round.named || round.transferDay < snapshot_.today()) continue;
                 const auto why = whyTaken(side, round);
                 if (why == NotReady::None) continue;
-                const auto name = side.side->side == "-" ? side.box->label
-                                                         : side.box->label + " " + side.side->side;
-                taken[{round.transferDay, round.batch}].emplace_back(name, why);
+                taken[{round.transferDay, round.batch}].emplace_back(nucName(*side.box, *side.side),
+                                                                     why);
             }
         for (const auto& [where, nucs] : taken) {
             auto& finding =
@@ -231,9 +239,7 @@ private:
         auto& finding =
             add(FindingKind::TooManyCells, covered ? Severity::Warning : Severity::Danger,
                 cells.day, cells.batches.front());
-        for (std::size_t i = 1; i < cells.batches.size(); ++i)
-            if (const auto row = snapshot_.find(cells.batches[i]))
-                finding.subjectLabel += ", " + row->label;
+        finding.subjectLabel = labelsOf(cells.batches);
         finding.moment = momentOf(cells.day);
         finding.count = cells.toNucs;
         finding.limit = cells.numbers.ready;
@@ -242,7 +248,7 @@ private:
     }
 
     /// Cells lack nucs on a day on which others still wait for a catch that eggs would have
-    /// allowed: says whose, how many, and what the rule costs. Follows the finding of that day.
+    /// allowed: says whose, how many, and what the rule costs.
     void heldByCatch(const CellsDay& cells) {
         std::map<Id<Batch>, double> held;
         for (const auto& side : nucs_.sides)
@@ -253,19 +259,19 @@ private:
         count = std::floor(count + 1e-6);
         if (count < 1) return;
         Finding finding;
-        finding.otherLabel = found_.back().subjectLabel;
+        finding.otherLabel = labelsOf(cells.batches);
         finding.limit = cells.toNucs - cells.numbers.ready;
-        std::vector<std::string> labels;
+        std::vector<Id<Batch>> batches;
         for (const auto& [batch, timeline] : timelines_) {
             if (!held.contains(batch)) continue;
             const auto& hold = timeline->hold;
-            if (labels.empty()) finding.subject = batch, finding.catchRule = hold.catchRule;
-            if (const auto row = snapshot_.find(batch)) labels.push_back(row->label);
+            if (batches.empty()) finding.catchRule = hold.catchRule;
+            batches.push_back(batch);
             finding.nucDays =
                 std::max(finding.nucDays, hold.nucDays() - hold.nucDays(CatchRule::Eggs));
         }
-        for (const auto& label : labels)
-            finding.subjectLabel += (finding.subjectLabel.empty() ? "" : ", ") + label;
+        finding.subject = batches.front();
+        finding.subjectLabel = labelsOf(batches);
         finding.kind = FindingKind::CatchHoldsNucs;
         finding.severity = Severity::Note;
         finding.day = cells.day;
@@ -275,8 +281,7 @@ private:
 
     /// Not ready on the day by its rule, but ready had the queen been caught on eggs.
     [[nodiscard]] bool freeOnEggs(const SideRound& round, Day day) const {
-        const Days queenless{
-            std::max(1, (static_cast<int>(snapshot_.facts()[Fact::NucQueenlessH]) + 23) / 24)};
+        const Days queenless = std::max(queenlessDays(snapshot_.facts()), Days{1});
         const Day eggs = std::max(round.timeline->hold.catchBy[0], snapshot_.today());
         const bool mayHold =
             !round.seen || *round.seen == NucState::Laying || *round.seen == NucState::JudgedGood;

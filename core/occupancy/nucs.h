@@ -95,7 +95,7 @@ struct SideOutlook {
 struct SideDay {
     NucState state{};
     double chance = 1;         ///< of `state`, 0..1
-    std::optional<Day> since;  ///< first day of this stretch
+    std::optional<Day> since;  ///< first day of this stretch: a cell's whole stay is one
     bool ready = false;
     double likely = 0;  ///< chance to be ready if caught or looked at by the day before
     bool canStock = false;
@@ -106,6 +106,14 @@ struct SideDay {
     const SideRound* round = nullptr;  ///< the round it is in or comes from
 };
 [[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today);
+
+/// What one nuc adds to the four numbers of a day.
+[[nodiscard]] ReadyNumbers numbersOf(const SideDay& day);
+/// First day of the run of days, up to this one, on which it is what it is now.
+[[nodiscard]] std::optional<Day> stateSince(const SideOutlook& side, Day day, Day today);
+/// Days a nuc must be queenless before it takes a cell: of hours known by the day only, a part of
+/// a day counts as a whole one.
+[[nodiscard]] Days queenlessDays(const Facts& facts);
 
 /// One day of one yard.
 struct YardDay {

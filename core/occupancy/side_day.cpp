@@ -112,4 +112,21 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
     return result;
 }
 
+ReadyNumbers numbersOf(const SideDay& day) {
+    return {day.ready ? 1 : 0, day.likely, day.canStock ? 1 : 0, day.needsBrood ? 1 : 0};
+}
+
+std::optional<Day> stateSince(const SideOutlook& side, Day day, Day today) {
+    const auto now = sideOn(side, day, today);
+    if (!now.since) return std::nullopt;
+    Day since = day;
+    while (since > *now.since && sideOn(side, since - Days{1}, today).state == now.state)
+        since -= Days{1};
+    return since;
+}
+
+Days queenlessDays(const Facts& facts) {
+    return Days{(static_cast<int>(facts[Fact::NucQueenlessH]) + 23) / 24};
+}
+
 }  // namespace tenthday

@@ -9,10 +9,6 @@ namespace tenthday {
 namespace {
 
 Days days(const Facts& facts, Fact fact) { return Days{static_cast<int>(facts[fact])}; }
-/// Days in which a nuc must be queenless: hours known by the day only mean from the next day.
-Days queenlessDays(const Facts& facts) {
-    return Days{(static_cast<int>(facts[Fact::NucQueenlessH]) + 23) / 24};
-}
 
 std::optional<NucState> stateSeen(OutcomeKind kind) {
     switch (kind) {

@@ -3,11 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "records/relations.h"
+
 namespace tenthday {
 namespace {
-
-/// How long before its graft a make-up still belongs to a batch.
-constexpr Days kMakeUpBelongs{4};
 
 bool isGrafted(const Snapshot& snapshot, Id<Batch> batch) {
     const auto outcomes = snapshot.all<Outcome>().of(batch.uuid);
@@ -55,7 +54,7 @@ void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSe
             builders.push_back(load->builder);
     for (const auto builder : builders)
         for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid)) {
-            const bool before = makeUp->day <= graft && makeUp->day >= graft - kMakeUpBelongs;
+            const bool before = isMadeUpFor(makeUp->day, graft);
             if (!before || makeUp->day < snapshot.today() ||
                 servesAnother(snapshot, *makeUp, batch))
                 continue;
@@ -109,17 +108,13 @@ Result<std::string> stockable(const Snapshot& snapshot, Id<NucSide> id, Day day)
     const auto layout = side ? snapshot.find(side->layout) : nullptr;
     const auto box = layout ? snapshot.find(layout->box) : nullptr;
     if (!box) return Error{"there is no such nuc"};
-    const auto name = side->side == "-" ? box->label : box->label + " " + side->side;
+    const auto name = nucName(*box, *side);
     bool replaced = layout->from > day;
     for (const auto& other : snapshot.all<BoxLayout>())
         replaced =
             replaced || (other->box == box->id && other->from > layout->from && other->from <= day);
     if (replaced) return Error{name + ": is not laid out so on " + toText(day)};
-    std::optional<Id<Yard>> yard;
-    Day since = kFirstDay;
-    for (const auto& stay : snapshot.all<BoxStay>().of(box->id.uuid))
-        if (stay->from <= day && stay->from >= since) since = stay->from, yard = stay->yard;
-    if (!yard) return Error{name + ": stands nowhere on " + toText(day)};
+    if (!yardOn(snapshot, box->id, day)) return Error{name + ": stands nowhere on " + toText(day)};
     for (const auto& stocking : snapshot.all<Stocking>().of(id.uuid))
         if (stocking->day == day)
             return Error{name + ": is stocked on " + toText(day) + " already"};

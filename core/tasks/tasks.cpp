@@ -3,15 +3,13 @@
 #include <map>
 
 #include "base/natural_order.h"
+#include "records/relations.h"
 #include "tasks/task.h"
 
 namespace tenthday {
 namespace {
 
 using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
-/// A make-up this many days before a graft is that batch's own.
-constexpr Days kMakeUpBelongs{4};
 
 /// The nucs of one yard that get a batch's cells on one day.
 struct Turn {
@@ -149,7 +147,7 @@ private:
     [[nodiscard]] bool hasMakeUp(Id<Builder> builder, const BatchTimeline& line) const {
         const Day graft = dayOf(line.graft);
         for (const auto& makeUp : snapshot_.all<MakeUp>().of(builder.uuid))
-            if (makeUp->day <= graft && graft - makeUp->day <= kMakeUpBelongs) return true;
+            if (isMadeUpFor(makeUp->day, graft)) return true;
         return false;
     }
 
@@ -274,8 +272,7 @@ private:
             task.hour = makeUp->hour;
             in(task, builder.builder->id);
             for (const auto& load : builder.loads) {
-                const Day comes = dayOf(load.span->span.from);
-                if (comes < makeUp->day || comes - makeUp->day > kMakeUpBelongs) continue;
+                if (!isMadeUpFor(makeUp->day, dayOf(load.span->span.from))) continue;
                 task.batch = load.batch;
                 if (seen(load.batch, OutcomeKind::Graft)) task.done = makeUp->day;
                 break;
@@ -324,13 +321,7 @@ private:
     [[nodiscard]] std::optional<Id<Yard>> yardOf(const Stocking& stocking) const {
         const auto side = snapshot_.find(stocking.side);
         const auto layout = side ? snapshot_.find(side->layout) : nullptr;
-        if (!layout) return std::nullopt;
-        std::optional<Id<Yard>> yard;
-        Day best = kFirstDay;
-        for (const auto& stay : snapshot_.all<BoxStay>().of(layout->box.uuid))
-            if (stay->from <= stocking.day && stay->from >= best)
-                best = stay->from, yard = stay->yard;
-        return yard;
+        return layout ? yardOn(snapshot_, layout->box, stocking.day) : std::nullopt;
     }
 
     /// Ticks count; what can wait and was not done yesterday is planned for today.

@@ -264,25 +264,31 @@ private:
 
 }  // namespace
 
+namespace {
+
+/// Hours from the graft of a larva of likely age to its cell's sealing.
+double sealingHour(const Facts& facts) {
+    return facts[Fact::SealingH] - facts[Fact::EggH] -
+           (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
+}
+
+}  // namespace
+
 Moment sealingOf(const DatePlan& plan, const Facts& facts) {
     if (plan.start > Start::Confined) return Moment::min();
     const Moment graft = plan.graftSeen.value_or(
         plan.start == Start::Confined ? hoursAfter(plan.begin, facts[Fact::ConfineBeforeH])
                                       : plan.begin);
-    const double likelyAge = (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
-    return hoursAfter(graft, facts[Fact::SealingH] - facts[Fact::EggH] - likelyAge);
+    return hoursAfter(graft, sealingHour(facts));
 }
 
 Given givenAs(const DatePlan& plan, const Facts& facts) {
     if (plan.start == Start::Virgin) return Given::Virgin;
     if (plan.start > Start::Confined) return Given::Sealed;
-    const Moment sealed = sealingOf(plan, facts);
-    if (plan.transfer)
-        return plan.leaves.value_or(*plan.transfer) < sealed ? Given::Open : Given::Sealed;
-    if (plan.steps.empty()) return Given::Sealed;
-    const double toSealing = facts[Fact::SealingH] - facts[Fact::EggH] -
-                             (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
-    return plan.steps.back().toHour < toSealing ? Given::Open : Given::Sealed;
+    const bool open = plan.transfer
+                          ? plan.leaves.value_or(*plan.transfer) < sealingOf(plan, facts)
+                          : !plan.steps.empty() && plan.steps.back().toHour < sealingHour(facts);
+    return open ? Given::Open : Given::Sealed;
 }
 
 BatchDates datesOf(const DatePlan& plan, const Facts& facts, const MatingTable& mating,

@@ -10,7 +10,9 @@
 #include "records/change_set.h"
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
+#include "sheets/week_layout.h"
 #include "support/days.h"
+#include "support/ids.h"
 #include "support/season_maker.h"
 
 namespace tenthday {
@@ -164,6 +166,54 @@ TEST(WeekContent, AWeekWithNothingSaysSoSevenTimes) {
     for (const auto& mark : pages[0].marks) nothing += mark.text == sheet_text::nothing();
     EXPECT_EQ(nothing, 7);
     QLocale::setDefault(QLocale::c());
+}
+
+TEST(WeekSheetOfLongWords, CutsNoTaskAndStaysOnThePaper) {
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    test::SeasonMaker maker("2027-06-01");
+    const std::string wide(900, 'W');
+    maker.yard(wide).box(wide, wide, "3+3", "2027-04-01");
+    std::string text;
+    for (int i = 0; i < 500; ++i) text += "w" + std::to_string(i) + "q ";
+    ChangeSet changes;
+    changes.add(
+        OwnTask{test::id<OwnTask>(7), 1, day("2027-06-10"), maker.yardId(wide), text, true});
+    auto book = *maker.snapshot().all<Book>().begin();
+    auto named = *book;
+    named.label = wide;
+    changes.edit(book, named);
+    OutlookMemo memo;
+    const auto outlook = outlookOf(applied(maker.snapshot(), changes).value(), memo);
+    auto content = weekContent(*outlook, {2027, 23});
+    LookGrid::Box box{QString::fromStdString(wide), {QStringLiteral("A"), QStringLiteral("B")}};
+    content.days[4].blocks = {{day("2027-06-11"), QStringLiteral("Mill"), {}, {}, {}}};
+    content.days[4].blocks[0].rows.resize(1);
+    content.days[4].blocks[0].rows[0].grid.boxes = {box, box, box};
+    const PaperRuler ruler;
+    for (const auto paper : {Paper::A4, Paper::Letter, Paper::A5}) {
+        const auto area = printable(paper).adjusted(-0.1, -0.1, 0.1, 0.1);
+        QString all;
+        for (const auto& page : layOutWeek(content, paper, ruler))
+            for (const auto& mark : page.marks) {
+                EXPECT_TRUE(mark.rect.height() == 0 || area.contains(mark.rect))
+                    << token(paper) << " " << mark.text.toStdString();
+                all += mark.text + u' ';
+            }
+        for (int i = 0; i < 500; ++i)
+            EXPECT_TRUE(all.contains(QStringLiteral("w%1q").arg(i))) << token(paper) << " " << i;
+    }
+    QLocale::setDefault(QLocale::c());
+}
+
+TEST(PaperRuler, SaysWhereALimitLeavesSomethingOut) {
+    const PaperRuler ruler;
+    const QString text = QStringLiteral("one two three four five six");
+    const qreal room = ruler.width(QStringLiteral("one two "), Print::Text);
+    const auto lines = ruler.atMost(2, text, Print::Text, room);
+    ASSERT_EQ(lines.size(), 2);
+    EXPECT_TRUE(lines.back().endsWith(QChar(0x2026)));
+    for (const auto& line : lines) EXPECT_LE(ruler.width(line, Print::Text), room);
+    EXPECT_EQ(ruler.atMost(9, text, Print::Text, room), ruler.lines(text, Print::Text, room));
 }
 
 TEST(PaperRuler, BreaksBetweenWordsAndOnlyThenWithinOne) {

@@ -93,6 +93,25 @@ TEST(NucNotFree, ACellPlannedByNameIntoAHeldNucIsTold) {
     EXPECT_EQ(texts[0], "its cell is planned into N1 on Tue 25 May, which holds a virgin then");
 }
 
+TEST(StateSince, IsTheFirstDayOfWhatItIsNowNotOfTheCell) {
+    auto maker = tenNucs("2027-05-22");
+    maker.place("1", "N1/-", "2027-05-20", true);
+    const auto outlook = maker.outlook();
+    for (const auto& side : outlook->nucs.sides) {
+        if (side.box->label != "N1") continue;
+        const auto since = [&](const char* asked) {
+            return stateSince(side, day(asked), outlook->snapshot.today());
+        };
+        EXPECT_EQ(since("2027-05-21"), day("2027-05-20"));
+        const auto virgin = since("2027-05-26");
+        ASSERT_TRUE(virgin);
+        EXPECT_GT(*virgin, day("2027-05-20"));
+        EXPECT_EQ(sideOn(side, *virgin, day("2027-05-22")).state, NucState::Virgin);
+        EXPECT_EQ(sideOn(side, *virgin - Days{1}, day("2027-05-22")).state, NucState::Cell);
+        EXPECT_EQ(since("2027-05-01"), day("2027-04-01")) << "not stocked";
+    }
+}
+
 TEST(Seen, AVirginMayStillFail) {
     auto maker = tenNucs("2027-06-09");
     maker.place("1", "N1/-", "2027-05-20", true);

@@ -1,0 +1,16 @@
+/// @file page_parts.h  What pages of widgets have alike: their heads and tables.
+#pragma once
+#include <QString>
+
+class QLabel;
+class QTableView;
+
+namespace tenthday {
+
+/// Makes a label a page's head. @param times  its size, of the desktop's
+void makeHead(QLabel& label, double times = 1.4);
+
+/// A table that is read line by line: whole rows chosen, no grid, air between columns.
+void makeList(QTableView& table, const QString& name);
+
+}  // namespace tenthday

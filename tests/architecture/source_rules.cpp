@@ -68,9 +68,9 @@ std::vector<std::string> matches(const SourceFile& file, const std::regex& patte
 
 const std::vector<std::string_view>& coreRooms() {
     static const std::vector<std::string_view> rooms{
-        "base",   "calendar", "facts",    "weather",  "biology",   "mating",
-        "losses", "records",  "timeline", "limits",   "occupancy", "supply",
-        "tasks",  "findings", "outlook",  "planning", "solver",    "exchange"};
+        "base",    "calendar", "facts",    "weather",   "biology", "mating", "losses",
+        "records", "timeline", "limits",   "occupancy", "supply",  "tasks",  "findings",
+        "outlook", "drafting", "planning", "solver",    "exchange"};
     return rooms;
 }
 

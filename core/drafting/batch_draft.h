@@ -1,0 +1,78 @@
+/// @file batch_draft.h  A batch as it is being planned: all that is typed, as one value, and the
+/// edit it makes.
+#pragma once
+#include <functional>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "records/change_set.h"
+
+namespace tenthday {
+
+/// Gives ids of new rows; they come from outside.
+using NewUuid = std::function<Uuid()>;
+
+/// Whether the builders of the first step are made up for the batch.
+enum class MakeUpPlan : std::uint8_t {
+    None,
+    WithoutOpenBrood,
+    WithOpenBrood,  ///< wild cells can be begun: two looks
+};
+
+/// One bar: larvae of one breeder queen.
+struct BarDraft {
+    std::optional<Id<Queen>> breeder;
+    Cells cells{24};                                ///< grafts, or cells where the start has none
+    std::vector<std::optional<Id<Builder>>> steps;  ///< the builder of each step, from step 1
+    std::optional<Cells> taken;                     ///< counted started cells
+    friend bool operator==(const BarDraft&, const BarDraft&) = default;
+};
+
+struct BatchDraft {
+    Id<Batch> id;  ///< of a batch there is, or of the one to come
+    std::string label;
+    Start start = Start::Graft;
+    Day day;  ///< of the start
+    std::optional<Hour> hour;
+    std::optional<std::int32_t> larvaFromH;  ///< h since hatching, 0..72; both or none
+    std::optional<std::int32_t> larvaToH;
+    Id<Method> method;
+    Mating mating = Mating::Open;
+    std::optional<CatchRule> catchRule;  ///< empty: the book's
+    std::string note;
+    std::vector<BarDraft> bars;  ///< bar 1 first
+    MakeUpPlan makeUp = MakeUpPlan::None;
+    std::vector<std::pair<Id<Yard>, Cells>> shares;  ///< planned cells by yard
+    friend bool operator==(const BatchDraft&, const BatchDraft&) = default;
+};
+
+/// A further batch: the next free label, the method, bars, builders, yards and make-up of the
+/// newest batch before the day; in a book without batches the first method and the first builders
+/// that serve it.
+[[nodiscard]] BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id);
+/// A batch there is, as a draft. Its id must be one of the snapshot's.
+[[nodiscard]] BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> batch);
+
+/// Whether the graft is recorded: its start, hour, larvae and method no longer change, and a new
+/// day moves only what is planned ahead.
+[[nodiscard]] bool isGrafted(const Snapshot& snapshot, Id<Batch> batch);
+
+/// The same batch again, so many days apart.
+struct Repeat {
+    Days every{4};
+    std::int32_t more = 0;  ///< batches after the first, 0..60
+};
+
+/// The edit that makes the book say what the draft says: a new batch, or a changed one; with its
+/// bars, builders, yards, planned make-ups and counted takes, and the batches that repeat it.
+/// Empty when the book says so already. Refused where the records refuse it, in their words.
+[[nodiscard]] Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft,
+                                          const Repeat& repeat, const NewUuid& newUuid);
+
+/// The edit that takes a batch out with all that was planned and recorded of it, and the planned
+/// make-ups that serve no other batch.
+[[nodiscard]] Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> batch);
+
+}  // namespace tenthday

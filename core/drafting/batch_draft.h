@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "records/change_set.h"
+#include "records/relations.h"
 
 namespace tenthday {
 
@@ -52,12 +53,17 @@ struct BatchDraft {
 /// newest batch before the day; in a book without batches the first method and the first builders
 /// that serve it.
 [[nodiscard]] BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id);
-/// A batch there is, as a draft. Its id must be one of the snapshot's.
+/// A batch there is, as a draft. Its id must be one of the snapshot's. Once the graft is recorded
+/// (isGrafted), start, hour, larvae and method no longer change, and a new day moves only what is
+/// planned ahead.
 [[nodiscard]] BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> batch);
 
-/// Whether the graft is recorded: its start, hour, larvae and method no longer change, and a new
-/// day moves only what is planned ahead.
-[[nodiscard]] bool isGrafted(const Snapshot& snapshot, Id<Batch> batch);
+/// The newest count of started cells of one bar, or null; `alone`: one of the whole batch counts
+/// as its lone bar's.
+[[nodiscard]] Ptr<Outcome> takeCountOf(const Snapshot& snapshot, Id<Batch> batch, std::int32_t bar,
+                                       bool alone);
+/// A label no batch has yet: counted on from the last one, "17" -> "18", "N09" -> "N10".
+[[nodiscard]] std::string nextLabel(const Snapshot& snapshot);
 
 /// The same batch again, so many days apart.
 struct Repeat {

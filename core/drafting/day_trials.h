@@ -35,17 +35,17 @@ public:
     [[nodiscard]] std::vector<DayTrial> week(const Cancelled& cancelled = {});
 
     /// Up to `wanted` days that are clear, the nearest to the draft's day first (of two as near,
-    /// the earlier), not before today and within the season; the draft's own day may be among them.
+    /// the earlier), not before today, within the season and 60 days off at most; the draft's own
+    /// day may be among them.
     [[nodiscard]] std::vector<DayTrial> nearestClear(std::size_t wanted,
                                                      const Cancelled& cancelled = {});
 
 private:
-    Snapshot without_;  ///< the season without the batch
-    Snapshot base_;     ///< as it is
+    Snapshot base_;
     BatchDraft draft_;
     FreeDays free_;
     OutlookMemo memo_;
-    std::vector<Finding> before_;  ///< findings without the batch
+    std::vector<Finding> before_;  ///< findings of the season without the batch
 };
 
 /// Which figure of an event's spread a wish is about.

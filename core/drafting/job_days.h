@@ -8,13 +8,13 @@ namespace tenthday {
 
 /// Days on which nobody wants to work.
 struct FreeDays {
-    std::array<bool, 7> weekday{};  ///< Monday first
-    std::vector<DayWindow> spans;   ///< days off
+    std::array<bool, 7> weekdays{};  ///< Monday first
+    std::vector<DayWindow> spans;    ///< days off
 
     [[nodiscard]] bool contains(Day day) const;
 };
 /// The weekdays, and the days off of the book.
-[[nodiscard]] FreeDays freeDays(const Snapshot& snapshot, const std::array<bool, 7>& weekday);
+[[nodiscard]] FreeDays freeDays(const Snapshot& snapshot, const std::array<bool, 7>& weekdays);
 
 struct Job {
     TaskRule rule{};

@@ -1,6 +1,7 @@
 /// @file relations.h  How rows hang together: what a row alone cannot tell.
 #pragma once
 #include <string>
+#include <vector>
 
 #include "records/snapshot.h"
 
@@ -15,5 +16,15 @@ namespace tenthday {
 /// A make-up belongs to a graft in its builder on the same day or up to 4 days later
 /// (common practice).
 [[nodiscard]] bool isMadeUpFor(Day makeUp, Day graft);
+
+/// The graft is recorded: what was observed no longer moves.
+[[nodiscard]] bool isGrafted(const Snapshot& snapshot, Id<Batch> batch);
+/// The day of the graft: a batch that starts with the breeder queen confined is grafted later.
+[[nodiscard]] Day graftDay(const Snapshot& snapshot, const Batch& batch);
+/// The builders that take a batch's first step, each once.
+[[nodiscard]] std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch);
+/// The make-ups of its first builders that were for this batch: just before its graft, with no
+/// other batch grafted in between.
+[[nodiscard]] std::vector<Ptr<MakeUp>> makeUpsFor(const Snapshot& snapshot, const Batch& batch);
 
 }  // namespace tenthday

@@ -8,12 +8,6 @@
 namespace tenthday {
 namespace {
 
-bool isGrafted(const Snapshot& snapshot, Id<Batch> batch) {
-    const auto outcomes = snapshot.all<Outcome>().of(batch.uuid);
-    return std::any_of(outcomes.begin(), outcomes.end(),
-                       [](const auto& o) { return o->kind == OutcomeKind::Graft; });
-}
-
 void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
     for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
         if (placement->done) continue;
@@ -23,45 +17,14 @@ void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSe
     }
 }
 
-/// The day of the graft: a batch that starts with the breeder queen confined is grafted later.
-Day graftDay(const Snapshot& snapshot, const Batch& batch) {
-    if (batch.start != Start::Confined) return batch.day;
-    return dayOf(
-        hoursAfter(momentOf(batch.day, batch.hour), snapshot.facts()[Fact::ConfineBeforeH]));
-}
-
-/// Whether another batch is grafted into the builder between a make-up and this batch's graft:
-/// then the make-up was for that one.
-bool servesAnother(const Snapshot& snapshot, const MakeUp& makeUp, const Batch& batch) {
-    const Day own = graftDay(snapshot, batch);
-    const auto& loads = snapshot.all<BatchLoad>();
-    return std::any_of(loads.begin(), loads.end(), [&](const Ptr<BatchLoad>& load) {
-        if (load->step != 1 || load->builder != makeUp.builder || load->batch == batch.id)
-            return false;
-        const auto other = snapshot.find(load->batch);
-        const Day graft = other ? graftDay(snapshot, *other) : own;
-        return makeUp.day <= graft && graft < own;
-    });
-}
-
 /// Make-ups still ahead of today, of the builders that take the first step, just before the graft.
 void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes) {
-    const Day graft = graftDay(snapshot, batch);
-    std::vector<Id<Builder>> builders;
-    for (const auto& load : snapshot.all<BatchLoad>().of(batch.id.uuid))
-        if (load->step == 1 &&
-            std::find(builders.begin(), builders.end(), load->builder) == builders.end())
-            builders.push_back(load->builder);
-    for (const auto builder : builders)
-        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid)) {
-            const bool before = isMadeUpFor(makeUp->day, graft);
-            if (!before || makeUp->day < snapshot.today() ||
-                servesAnother(snapshot, *makeUp, batch))
-                continue;
-            MakeUp moved = *makeUp;
-            moved.day += by;
-            changes.edit(makeUp, moved);
-        }
+    for (const auto& makeUp : makeUpsFor(snapshot, batch)) {
+        if (makeUp->day < snapshot.today()) continue;
+        MakeUp moved = *makeUp;
+        moved.day += by;
+        changes.edit(makeUp, moved);
+    }
 }
 
 }  // namespace

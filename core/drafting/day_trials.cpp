@@ -1,0 +1,145 @@
+#include "drafting/day_trials.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+
+#include "calendar/iso_week.h"
+
+namespace tenthday {
+namespace {
+
+/// How far from the draft's day clear days are looked for, and from the wanted day starts.
+constexpr Days kReach{60};
+
+/// What makes two findings the same one.
+auto identityOf(const Finding& finding) {
+    return std::tuple(finding.kind, finding.day, finding.subjectLabel, finding.builderLabel,
+                      finding.otherLabel, std::lround(finding.count), finding.sealed);
+}
+
+/// Warnings and worse that were not there before. Work on days off is told job by job.
+std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<Finding>& before) {
+    std::multiset<decltype(identityOf(now.front()))> known;
+    for (const auto& finding : before) known.insert(identityOf(finding));
+    std::vector<Finding> fresh;
+    for (const auto& finding : now) {
+        if (const auto same = known.find(identityOf(finding)); same != known.end())
+            known.erase(same);
+        else if (finding.severity > Severity::Note && finding.kind != FindingKind::WorkOnDayOff)
+            fresh.push_back(finding);
+    }
+    return fresh;
+}
+
+/// Ids of rows that are never saved.
+NewUuid passingIds() {
+    return [next = std::uint64_t{0}]() mutable { return Uuid{~std::uint64_t{0}, ++next}; };
+}
+
+Snapshot withoutBatch(const Snapshot& snapshot, Id<Batch> id) {
+    const auto gone = deleteBatch(snapshot, id);
+    auto rest = gone ? applied(snapshot, gone.value()) : Result<Snapshot>(snapshot);
+    return rest ? std::move(rest).value() : snapshot;
+}
+
+Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft) {
+    const auto changes = changesOf(snapshot, draft, {}, passingIds());
+    if (!changes) return changes.error();
+    return applied(snapshot, changes.value());
+}
+
+}  // namespace
+
+DayTrials::DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free)
+    : base_(snapshot), draft_(std::move(draft)), free_(std::move(free)) {
+    if (!draft_.id) draft_.id = {Uuid{~std::uint64_t{0}, 0}};
+    before_ = outlookOf(withoutBatch(snapshot, draft_.id), memo_)->findings;
+}
+
+Result<DayTrial> DayTrials::on(Day day) {
+    auto draft = draft_;
+    draft.day = day;
+    const auto next = withDraft(base_, draft);
+    if (!next) return next.error();
+    const auto outlook = outlookOf(next.value(), memo_);
+    const auto* batch = outlook->find(draft.id);
+    if (batch == nullptr) return Error{"the batch is outside the season"};
+    DayTrial trial;
+    trial.day = day;
+    trial.graft = dayOf(batch->timeline.graft);
+    trial.jobs = jobsOf(*outlook, tasksOf(*outlook), draft.id);
+    for (const auto& job : trial.jobs)
+        if (free_.contains(job.dayBeside(free_))) trial.onFreeDays.push_back(job);
+    trial.clashes = newOnes(outlook->findings, before_);
+    return trial;
+}
+
+std::vector<DayTrial> DayTrials::week(const Cancelled& cancelled) {
+    std::vector<DayTrial> trials;
+    const auto own = on(draft_.day);
+    if (!own) return trials;
+    const Day monday = daysOf(isoWeekOf(own.value().graft)).first;
+    const Days toStart = draft_.day - own.value().graft;
+    for (int i = 0; i < 7; ++i) {
+        if (cancelled && cancelled()) return {};
+        auto trial = on(monday + Days{i} + toStart);
+        if (!trial) return {};
+        trials.push_back(std::move(trial).value());
+    }
+    return trials;
+}
+
+std::vector<DayTrial> DayTrials::nearestClear(std::size_t wanted, const Cancelled& cancelled) {
+    std::vector<DayTrial> clear;
+    const auto season = base_.season();
+    const auto look = [&](Day day) {
+        if (clear.size() == wanted || !season.contains(day) || day < base_.today()) return;
+        if (auto trial = on(day); trial && trial.value().isClear())
+            clear.push_back(std::move(trial).value());
+    };
+    for (Days away{0}; away <= kReach && clear.size() < wanted; away += Days{1}) {
+        if (cancelled && cancelled()) return {};
+        look(draft_.day - away);
+        if (away > Days{0}) look(draft_.day + away);
+    }
+    return clear;
+}
+
+std::optional<Day> startFor(const Snapshot& snapshot, const BatchDraft& draft, Event event,
+                            Day wanted, Sureness sureness) {
+    OutlookMemo memo;
+    const auto falls = [&](Day start) -> std::optional<Day> {
+        auto tried = draft;
+        if (!tried.id) tried.id = {Uuid{~std::uint64_t{0}, 0}};
+        tried.day = start;
+        const auto next = withDraft(snapshot, tried);
+        if (!next) return std::nullopt;
+        const auto batch = memo.batch(next.value(), next.value().find(tried.id));
+        const auto* dates = batch->timeline.find(event);
+        if (dates == nullptr) return std::nullopt;
+        return dayOf(sureness == Sureness::Likely ? dates->likely : dates->latest);
+    };
+    const auto first = falls(draft.day);
+    if (!first) return std::nullopt;
+    // Dates keep their distance from the start but for what the season adds: near the answer at
+    // once, then day by day.
+    Day start = draft.day + (wanted - *first);
+    const Day latest = start + kReach;
+    for (int i = 0; i < kReach.count(); ++i) {
+        const auto day = falls(start);
+        if (!day) return std::nullopt;
+        if (*day <= wanted) break;
+        start -= Days{1};
+    }
+    for (Day later = start + Days{1}; later <= latest; later += Days{1}) {
+        const auto day = falls(later);
+        if (!day || *day > wanted) break;
+        start = later;
+    }
+    const auto day = falls(start);
+    return day && *day <= wanted ? std::optional(start) : std::nullopt;
+}
+
+}  // namespace tenthday

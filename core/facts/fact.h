@@ -36,6 +36,9 @@ enum class Fact : std::uint8_t {
     FlightShare1,
     FlightShare2,
     FlightShare3,
+    SecondFlightShare,
+    EggsAfterFlightD,
+    LastMatingD,
     FirstEggsD,
     FirstEggsSdD,
     FirstLookD,
@@ -66,6 +69,10 @@ enum class Fact : std::uint8_t {
     Look2ToD,
     LikelyLevel,
     WorkStartH,
+    FlyTmaxC,
+    FlyWindMs,
+    FlyRainMm,
+    SeasonShiftD,
 };
 
 template <>
@@ -98,6 +105,9 @@ struct TokensOf<Fact> {
         "flight_share_1",
         "flight_share_2",
         "flight_share_3",
+        "second_flight_share",
+        "eggs_after_flight_d",
+        "last_mating_d",
         "first_eggs_d",
         "first_eggs_sd_d",
         "first_look_d",
@@ -128,6 +138,10 @@ struct TokensOf<Fact> {
         "look_2_to_d",
         "likely_level",
         "work_start_h",
+        "fly_tmax_c",
+        "fly_wind_ms",
+        "fly_rain_mm",
+        "season_shift_d",
     });
 };
 

@@ -63,6 +63,11 @@ FactBounds boundsOf(const FactEntry& entry) {
         case Fact::FirstOutRisk:
         case Fact::LikelyLevel:
             return {0.001, 0.999};  // a quantile: neither never nor surely
+        case Fact::SeasonShiftD:
+            return {0, 60};
+        case Fact::LastMatingD:
+        case Fact::EggsAfterFlightD:
+            return {1, 90};
         case Fact::EmergenceH:
         case Fact::RipeH:
         case Fact::Mated:

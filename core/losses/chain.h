@@ -21,7 +21,7 @@ struct ChainCounts {
     double sealed = 0;
     double ripe = 0;  ///< cells that come out on the cells day; started ones where those are given
     double emerged = 0;
-    double laying = 0;  ///< mated in fair weather
+    double laying = 0;  ///< mated
     double good = 0;    ///< judged good
 
     ChainCounts& operator+=(const ChainCounts& other);

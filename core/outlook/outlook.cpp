@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/natural_order.h"
+#include "outlook/sky.h"
 
 namespace tenthday {
 
@@ -75,11 +76,12 @@ const BatchOutlook* Outlook::find(Id<Batch> id) const {
 
 std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
                                                        const Ptr<Batch>& batch) {
-    const MatingTable mating(snapshot.facts());
-    auto all = gather(snapshot, batch, mating);
+    const auto& mating = this->mating(snapshot);
+    auto all = gather(snapshot, batch, *mating);
     all.inputs.bars = all.bars;
     all.inputs.steps = all.steps;
     auto leansOn = leaningOn(snapshot, all);
+    leansOn.push_back(mating);
     auto& entry = entries_[batch->id];
     if (!entry) entry = std::make_shared<Entry>();
     entry->round = round_;
@@ -91,6 +93,18 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
         *entry = {batch, std::move(leansOn), std::move(result), round_};
     }
     return entry->result;
+}
+
+const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& snapshot) {
+    const auto& weather = snapshot.all<WeatherDay>();
+    if (!mating_ || !weather_.isSame(weather) || facts_ != snapshot.factsPtr() ||
+        season_ != snapshot.season()) {
+        mating_ = matingTable(snapshot);
+        weather_ = weather;
+        facts_ = snapshot.factsPtr();
+        season_ = snapshot.season();
+    }
+    return mating_;
 }
 
 void OutlookMemo::sweep() {
@@ -113,6 +127,7 @@ std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outloo
 OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     auto outlook = std::make_shared<Outlook>();
     outlook->snapshot = snapshot;
+    outlook->mating = memo.mating(snapshot);
     outlook->season = snapshot.season();
     for (const auto& batch : snapshot.all<Batch>())
         outlook->batches.push_back(memo.batch(snapshot, batch));
@@ -136,8 +151,8 @@ std::vector<Task> tasksOf(const Outlook& outlook) {
 std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {
     const auto batch = snapshot.find(id);
     if (!batch) return {};
-    const MatingTable mating(snapshot.facts());
-    auto all = gather(snapshot, batch, mating);
+    const auto mating = matingTable(snapshot);
+    auto all = gather(snapshot, batch, *mating);
     all.inputs.bars = all.bars;
     all.inputs.steps = all.steps;
     Trace trace;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "findings/finding.h"
+#include "mating/mating_table.h"
 #include "occupancy/builders.h"
 #include "occupancy/nucs.h"
 #include "records/snapshot.h"
@@ -29,6 +30,7 @@ struct Outlook {
     std::vector<BuilderOutlook> builders;                      ///< by label
     NucOutlook nucs;
     std::vector<Finding> findings;
+    std::shared_ptr<const MatingTable> mating;  ///< never null
 
     /// The batch, or null when it is not of this season.
     [[nodiscard]] const BatchOutlook* find(Id<Batch> id) const;
@@ -41,11 +43,17 @@ class OutlookMemo {
 public:
     [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
                                                             const Ptr<Batch>& batch);
+    /// The weather's share in mating, for the season of the snapshot; never null.
+    [[nodiscard]] const std::shared_ptr<const MatingTable>& mating(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
 
 private:
     struct Entry;
+    Table<WeatherDay> weather_;
+    std::shared_ptr<const Facts> facts_;
+    DayWindow season_{};
+    std::shared_ptr<const MatingTable> mating_;
     std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
     std::uint64_t round_ = 0;
 };

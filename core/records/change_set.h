@@ -38,8 +38,8 @@ template <>
 struct TokensOf<Verb> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"make_book", "move_batch", "move_bars", "add_row", "edit_row", "delete_row", "import",
-         "record_outcome", "tick_look", "set_fact", "tick_task", "plan_batch",
-         "edit_batch", "delete_batch"});
+         "record_outcome", "tick_look", "set_fact", "tick_task", "plan_batch", "edit_batch",
+         "delete_batch"});
 };
 
 /// A row that comes (before null), changes, or goes (after null).

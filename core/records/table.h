@@ -58,6 +58,9 @@ public:
     /// The row with this id, or null. By bisection; a walk where rows are grouped.
     [[nodiscard]] Ptr<Row> find(Id<Row> id) const;
 
+    /// The very same rows, not only equal ones.
+    [[nodiscard]] bool isSame(const Table& other) const { return rows_ == other.rows_; }
+
     /// Takes all rows at once, in any order.
     [[nodiscard]] static Table from(Rows rows);
     /// A table without `gone` (by id; may be null) and with `come` (may be null) in its place.

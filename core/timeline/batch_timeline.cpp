@@ -129,6 +129,10 @@ BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
     timeline.grafted = plan.graftSeen.has_value();
     timeline.clock = dates.clock;
     for (const auto& bar : bars) timeline.counts += bar;
+    timeline.counts.laying *= 1 - dates.neverMates;
+    timeline.counts.good *= 1 - dates.neverMates;
+    timeline.neverMates = dates.neverMates;
+    timeline.weather = dates.weather;
     timeline.loads = loadsOf(inputs, dates, bars);
     timeline.hold = holdOf(dates, *inputs.facts);
     timeline.hold.catchRule = inputs.catchRule;

@@ -9,7 +9,7 @@
 #include "calendar/window.h"
 #include "facts/facts.h"
 #include "losses/chain.h"
-#include "mating/first_eggs.h"
+#include "mating/mating_table.h"
 #include "records/rows.h"
 #include "timeline/event.h"
 #include "timeline/nuc_state.h"
@@ -62,7 +62,8 @@ struct NucHold {
     CatchRule catchRule = CatchRule::SealedBrood;
     /// Last day held under each catch rule, in the order of CatchRule: what each costs.
     std::array<Day, kTokenCount<CatchRule>> catchBy{};
-    double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look
+    double layingShare = 0;  ///< of cells placed, chance of a laying queen at the first look;
+                             ///< weather that never lets her mate is in it
     double virginShare = 0;  ///< the same once her virgin was seen
     std::vector<StateShares>
         shares;  ///< at the start of work, per day from transferDay to catchDay
@@ -85,6 +86,8 @@ struct BatchTimeline {
     ChainCounts counts;
     std::vector<LoadSpan> loads;
     NucHold hold;
+    double neverMates = 0;  ///< chance of never mating for weather, 0..1
+    bool weather = false;   ///< possible seasons stand behind the first eggs
     /// Moment at which the risk of a queen out reaches the fact `first_out_risk`, least over boxes.
     Moment latestMove = Moment::max();
 
@@ -122,7 +125,9 @@ struct BatchDates {
     std::vector<EventDates> events;
     std::array<Moment, kTokenCount<CatchRule>> catchBy{};  ///< likely, under each rule
     Spread dueToFly;                                       ///< h after the graft
-    Spread firstEggs;                                      ///< h after the graft
+    EggHours firstEggs;     ///< of those that will lay, h after the graft
+    double neverMates = 0;  ///< chance of never mating for weather, 0..1
+    bool weather = false;   ///< possible seasons stand behind the first eggs
 };
 
 /// About when the cells of a grafted batch are sealed; the first of all moments for other starts.

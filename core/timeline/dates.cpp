@@ -46,6 +46,11 @@ private:
     void put(Event event, const Spread& spread, EventNote note = EventNote::None) {
         put(event, spread.at(0.05), spread.at(0.5), spread.at(0.95), note);
     }
+    /// So many hours after the first eggs of those that will lay.
+    void putEggs(Event event, double later) {
+        const auto at = [&](double q) { return out_.firstEggs.at(q) + later; };
+        put(event, at(0.05), at(0.5), at(0.95));
+    }
     /// An event set by a fact's hours after another.
     void rule(Event event, Event from, Fact key, double sign = 1,
               EventNote note = EventNote::None) {
@@ -209,15 +214,21 @@ private:
         put(Event::Mature, emerged.later(fact(Fact::MatureH)));
         tell(Event::Mature, Kind::Rule, Event::Emergence, Fact::MatureH, fact(Fact::MatureH));
 
-        const Day emergence = dayOf(likely(Event::Emergence));
         out_.dueToFly = mating_.dueToFly(emerged);
-        out_.firstEggs = mating_.firstEggs(emerged, emergence);
+        auto laying = mating_.laying(emerged, out_.graft);
+        out_.firstEggs = std::move(laying.eggs);
+        out_.neverMates = laying.neverMates;
+        out_.weather = laying.weather;
         put(Event::DueToFly, out_.dueToFly);
         tell(Event::DueToFly, Kind::Rule, Event::Emergence, Fact::FirstFlightD,
              out_.dueToFly.mean() - emerged.mean());
-        put(Event::FirstEggs, out_.firstEggs);
-        tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
-             fact(Fact::FirstEggsD) * 24);
+        putEggs(Event::FirstEggs, 0);
+        if (out_.weather)
+            tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
+                 fact(Fact::EggsAfterFlightD) * 24);
+        else
+            tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
+                 fact(Fact::FirstEggsD) * 24);
         looks();
     }
 
@@ -234,9 +245,12 @@ private:
             tell(Event::FirstLook, Kind::Rule, Event::Emergence, Fact::FirstLookD,
                  fact(Fact::FirstLookD) * 24);
         const double toSealed = fact(Fact::EggsToSealedD) * 24;
-        put(Event::SealedBrood, out_.firstEggs.later(toSealed));
+        putEggs(Event::SealedBrood, toSealed);
         tell(Event::SealedBrood, Kind::Rule, Event::FirstEggs, Fact::EggsToSealedD, toSealed);
-        const std::array byRule{look, std::max(look, hourOfMoment(likely(Event::SealedBrood))),
+        // A fixed figure gives the likely day; weather gives the day of the level asked for.
+        const double sealed =
+            out_.weather ? byEggs + toSealed : hourOfMoment(likely(Event::SealedBrood));
+        const std::array byRule{look, std::max(look, sealed),
                                 emergence + fact(Fact::CatchAgeD) * 24};
         for (std::size_t i = 0; i < byRule.size(); ++i)
             out_.catchBy[i] = hoursAfter(out_.graft, byRule[i]);

@@ -17,7 +17,7 @@ class Shares {
 public:
     Shares(const BatchDates& dates, const Facts& facts)
         : dates_(dates),
-          laying_(layingShare(facts, dates.given)),
+          laying_(layingShare(facts, dates.given) * (1 - dates.neverMates)),
           good_(facts[Fact::JudgedGood]),
           toSealed_(facts[Fact::EggsToSealedD] * 24) {}
 
@@ -71,8 +71,8 @@ NucHold holdOf(const BatchDates& dates, const Facts& facts) {
         hold.catchBy[i] = std::max(dayOf(dates.catchBy[i]), hold.transferDay);
     hold.lostDay =
         dayOf(likely(dates, Event::Emergence)) + Days{static_cast<int>(facts[Fact::LostVirginD])};
-    hold.layingShare = layingShare(facts, dates.given);
-    hold.virginShare = layingShare(facts, Given::Virgin);
+    hold.layingShare = layingShare(facts, dates.given) * (1 - dates.neverMates);
+    hold.virginShare = layingShare(facts, Given::Virgin) * (1 - dates.neverMates);
     const Shares shares(dates, facts);
     const auto start = std::chrono::hours{static_cast<int>(facts[Fact::WorkStartH])};
     for (Day day = hold.transferDay; day <= hold.catchDay; day += Days{1}) {

@@ -16,7 +16,8 @@ struct Reason {
         Rule,         ///< `from` plus the value of `fact`
         Method,       ///< hours of a step of the method
         FirstOfMany,  ///< first of so many cells to emerge
-        LaterOf       ///< the later of two others
+        LaterOf,      ///< the later of two others
+        Weather       ///< from the flying days of the possible seasons, then the value of `fact`
     };
     Event event{};
     Kind kind{};

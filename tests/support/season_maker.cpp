@@ -104,6 +104,17 @@ SeasonMaker& SeasonMaker::dayOff(std::string_view from, std::string_view until) 
     return *this;
 }
 
+SeasonMaker& SeasonMaker::weather(std::string_view from, std::string_view until, int tmaxC) {
+    for (Day on = day(from); on <= day(until); on += Days{1}) {
+        WeatherDay row;
+        row.id = next<WeatherDay>();
+        row.date = on;
+        row.tmaxC = Tenths{tmaxC * 10};
+        rows_.add(row);
+    }
+    return *this;
+}
+
 SeasonMaker& SeasonMaker::batch(const std::string& label, std::string_view on, int hour, int grafts,
                                 const std::string& builder, const std::string& method) {
     const MethodSteps* steps = nullptr;

@@ -29,6 +29,8 @@ public:
     SeasonMaker& makeUp(const std::string& builder, std::string_view day, int hour, bool openBrood);
     SeasonMaker& look(const std::string& builder, std::string_view day);
     SeasonMaker& dayOff(std::string_view from, std::string_view until);
+    /// Every day from one to another as warm as this, dry and calm.
+    SeasonMaker& weather(std::string_view from, std::string_view until, int tmaxC);
     /// One batch of one bar, standing in `builder` at every step of its method.
     SeasonMaker& batch(const std::string& label, std::string_view day, int hour, int grafts,
                        const std::string& builder, const std::string& method = "one box");

@@ -26,6 +26,7 @@ SeasonMaker season() {
     for (int i = 1; i <= 6; ++i)
         maker.batch(std::to_string(i), toText(day("2027-05-12") + Days{6 * i}), 12, 20 + i,
                     i % 2 == 0 ? "Box 1" : "Box 2");
+    maker.weather("2026-01-01", "2026-06-20", 16).weather("2026-06-21", "2026-12-31", 22);
     return maker.makeUp("Box 1", "2027-05-23", 17, true).dayOff("2027-06-12", "2027-06-13");
 }
 
@@ -37,7 +38,7 @@ public:
     ChangeSet next(const Snapshot& snapshot) {
         const auto batch = maker_.batchId(std::to_string(pick(1, 6)));
         ChangeSet changes;
-        switch (pick(0, 6)) {
+        switch (pick(0, 7)) {
             case 0:
             case 1: {
                 auto moved =
@@ -73,6 +74,15 @@ public:
                 edited.catchRule = static_cast<CatchRule>(pick(0, 2));
                 edited.larvaToH = pick(18, 48);
                 edited.larvaFromH = 12;
+                changes.edit(row, edited);
+                break;
+            }
+            case 6: {
+                // A cold or a warm day of the year before, which is part of every possible season.
+                const auto& days = snapshot.all<WeatherDay>();
+                const auto row = *(days.begin() + pick(0, static_cast<int>(days.size()) - 1));
+                auto edited = *row;
+                edited.tmaxC = Tenths{pick(0, 1) == 0 ? 120 : 220};
                 changes.edit(row, edited);
                 break;
             }

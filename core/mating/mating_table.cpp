@@ -1,0 +1,148 @@
+#include "mating/mating_table.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tenthday {
+namespace {
+
+/// Mating flights are flown about noon (11 to 16 h, S17), so eggs come about then.
+constexpr double kFlightHour = 14;
+
+/// Shares of emergence outside this part of the spread do not count.
+constexpr double kTail = 1e-6;
+
+/// For each day of a season the next flying day on it or after it.
+class NextFlight {
+public:
+    explicit NextFlight(std::span<const std::uint8_t> days) : next_(days.size() + 1) {
+        next_.back() = kNever;
+        for (auto i = days.size(); i-- > 0;)
+            next_[i] = days[i] != 0 ? static_cast<std::int32_t>(i) : next_[i + 1];
+    }
+    [[nodiscard]] std::int32_t from(std::int32_t day) const {
+        return static_cast<std::size_t>(day) < next_.size() ? next_[static_cast<std::size_t>(day)]
+                                                            : kNever;
+    }
+    static constexpr std::int32_t kNever = 1'000'000;
+
+private:
+    std::vector<std::int32_t> next_;
+};
+
+/// The ages, in whole days, and shares of a virgin's way to mating.
+struct Rules {
+    std::int32_t firstFlight;
+    std::array<double, 3> flightShares;  ///< sum 1
+    double secondShare;
+    std::int32_t eggsAfter;
+    std::int32_t lastAge;
+};
+
+Rules rulesOf(const Facts& facts) {
+    Rules rules{static_cast<std::int32_t>(std::lround(facts[Fact::FirstFlightD])),
+                {facts[Fact::FlightShare1], facts[Fact::FlightShare2], facts[Fact::FlightShare3]},
+                facts[Fact::SecondFlightShare],
+                static_cast<std::int32_t>(std::lround(facts[Fact::EggsAfterFlightD])),
+                static_cast<std::int32_t>(std::lround(facts[Fact::LastMatingD]))};
+    const double sum = rules.flightShares[0] + rules.flightShares[1] + rules.flightShares[2];
+    for (auto& share : rules.flightShares) share = sum > 0 ? share / sum : 1.0 / 3;
+    return rules;
+}
+
+/// Adds one season's chances for virgins of one day.
+void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, const Rules& rules,
+         double weight) {
+    const std::int32_t last = emergence + rules.lastAge;
+    for (std::size_t i = 0; i < rules.flightShares.size(); ++i) {
+        const double share = rules.flightShares[i] * weight;
+        const auto first = next.from(emergence + rules.firstFlight + static_cast<std::int32_t>(i));
+        if (first > last) {
+            day.neverMates += share;
+            continue;
+        }
+        const auto at = [&](std::int32_t flight) -> double& {
+            return day.eggsAtAge[static_cast<std::size_t>(flight - emergence + rules.eggsAfter)];
+        };
+        at(first) += share * (1 - rules.secondShare);
+        const auto second = next.from(first + 1);
+        (second > last ? day.neverMates : at(second)) += share * rules.secondShare;
+    }
+}
+
+}  // namespace
+
+MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons)
+    : seasons_(std::move(seasons)),
+      flightShares_{facts[Fact::FlightShare1], facts[Fact::FlightShare2],
+                    facts[Fact::FlightShare3]},
+      fixedMeanH_(facts[Fact::FirstEggsD] * 24),
+      fixedSdH_(facts[Fact::FirstEggsSdD] * 24) {
+    for (std::size_t i = 0; i < flightHours_.size(); ++i)
+        flightHours_[i] = (facts[Fact::FirstFlightD] + static_cast<double>(i)) * 24;
+    if (seasons_ && seasons_->size() > 0) fill(facts);
+}
+
+void MatingTable::fill(const Facts& facts) {
+    const auto rules = rulesOf(facts);
+    const auto days = std::max(seasons_->window().size() - rules.lastAge, 0);
+    const auto ages = static_cast<std::size_t>(rules.lastAge + rules.eggsAfter + 1);
+    days_.assign(static_cast<std::size_t>(days), {0, std::vector<double>(ages)});
+    const double weight = 1.0 / static_cast<double>(seasons_->size());
+    for (std::size_t season = 0; season < seasons_->size(); ++season) {
+        const NextFlight next(seasons_->days(season));
+        for (std::int32_t day = 0; day < days; ++day)
+            add(days_[static_cast<std::size_t>(day)], day, next, rules, weight);
+    }
+}
+
+const EmergenceDay* MatingTable::find(Day emergence) const {
+    if (!seasons_) return nullptr;
+    const auto at = (emergence - seasons_->window().first).count();
+    return at >= 0 && at < static_cast<std::int64_t>(days_.size())
+               ? &days_[static_cast<std::size_t>(at)]
+               : nullptr;
+}
+
+bool MatingTable::knowsWeather(Day emergence) const { return find(emergence) != nullptr; }
+
+Spread MatingTable::dueToFly(const Spread& emerged) const {
+    return emerged.plusOneOf(flightHours_, flightShares_);
+}
+
+MatingTable::Laying MatingTable::laying(const Spread& emerged, Moment graft) const {
+    const EggHours fixed(emerged.plusNormal(fixedMeanH_, fixedSdH_));
+    if (days_.empty()) return {fixed, 0, false};
+    const Day first = dayOf(hoursAfter(graft, emerged.at(kTail)));
+    const Day last = dayOf(hoursAfter(graft, emerged.at(1 - kTail)));
+    if (!knowsWeather(first) || !knowsWeather(last)) return {fixed, 0, false};
+    std::vector<double> onDay;  // chance of first eggs on each day from `first` on
+    double never = 0;
+    double before = 0;
+    for (Day day = first; day <= last; day += Days{1}) {
+        const double by = day == last ? 1 : emerged.by(hoursBetween(graft, Moment{day + Days{1}}));
+        const double share = by - before;
+        before = by;
+        const auto& ahead = *find(day);
+        never += share * ahead.neverMates;
+        const auto offset = static_cast<std::size_t>((day - first).count());
+        onDay.resize(offset + ahead.eggsAtAge.size());
+        for (std::size_t age = 0; age < ahead.eggsAtAge.size(); ++age)
+            onDay[offset + age] += share * ahead.eggsAtAge[age];
+    }
+    const double lays = 1 - never;
+    if (lays < kTail)  // none will lay: the figure for fine weather, so that dates remain
+        return {fixed, never, true};
+    std::vector<EggHours::Step> steps;
+    double sum = 0;
+    for (std::size_t i = 0; i < onDay.size(); ++i) {
+        if (onDay[i] <= 0) continue;
+        sum += onDay[i];
+        steps.push_back(
+            {hoursBetween(graft, Moment{first + Days{static_cast<int>(i)}}) + kFlightHour,
+             sum / lays});
+    }
+    return {EggHours(std::move(steps)), never, true};
+}
+
+}  // namespace tenthday

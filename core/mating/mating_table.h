@@ -1,0 +1,62 @@
+/// @file mating_table.h  From emergence to flights and first eggs, with the weather of the season.
+#pragma once
+#include <array>
+#include <memory>
+#include <vector>
+
+#include "biology/spread.h"
+#include "calendar/day.h"
+#include "facts/facts.h"
+#include "mating/egg_hours.h"
+#include "weather/flying_seasons.h"
+
+namespace tenthday {
+
+/// What lies ahead of virgins that emerged on one day.
+struct EmergenceDay {
+    /// Chance that no flying day comes while she can mate, or no second one where she needs it.
+    double neverMates = 0;
+    /// Chance of first eggs at each age in whole days, over all virgins: with neverMates they sum
+    /// to 1. Index 0 is the day of emergence.
+    std::vector<double> eggsAtAge;
+};
+
+/// How virgins go on from emergence; shared by all batches of a snapshot. With possible seasons it
+/// counts days on which they could fly: a virgin first flies at 6, 7 or 8 days of age, needs one
+/// flying day (a share needs a second), lays 3 days after the last, and fails if she has not mated
+/// by 21 days of age. Without seasons: one fixed figure (S61). Sources: S47, S49, S52, S58, S17.
+class MatingTable {
+public:
+    /// @param seasons  may be null, or hold none: no weather is known
+    explicit MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons = {});
+
+    /// Whether weather is reckoned with for virgins of that day: there are seasons, and their days
+    /// reach to the end of her mating age.
+    [[nodiscard]] bool knowsWeather(Day emergence) const;
+    /// The figures of one emergence day; none where weather is not known.
+    [[nodiscard]] const EmergenceDay* find(Day emergence) const;
+    [[nodiscard]] const std::shared_ptr<const FlyingSeasons>& seasons() const { return seasons_; }
+
+    /// When queens with this emergence first fly, were the weather fine (S47, shares from memory).
+    [[nodiscard]] Spread dueToFly(const Spread& emerged) const;
+
+    struct Laying {
+        EggHours eggs;          ///< of those that will lay
+        double neverMates = 0;  ///< for weather, 0..1
+        bool weather = false;   ///< reckoned with
+    };
+    /// @param emerged  h after the graft
+    [[nodiscard]] Laying laying(const Spread& emerged, Moment graft) const;
+
+private:
+    void fill(const Facts& facts);
+
+    std::shared_ptr<const FlyingSeasons> seasons_;
+    std::array<double, 3> flightHours_{};
+    std::array<double, 3> flightShares_{};
+    double fixedMeanH_;
+    double fixedSdH_;
+    std::vector<EmergenceDay> days_;  ///< from the seasons' first day on
+};
+
+}  // namespace tenthday

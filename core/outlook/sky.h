@@ -1,0 +1,18 @@
+/// @file sky.h  What a book knows of the weather, for its season.
+#pragma once
+#include <memory>
+
+#include "mating/mating_table.h"
+#include "records/snapshot.h"
+
+namespace tenthday {
+
+/// The possible seasons of the snapshot's weather rows: from 60 days before its season, for batches
+/// whose queens still sit in nucs, to 120 days after, for those grafted last. Null where the rows
+/// hold no past year of them.
+[[nodiscard]] std::shared_ptr<const FlyingSeasons> flyingSeasons(const Snapshot& snapshot);
+
+/// The mating table with that weather. Never null.
+[[nodiscard]] std::shared_ptr<const MatingTable> matingTable(const Snapshot& snapshot);
+
+}  // namespace tenthday

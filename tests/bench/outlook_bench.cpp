@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "outlook/outlook.h"
+#include "outlook/sky.h"
 #include "records/method_catalogue.h"
 #include "records/verbs.h"
 #include "support/large_season.h"
@@ -22,7 +23,7 @@ constexpr int kPlanned = 300;
 void oneBatch(benchmark::State& state) {
     const auto batch = season().find(test::largeSeasonBatch(kPlanned));
     const auto& all = season();
-    const MatingTable mating(all.facts());
+    const auto mating = matingTable(all);
     const BatchInputs inputs{batch,
                              all.all<BatchBar>().of(batch->id.uuid),
                              all.all<BatchLoad>().of(batch->id.uuid),
@@ -32,7 +33,7 @@ void oneBatch(benchmark::State& state) {
                              all.all<Step>().of(batch->method.uuid),
                              CatchRule::SealedBrood,
                              &all.facts(),
-                             &mating};
+                             mating.get()};
     for (auto _ : state) benchmark::DoNotOptimize(timelineOf(inputs));
 }
 BENCHMARK(oneBatch)->Unit(benchmark::kMicrosecond);
@@ -79,6 +80,26 @@ void outlookAfterOneBatchMoved(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(outlookOf(steps[++n % 2], memo));
 }
 BENCHMARK(outlookAfterOneBatchMoved)->Unit(benchmark::kMillisecond);
+
+/// Thirty years of weather: the possible seasons and what they mean for each emergence day.
+void matingTableAfresh(benchmark::State& state) {
+    for (auto _ : state) benchmark::DoNotOptimize(matingTable(season()));
+}
+BENCHMARK(matingTableAfresh)->Unit(benchmark::kMillisecond);
+
+/// One more day recorded: every batch is reckoned anew.
+void outlookAfterAWeatherChange(benchmark::State& state) {
+    ChangeSet changes;
+    const auto row = *season().all<WeatherDay>().begin();
+    auto edited = *row;
+    edited.tmaxC = Tenths{edited.tmaxC->value > 180 ? 100 : 250};
+    changes.edit(row, edited);
+    const Snapshot steps[2] = {season(), applied(season(), changes).value()};
+    OutlookMemo memo;
+    int step = 0;
+    for (auto _ : state) benchmark::DoNotOptimize(outlookOf(steps[step ^= 1], memo));
+}
+BENCHMARK(outlookAfterAWeatherChange)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace tenthday

@@ -33,6 +33,7 @@ public:
         for (int n = 0; n < size_.nucs / 2; ++n) addBox(n);
         for (int n = 0; n < kStarters + kFinishers; ++n) addBuilder(n);
         for (int n = 0; n < size_.batches; ++n) addBatch(n);
+        addWeather();
         Snapshot empty;
         empty.setToday(today_);
         empty.setSeason(id<Season>(1));
@@ -58,6 +59,21 @@ private:
             yard.roles = "mating builder";
             yard.driveOrder = n;
             rows_.add(yard);
+        }
+    }
+
+    /// Spells of four days about a yearly wave: 4 degrees at midwinter, 24 at midsummer.
+    void addWeather() {
+        int n = 0;
+        for (Day on = today_ - Days{size_.weatherYears * 365}; on < today_; on += Days{1}, ++n) {
+            const int away = std::abs((n + 5) % 365 - 182);  // of midwinter; today is in June
+            WeatherDay row;
+            row.id = id<WeatherDay>(number(n));
+            row.date = on;
+            row.tmaxC = Tenths{40 + (away * 200) / 182 + mixed(n / 4, 100) - 50};
+            row.rainMm = Tenths{std::max(mixed(n / 2, 60) - 40, 0)};
+            row.windMs = Tenths{10 + mixed(n, 50)};
+            rows_.add(row);
         }
     }
 

@@ -6,7 +6,8 @@ namespace tenthday::test {
 
 struct LargeSeason {
     int batches = 400;
-    int nucs = 5000;  ///< sides; each box has two
+    int nucs = 5000;        ///< sides; each box has two
+    int weatherYears = 30;  ///< a daily record up to yesterday
 };
 
 /// A season April to October 2027 in which today is 14 June. Grafts are spread over 118 days;

@@ -53,6 +53,10 @@ Q_SIGNALS:
     void previewDropped();
     void moveRequested(tenthday::Id<tenthday::Batch> batch, tenthday::Day day);
     void batchSelected();
+    /// Enter, or a double click on the batch.
+    void editRequested(tenthday::Id<tenthday::Batch> batch);
+    /// A double click where no batch is.
+    void planRequested(tenthday::Day day);
     void dayChosen(tenthday::Day day);
 
 protected:
@@ -62,6 +66,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;

@@ -21,6 +21,17 @@ void SeasonChart::mouseMoveEvent(QMouseEvent* event) {
     goTo(gesture_->moved(*this, event->position()));
 }
 
+void SeasonChart::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton) return event->ignore();
+    card_->hide();
+    const auto target = under(event->position());
+    const bool isDay = target.hit == Hit::Ground || target.hit == Hit::Head;
+    if (!target.batch.isNone())
+        Q_EMIT editRequested(target.batch);
+    else if (isDay && target.day)
+        Q_EMIT planRequested(*target.day);
+}
+
 void SeasonChart::mouseReleaseEvent(QMouseEvent* event) {
     pointer_ = event->position();
     if (event->button() != Qt::LeftButton) return event->ignore();
@@ -114,6 +125,11 @@ bool SeasonChart::moveKey(int key, Qt::KeyboardModifiers with) {
             return stepBatch(-1), true;
         case Qt::Key_Down:
             return stepBatch(1), true;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (!options_.selected) return false;
+            Q_EMIT editRequested(*options_.selected);
+            return true;
         default:
             return false;
     }

@@ -53,4 +53,10 @@ void makeList(QTableView& table, const QString& name) {
     table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 }
 
+void makeCompact(QTableView& table) {
+    table.verticalHeader()->setMinimumSectionSize(1);
+    table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 5);
+}
+
 }  // namespace tenthday

@@ -12,5 +12,7 @@ void makeHead(QLabel& label, double times = 1.4);
 
 /// A table that is read line by line: whole rows chosen, no grid, air between columns.
 void makeList(QTableView& table, const QString& name);
+/// Lines as low as their text lets: for lists that stand among other things.
+void makeCompact(QTableView& table);
 
 }  // namespace tenthday

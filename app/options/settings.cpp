@@ -6,6 +6,7 @@ namespace {
 const QString kLastBook = QStringLiteral("book/last");
 const QString kLook = QStringLiteral("window/look");
 const QString kPlace = QStringLiteral("window/place");
+const QString kFreeWeekdays = QStringLiteral("work/free_weekdays");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -40,6 +41,20 @@ LookChoice Settings::look() const {
 void Settings::setLook(LookChoice choice) {
     const auto text = token(choice);
     store_->setValue(kLook, QString::fromUtf8(text.data(), text.size()));
+}
+
+std::array<bool, 7> Settings::freeWeekdays() const {
+    // "0000011": Saturday and Sunday.
+    const auto text = store_->value(kFreeWeekdays).toString();
+    std::array<bool, 7> free{};
+    for (int i = 0; i < 7 && i < text.size(); ++i)
+        free[static_cast<std::size_t>(i)] = text[i] == u'1';
+    return free;
+}
+void Settings::setFreeWeekdays(const std::array<bool, 7>& weekdays) {
+    QString text;
+    for (const bool free : weekdays) text += free ? u'1' : u'0';
+    store_->setValue(kFreeWeekdays, text);
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

@@ -3,6 +3,7 @@
 #include <QRect>
 #include <QSettings>
 #include <QString>
+#include <array>
 #include <memory>
 
 #include "base/tokens.h"
@@ -33,6 +34,10 @@ public:
 
     [[nodiscard]] LookChoice look() const;
     void setLook(LookChoice choice);
+
+    /// Weekdays on which nobody wants to work, Monday first; none when never set.
+    [[nodiscard]] std::array<bool, 7> freeWeekdays() const;
+    void setFreeWeekdays(const std::array<bool, 7>& weekdays);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

@@ -25,6 +25,12 @@ QString partOfDay(Hour hour) {
     return Words::tr("night");
 }
 
+QString clockOf(Moment moment) {
+    const auto minutes = (moment - Moment{dayOf(moment)}).count();
+    const QTime time(static_cast<int>(minutes / 60), static_cast<int>(minutes % 60));
+    return QLocale().toString(time, QStringLiteral("H:mm"));
+}
+
 }  // namespace
 
 QDate toQDate(Day day) {
@@ -70,10 +76,11 @@ QString yearNumber(Day day) {
 QString weekLabel(Day day) { return Words::tr("W%1").arg(QLocale().toString(isoWeekOf(day).week)); }
 
 QString dayAndClock(Moment moment) {
-    const auto minutes = (moment - Moment{dayOf(moment)}).count();
-    const QTime time(static_cast<int>(minutes / 60), static_cast<int>(minutes % 60));
-    return Words::tr("%1 %2").arg(weekdayAndDay(dayOf(moment)),
-                                  QLocale().toString(time, QStringLiteral("H:mm")));
+    return Words::tr("%1 %2").arg(weekdayAndDay(dayOf(moment)), clockOf(moment));
+}
+
+QString shortDayAndClock(Moment moment) {
+    return Words::tr("%1 %2").arg(shortDay(dayOf(moment)), clockOf(moment));
 }
 
 QString dayAndPart(Moment moment) {

@@ -29,6 +29,8 @@ namespace tenthday {
 [[nodiscard]] QString weekLabel(Day day);
 /// "Thu 17 Jun 14:00".
 [[nodiscard]] QString dayAndClock(Moment moment);
+/// "17 Jun 14:00".
+[[nodiscard]] QString shortDayAndClock(Moment moment);
 /// The part of the day a moment falls in, with its day, for "before ...": "Fri 18 Jun, morning".
 /// Morning ends at 11, midday at 14, afternoon at 18, evening at 22.
 [[nodiscard]] QString dayAndPart(Moment moment);

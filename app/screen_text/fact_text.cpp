@@ -41,8 +41,12 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly from the earliest age"),
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly a day later"),
     QT_TRANSLATE_NOOP("Words", "Share of virgins due to fly two days later"),
-    QT_TRANSLATE_NOOP("Words", "Age at first egg"),
-    QT_TRANSLATE_NOOP("Words", "Spread (standard deviation) of age at first egg"),
+    QT_TRANSLATE_NOOP("Words", "Share of queens that fly on a second day"),
+    QT_TRANSLATE_NOOP("Words", "First eggs, from the last mating flight"),
+    QT_TRANSLATE_NOOP("Words", "Last age at which a virgin can still mate"),
+    QT_TRANSLATE_NOOP("Words", "Age at first egg, where no weather is known"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) of age at first egg, where no weather is known"),
     QT_TRANSLATE_NOOP("Words", "First look into the nuc, from emergence"),
     QT_TRANSLATE_NOOP("Words", "Sealed worker brood after the first eggs"),
     QT_TRANSLATE_NOOP("Words", "Age at catching under the rule by age"),
@@ -72,6 +76,10 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Second look for wild cells, last day"),
     QT_TRANSLATE_NOOP("Words", "Share of queens that should have eggs by the first look"),
     QT_TRANSLATE_NOOP("Words", "Hour at which the work of a day starts"),
+    QT_TRANSLATE_NOOP("Words", "A flying day is as warm as this at least"),
+    QT_TRANSLATE_NOOP("Words", "A flying day has no more wind than this"),
+    QT_TRANSLATE_NOOP("Words", "A flying day has less rain than this"),
+    QT_TRANSLATE_NOOP("Words", "Past years also serve shifted by up to so many days"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

@@ -38,12 +38,20 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("set %1").arg(subject);
         case Verb::TickTask:
             return Words::tr("tick a task of %1").arg(subject);
+        case Verb::PlanBatch:
+            return Words::tr("plan batch %1").arg(subject);
+        case Verb::EditBatch:
+            return Words::tr("change batch %1").arg(subject);
+        case Verb::DeleteBatch:
+            return Words::tr("delete batch %1").arg(subject);
     }
     return subject;
 }
 
-QString withDay(const QString& edit, std::optional<Day> day) {
-    return day ? Words::tr("%1 to %2").arg(edit, weekdayAndDay(*day)) : edit;
+QString withDay(Verb verb, const QString& edit, std::optional<Day> day) {
+    if (!day) return edit;
+    return verb == Verb::PlanBatch ? Words::tr("%1 on %2").arg(edit, weekdayAndDay(*day))
+                                   : Words::tr("%1 to %2").arg(edit, weekdayAndDay(*day));
 }
 
 /// A label may hold the sign that marks a menu's key.
@@ -158,10 +166,10 @@ QString lookDark() { return Words::tr("D&ark"); }
 QString undo() { return Words::tr("&Undo"); }
 QString redo() { return Words::tr("&Redo"); }
 QString undo(Verb verb, const QString& subject, std::optional<Day> day) {
-    return Words::tr("&Undo: %1").arg(forMenu(withDay(editName(verb, subject), day)));
+    return Words::tr("&Undo: %1").arg(forMenu(withDay(verb, editName(verb, subject), day)));
 }
 QString redo(Verb verb, const QString& subject, std::optional<Day> day) {
-    return Words::tr("&Redo: %1").arg(forMenu(withDay(editName(verb, subject), day)));
+    return Words::tr("&Redo: %1").arg(forMenu(withDay(verb, editName(verb, subject), day)));
 }
 
 QString noBookHead() { return Words::tr("No book is open"); }

@@ -11,6 +11,7 @@
 #include <QStandardPaths>
 #include <QStatusBar>
 
+#include "batches/batch_editor.h"
 #include "book/backups.h"
 #include "book/finished_file.h"
 #include "book/new_book.h"
@@ -62,6 +63,8 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
 
 MainWindow::~MainWindow() { dropPages(); }
 
+BatchEditor* MainWindow::batchEditor() const { return editor_; }
+
 void MainWindow::connectActions() {
     const auto on = [this](QAction* action, auto&& act) {
         connect(action, &QAction::triggered, this, std::forward<decltype(act)>(act));
@@ -75,6 +78,10 @@ void MainWindow::connectActions() {
     on(actions_.quit, [this] { close(); });
     on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
     on(actions_.redo, [this] { undoOrRedo(&Desk::redo); });
+    on(actions_.planBatch, [this] { planBatch({}); });
+    on(actions_.editBatch, [this] {
+        if (const auto batch = chart_->selectedBatch()) editBatch(*batch);
+    });
     on(actions_.zoomIn, [this] { chart_->zoomIn(); });
     on(actions_.zoomOut, [this] { chart_->zoomOut(); });
     on(actions_.wholeSeason, [this] { chart_->showWholeSeason(); });
@@ -134,6 +141,7 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
 }
 
 void MainWindow::dropPages() {
+    delete editor_;
     for (const auto& [page, action] : bookPages_) delete page;
     bookPages_.clear();
     chart_ = nullptr;
@@ -152,6 +160,8 @@ void MainWindow::makePages() {
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
     addPage(chart_, actions_.seasonPage);
+    connect(chart_, &SeasonChart::editRequested, this, &MainWindow::editBatch);
+    connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
     connect(chart_, &SeasonChart::dayChosen, nucs_, &NucsPage::setDay);
     connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
     showPage(chart_);
@@ -240,6 +250,26 @@ void MainWindow::exportList() {
 void MainWindow::showWeekSheet() {
     const auto day = chart_->chosenDay().value_or(desk_->snapshot().today());
     showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
+}
+
+void MainWindow::planBatch(std::optional<Day> day) {
+    const auto& snapshot = desk_->snapshot();
+    const auto on = day ? *day : chart_->chosenDay().value_or(snapshot.today());
+    openEditor(newDraft(snapshot, on, newId<Batch>()));
+}
+
+void MainWindow::editBatch(Id<Batch> batch) {
+    if (desk_->snapshot().find(batch)) openEditor(draftOf(desk_->snapshot(), batch));
+}
+
+void MainWindow::openEditor(const BatchDraft& draft) {
+    delete editor_;
+    editor_ = new BatchEditor(*desk_, settings_, draft, this);
+    editor_->setAttribute(Qt::WA_DeleteOnClose);
+    connect(editor_, &QDialog::accepted, this, [this, id = draft.id] {
+        if (desk_->snapshot().find(id)) chart_->setSelectedBatch(id);
+    });
+    editor_->open();
 }
 
 void MainWindow::showKeys() {

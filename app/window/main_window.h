@@ -2,6 +2,7 @@
 #pragma once
 #include <QMainWindow>
 #include <QPalette>
+#include <QPointer>
 #include <QTimer>
 #include <functional>
 #include <memory>
@@ -9,6 +10,7 @@
 #include <vector>
 
 #include "desk/desk.h"
+#include "drafting/batch_draft.h"
 #include "options/settings.h"
 #include "window/questions.h"
 #include "window/window_actions.h"
@@ -18,6 +20,7 @@ class QStackedWidget;
 
 namespace tenthday {
 
+class BatchEditor;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
@@ -45,6 +48,8 @@ public:
     [[nodiscard]] WindowActions& actions() { return actions_; }
     /// The chart of the open book, or null.
     [[nodiscard]] SeasonChart* chart() const { return chart_; }
+    /// Where a batch is planned or changed, or null.
+    [[nodiscard]] BatchEditor* batchEditor() const;
     /// The page of nucs, or null.
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
     /// The page of trade numbers, or null.
@@ -67,6 +72,10 @@ private:
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
     void showWeekSheet();
+    /// A new batch that starts on the day; on the chosen day when none is given.
+    void planBatch(std::optional<Day> day);
+    void editBatch(Id<Batch> batch);
+    void openEditor(const BatchDraft& draft);
     void importList();
     void exportList();
     void showKeys();
@@ -92,6 +101,7 @@ private:
     QStackedWidget* pages_;
     /// Of the open book; each with the action that shows it.
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
+    QPointer<BatchEditor> editor_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     FactsPage* facts_ = nullptr;

@@ -5,6 +5,7 @@
 #include <QMenuBar>
 #include <QToolBar>
 
+#include "screen_text/batch_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -38,6 +39,9 @@ WindowActions::WindowActions(QMainWindow& window) {
     auto& edit = *window.menuBar()->addMenu(window_text::editMenu());
     undo = add(edit, window_text::undo(), {Qt::CTRL | Qt::Key_Z});
     redo = add(edit, window_text::redo(), {Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
+    edit.addSeparator();
+    planBatch = add(edit, batch_text::planEntry(), {Qt::CTRL | Qt::Key_B});
+    editBatch = add(edit, batch_text::editEntry(), {Qt::CTRL | Qt::Key_Return});
 
     auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
@@ -85,8 +89,9 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action : {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn,
-                         zoomOut, wholeSeason, goToToday, eachNuc, seasonPage, nucsPage, factsPage})
+    for (auto* action :
+         {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn, zoomOut, wholeSeason,
+          goToToday, eachNuc, planBatch, editBatch, seasonPage, nucsPage, factsPage})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

@@ -27,6 +27,8 @@ struct WindowActions {
     QAction* exportList;
     QAction* weekSheet;
     QAction* quit;
+    QAction* planBatch;
+    QAction* editBatch;
     QAction* undo;
     QAction* redo;
     QAction* zoomIn;

@@ -265,8 +265,8 @@ Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft, c
         next.day += repeat.every;
         if (auto done = write(edit, next, newUuid); !done) return done.error();
     }
-    const auto verb = snapshot.find(draft.id) ? Verb::EditBatch : Verb::PlanBatch;
-    return edit.changes(verb, draft.label, draft.day);
+    return snapshot.find(draft.id) ? edit.changes(Verb::EditBatch, draft.label, {})
+                                   : edit.changes(Verb::PlanBatch, draft.label, draft.day);
 }
 
 Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {

@@ -39,51 +39,67 @@ private:
 class Maker {
 public:
     Maker(const Stretch& record, const DayWindow& season, const DayWindow& window)
-        : record_(record), season_(season), window_(window) {
-        const int first = yearOf(window.first) - yearOf(record.days().last);
+        : record_(record),
+          season_{static_cast<std::size_t>((season.first - window.first).count()),
+                  static_cast<std::size_t>(season.size())} {
         oldest_ = yearOf(window.first) - yearOf(record.days().first) + 1;
-        newest_ = std::max(first - 1, 1);
+        const int newest = std::max(yearOf(window.first) - yearOf(record.days().last) - 1, 1);
+        for (int years = newest; years <= oldest_; ++years) {
+            auto& days = mapped_.emplace_back();
+            days.reserve(static_cast<std::size_t>(window.size()));
+            for (Day day = window.first; day <= window.last; day += Days{1})
+                days.push_back(yearsBefore(day, years));
+        }
+        newest_ = newest;
     }
 
     [[nodiscard]] int oldest() const { return oldest_; }
 
     /// Nine days in ten of the season are recorded.
     [[nodiscard]] bool serves(int years, Days shift) const {
-        std::int32_t found = 0;
-        for (Day day = season_.first; day <= season_.last; day += Days{1})
-            found += record_.on(yearsBefore(day, years) + shift) != kUnknown;
-        return found * 10 >= season_.size() * 9;
+        if (years < newest_) return false;
+        const auto& days = daysOf(years);
+        std::size_t found = 0;
+        for (std::size_t i = 0; i < season_.days; ++i)
+            found += record_.on(days[season_.first + i] + shift) != kUnknown ? 1 : 0;
+        return found * 10 >= season_.days * 9;
     }
 
     [[nodiscard]] std::vector<std::uint8_t> season(int years, Days shift) const {
-        std::vector<std::uint8_t> flags;
-        flags.reserve(static_cast<std::size_t>(window_.size()));
+        std::vector<std::uint8_t> flags(daysOf(years).size());
         std::uint8_t last = 0;
-        for (Day day = window_.first; day <= window_.last; day += Days{1}) {
-            if (const auto flag = flagOf(day, years, shift); flag != kUnknown)
+        for (std::size_t i = 0; i < flags.size(); ++i) {
+            if (const auto flag = flagOf(i, years, shift); flag != kUnknown)
                 last = static_cast<std::uint8_t>(flag);
-            flags.push_back(last);
+            flags[i] = last;
         }
         return flags;
     }
 
 private:
+    [[nodiscard]] const std::vector<Day>& daysOf(int years) const {
+        return mapped_[static_cast<std::size_t>(years - newest_)];
+    }
+
     /// The record of that year; where it has none, of the year next to it that has.
-    [[nodiscard]] std::int8_t flagOf(Day day, int years, Days shift) const {
+    [[nodiscard]] std::int8_t flagOf(std::size_t i, int years, Days shift) const {
         for (int away = 0; away <= oldest_ - newest_; ++away)
             for (const int other : {years + away, years - away}) {
                 if (other < newest_ || other > oldest_) continue;
-                if (const auto flag = record_.on(yearsBefore(day, other) + shift); flag != kUnknown)
+                if (const auto flag = record_.on(daysOf(other)[i] + shift); flag != kUnknown)
                     return flag;
             }
         return kUnknown;
     }
 
     const Stretch& record_;
-    DayWindow season_;
-    DayWindow window_;
-    int oldest_;
-    int newest_;
+    struct {
+        std::size_t first;
+        std::size_t days;
+    } season_;
+    int oldest_ = 0;
+    int newest_ = 1;
+    std::vector<std::vector<Day>> mapped_;  ///< per years back from newest_: the window's days then
 };
 
 }  // namespace

@@ -1,0 +1,66 @@
+#include "batches/dates_list.h"
+
+#include <QHeaderView>
+#include <algorithm>
+
+#include "look/page_parts.h"
+#include "screen_text/batch_text.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
+
+namespace tenthday {
+namespace {
+
+constexpr int kColumns = 4;
+
+QString capital(QString text) {
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+QString rangeOf(const EventDates& dates) {
+    if (dates.note == EventNote::Observed) return batch_text::seen();
+    if (dates.earliest == dates.latest) return {};
+    return batch_text::range(shortDayAndClock(dates.earliest), shortDayAndClock(dates.latest));
+}
+
+}  // namespace
+
+DatesList::DatesList(QWidget* parent) : QTableWidget(parent) {
+    setColumnCount(kColumns);
+    QStringList heads;
+    for (int i = 0; i < kColumns; ++i) heads += batch_text::dateHead(i);
+    setHorizontalHeaderLabels(heads);
+    makeList(*this, batch_text::dates());
+    makeCompact(*this);
+    setEditTriggers(NoEditTriggers);
+    setSelectionMode(SingleSelection);
+    horizontalHeader()->setStretchLastSection(true);
+}
+
+void DatesList::show(const BatchTimeline& timeline) {
+    const auto kept = chosen();
+    auto events = timeline.events;
+    std::stable_sort(events.begin(), events.end(),
+                     [](const auto& a, const auto& b) { return a.likely < b.likely; });
+    setRowCount(static_cast<int>(events.size()));
+    events_.clear();
+    for (int row = 0; row < rowCount(); ++row) {
+        const auto& dates = events[static_cast<std::size_t>(row)];
+        events_.push_back(dates.event);
+        const QStringList cells{capital(chart_text::event(dates.event)), dayAndClock(dates.likely),
+                                batch_text::dayNumber(timeline.dayNumber(dates.likely)),
+                                rangeOf(dates)};
+        for (int column = 0; column < kColumns; ++column)
+            setItem(row, column, new QTableWidgetItem(cells[column]));
+        item(row, 2)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        if (kept == dates.event) setCurrentCell(row, 0);
+    }
+}
+
+std::optional<Event> DatesList::chosen() const {
+    const auto row = static_cast<std::size_t>(currentRow());
+    return row < events_.size() ? std::optional(events_[row]) : std::nullopt;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,43 @@
+#include "batches/trial_worker.h"
+
+#include <QCoreApplication>
+#include <QPointer>
+#include <QThreadPool>
+
+namespace tenthday {
+namespace {
+
+constexpr std::size_t kNearest = 3;
+
+}  // namespace
+
+void TrialWorker::cancel() {
+    if (cancelled_) *cancelled_ = true;
+    cancelled_.reset();
+}
+
+void TrialWorker::ask(const Snapshot& snapshot, const BatchDraft& draft, const FreeDays& free) {
+    cancel();
+    auto cancelled = std::make_shared<std::atomic<bool>>(false);
+    cancelled_ = cancelled;
+    // The worker touches nothing of this object; its answers come back through the event loop.
+    const auto answer = [cancelled, me = QPointer(this)](const TrialResult& result) {
+        QMetaObject::invokeMethod(qApp, [cancelled, me, result] {
+            if (me && !*cancelled) Q_EMIT me->found(result);
+        });
+    };
+    QThreadPool::globalInstance()->start([=] {
+        const auto isCancelled = [&] { return cancelled->load(); };
+        if (isCancelled()) return;
+        DayTrials trials(snapshot, draft, free);
+        TrialResult result;
+        if (auto own = trials.on(draft.day)) result.own = std::move(own).value();
+        result.week = trials.week(isCancelled);
+        if (isCancelled()) return;
+        answer(result);
+        result.nearest = trials.nearestClear(kNearest, isCancelled);
+        if (!isCancelled()) answer(result);
+    });
+}
+
+}  // namespace tenthday

@@ -1,0 +1,434 @@
+#include "batches/batch_editor.h"
+
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSettings>
+#include <QSpinBox>
+#include <QTest>
+#include <QToolButton>
+
+#include "app/book/book_fixture.h"
+#include "batches/bars_form.h"
+#include "batches/dates_list.h"
+#include "batches/draft_form.h"
+#include "batches/week_table.h"
+#include "batches/yards_form.h"
+#include "book/new_book.h"
+#include "screen_text/dates.h"
+#include "support/draft_maker.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+
+constexpr int kPatience = 10'000;  // ms
+
+/// A book with one yard, a box of every kind and thirty nucs; today is 1 May 2027.
+class BatchEditorTest : public test::BookTest {
+protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        open(rows());
+    }
+    void TearDown() override {
+        editor_.reset();
+        QLocale::setDefault(QLocale::c());
+    }
+
+    static ChangeSet rows() {
+        auto rows = newBookContent("Mill", day("2027-05-01"));
+        Yard yard;
+        yard.id = test::id<Yard>(1);
+        yard.label = "Mill";
+        yard.roles = "mating builder";
+        rows.add(yard);
+        const auto builder = [&](std::uint64_t n, const char* label, BuilderKind kind) {
+            Builder row;
+            row.id = test::id<Builder>(n);
+            row.label = label;
+            row.yard = yard.id;
+            row.kind = kind;
+            row.from = day("2027-03-01");
+            rows.add(row);
+        };
+        builder(1, "Box", BuilderKind::StarterFinisher);
+        builder(2, "Start", BuilderKind::Starter);
+        builder(3, "Finish", BuilderKind::Finisher);
+        for (std::uint64_t n = 1; n <= 30; ++n) {
+            rows.add(Box{test::id<Box>(n), 1, std::to_string(n), {}});
+            rows.add(
+                BoxStay{test::id<BoxStay>(n), 1, test::id<Box>(n), yard.id, day("2027-04-01")});
+            rows.add(
+                BoxLayout{test::id<BoxLayout>(n), 1, test::id<Box>(n), "7", day("2027-04-01")});
+            rows.add(NucSide{test::id<NucSide>(n), 1, test::id<BoxLayout>(n), "-", Frames{7}});
+            Stocking stocking;
+            stocking.id = test::id<Stocking>(n);
+            stocking.side = test::id<NucSide>(n);
+            stocking.day = day("2027-06-07");
+            stocking.openBrood = true;
+            rows.add(stocking);
+        }
+        Queen queen;
+        queen.id = test::id<Queen>(1);
+        queen.label = "B7";
+        queen.breederFrom = day("2027-03-01");
+        rows.add(queen);
+        return rows;
+    }
+
+    void open(const ChangeSet& rows, Access access = Access::ReadWrite,
+              std::string_view today = "2027-05-01") {
+        editor_.reset();
+        desk_.reset();
+        path_ = at(QStringLiteral("mill-%1.tenthday").arg(++books_));
+        ASSERT_TRUE(createBook(path_, rows, test::fixedOptions()).ok());
+        OpenOptions options = test::fixedOptions(access);
+        options.clock = Clock(day(today));
+        desk_ = Desk::open(path_, options).value();
+    }
+    BatchEditor& plan(std::string_view on = "2027-06-11") {
+        return show(newDraft(desk_->snapshot(), day(on), newId<Batch>()));
+    }
+    BatchEditor& edit(const std::string& label) {
+        const auto batch = findByLabel<Batch>(desk_->snapshot(), label);
+        return show(draftOf(desk_->snapshot(), batch->id));
+    }
+    BatchEditor& show(const BatchDraft& draft) {
+        editor_.reset();
+        if (!settings_)
+            settings_ = std::make_unique<Settings>(std::make_unique<QSettings>(
+                at(QStringLiteral("settings.ini")), QSettings::IniFormat));
+        editor_ = std::make_unique<BatchEditor>(*desk_, *settings_, draft);
+        editor_->show();
+        return *editor_;
+    }
+    /// Chooses an entry by keys: the first that begins so.
+    static void choose(QComboBox& box, const QString& text) {
+        box.setFocus();
+        QTest::keyClick(&box, Qt::Key_Home);
+        for (int i = 1; i < box.count() && !box.currentText().startsWith(text); ++i)
+            QTest::keyClick(&box, Qt::Key_Down);
+        ASSERT_TRUE(box.currentText().startsWith(text)) << box.currentText().toStdString();
+    }
+    static void type(QSpinBox& field, const QString& text) {
+        field.setFocus();
+        field.selectAll();
+        QTest::keyClicks(&field, text);
+        QTest::keyClick(&field, Qt::Key_Tab);
+    }
+    static void setDay(QDateEdit& field, std::string_view on) { field.setDate(toQDate(day(on))); }
+    std::string dateOf(Event event) {
+        auto& list = editor_->dates();
+        for (int row = 0; row < list.rowCount(); ++row) {
+            list.setCurrentCell(row, 0);
+            if (list.chosen() == event) return list.item(row, 1)->text().toStdString();
+        }
+        return "none";
+    }
+    std::string weekCell(int row, int column) {
+        return editor_->week().item(row, column)->text().toStdString();
+    }
+    bool waitForWeek() {
+        return QTest::qWaitFor([&] { return editor_->week().rowCount() == 7; }, kPatience);
+    }
+    bool waitForSum(const QString& part) {
+        return QTest::qWaitFor([&] { return editor_->weekSum().contains(part); }, kPatience);
+    }
+    bool settled() {
+        return QTest::qWaitFor([&] { return desk_->isPreviewing(); }, kPatience);
+    }
+    /// The batch of issue and handbook: larvae of 18 h grafted on Friday at 15:00, in one box.
+    void fillFriday() {
+        auto& form = editor_->form();
+        choose(form.method(), QStringLiteral("one box"));
+        type(form.hour(), QStringLiteral("15"));
+        type(form.larvaFrom(), QStringLiteral("18"));
+        type(form.larvaTo(), QStringLiteral("18"));
+        type(editor_->bars().grafts(0), QStringLiteral("20"));
+    }
+    void noWeekend() {
+        for (const int weekday : {5, 6})
+            QTest::mouseClick(&editor_->freeWeekday(weekday), Qt::LeftButton);
+    }
+
+    QString path_;
+    int books_ = 0;
+    std::unique_ptr<Desk> desk_;
+    std::unique_ptr<Settings> settings_;
+    std::unique_ptr<BatchEditor> editor_;
+};
+
+TEST_F(BatchEditorTest, ShowsEveryDateWhileTyping) {
+    plan();
+    fillFriday();
+    ASSERT_TRUE(settled());
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return dateOf(Event::Emergence) == "Wed 23 Jun 21:00"; }, kPatience))
+        << dateOf(Event::Emergence);
+    EXPECT_EQ(dateOf(Event::Ripe), "Mon 21 Jun 15:00");
+    EXPECT_TRUE(desk_->snapshot().all<Batch>().empty()) << "nothing is saved yet";
+    EXPECT_EQ(desk_->outlook()->batches.size(), 1U) << "but all is previewed";
+}
+
+TEST_F(BatchEditorTest, SavesByKeyAsOneEditThatUndoTakesBack) {
+    const auto before = desk_->snapshot();
+    auto& editor = plan();
+    fillFriday();
+    choose(editor.bars().breeder(0), QStringLiteral("B7"));
+    type(*editor.yards().cells(test::id<Yard>(1)), QStringLiteral("9"));
+    QTest::keyClick(&editor, Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(editor.result(), QDialog::Accepted) << editor.told().toStdString();
+    const auto batch = findByLabel<Batch>(desk_->snapshot(), "1");
+    ASSERT_TRUE(batch);
+    const auto saved = draftOf(desk_->snapshot(), batch->id);
+    EXPECT_EQ(saved.hour, Hour{15});
+    EXPECT_EQ(saved.larvaFromH, 18);
+    ASSERT_EQ(saved.bars.size(), 1U);
+    EXPECT_EQ(saved.bars[0].cells, Cells{20});
+    EXPECT_EQ(saved.bars[0].breeder, test::id<Queen>(1));
+    EXPECT_EQ(saved.shares, (std::vector{std::pair{test::id<Yard>(1), Cells{9}}}));
+    EXPECT_EQ(saved.makeUp, MakeUpPlan::WithoutOpenBrood);
+    EXPECT_FALSE(desk_->isPreviewing());
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(BatchEditorTest, EscapeLeavesNoTrace) {
+    const auto before = desk_->snapshot();
+    auto& editor = plan();
+    fillFriday();
+    ASSERT_TRUE(settled());
+    QTest::keyClick(&editor, Qt::Key_Escape);
+    EXPECT_EQ(editor.result(), QDialog::Rejected);
+    EXPECT_FALSE(desk_->isPreviewing());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+    EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(BatchEditorTest, WithoutWeekendWorkFridayIsTheOnlyDay) {
+    plan();
+    fillFriday();
+    noWeekend();
+    ASSERT_TRUE(waitForSum(QStringLiteral("Friday 11 June is the only graft day")))
+        << editor_->weekSum().toStdString();
+    // The Friday's line: graft, confine, free, make up, count, cells out.
+    const std::vector<std::string> days{"Fri 11 Jun", "Mon 7 Jun",  "Tue 8 Jun",
+                                        "Thu 10 Jun", "Mon 14 Jun", "Mon 21 Jun"};
+    for (int column = 0; column < static_cast<int>(days.size()); ++column)
+        EXPECT_EQ(weekCell(4, column), days[static_cast<std::size_t>(column)]);
+    EXPECT_EQ(weekCell(4, 6), "none");
+    EXPECT_EQ(weekCell(2, 1), "Sat 5 Jun, free day");
+    EXPECT_EQ(settings_->freeWeekdays(),
+              (std::array<bool, 7>{false, false, false, false, false, true, true}));
+}
+
+TEST_F(BatchEditorTest, WithOpenBroodItSaysOneLookOnSaturday) {
+    auto& editor = plan();
+    fillFriday();
+    noWeekend();
+    choose(editor.form().makeUp(), QStringLiteral("for this batch, with open"));
+    ASSERT_TRUE(waitForSum(QStringLiteral("one look on Saturday")))
+        << editor_->weekSum().toStdString();
+    EXPECT_TRUE(editor_->weekSum().contains(QStringLiteral("Friday 11 June")));
+}
+
+TEST_F(BatchEditorTest, AStarterEmptiedTheDayAfterLeavesNoDay) {
+    auto& editor = plan();
+    fillFriday();
+    noWeekend();
+    choose(editor.form().method(), QStringLiteral("starter and finisher"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return editor.bars().count() == 1; }, kPatience));
+    QTest::qWait(20);
+    choose(editor.bars().builder(0, 0), QStringLiteral("Start"));
+    choose(editor.bars().builder(0, 1), QStringLiteral("Finish"));
+    ASSERT_TRUE(waitForSum(QStringLiteral("Every graft day brings work on a free day")))
+        << editor_->weekSum().toStdString();
+    EXPECT_TRUE(editor_->weekSum().contains(QStringLiteral("move cells on Saturday")))
+        << editor_->weekSum().toStdString();
+}
+
+TEST_F(BatchEditorTest, AnotherDayIsTakenFromTheWeekByKey) {
+    auto& editor = plan();
+    fillFriday();
+    ASSERT_TRUE(waitForWeek());
+    editor.week().setCurrentCell(1, 0);
+    QTest::keyClick(&editor.week(), Qt::Key_Return);
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return editor.draft().day == day("2027-06-08"); }, kPatience));
+    EXPECT_TRUE(editor.isVisible()) << "Enter in the list does not save";
+}
+
+TEST_F(BatchEditorTest, PlansBackwardFromADayWanted) {
+    auto& editor = plan();
+    fillFriday();
+    choose(editor.form().direction(), QStringLiteral("backward"));
+    choose(editor.form().wantedEvent(), QStringLiteral("ripe cells"));
+    setDay(editor.form().wantedDay(), "2027-07-05");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return editor.draft().day == day("2027-06-25"); }, kPatience))
+        << toText(editor.draft().day);
+    EXPECT_FALSE(editor.form().dayField().isEnabled());
+    EXPECT_EQ(dateOf(Event::Ripe), "Mon 5 Jul 15:00");
+}
+
+TEST_F(BatchEditorTest, OffersTheNearestDaysThatClashWithNothing) {
+    plan();
+    fillFriday();
+    QTest::mouseClick(&editor_->saveButton(), Qt::LeftButton);
+    auto& second = plan("2027-06-12");
+    second.form().makeUp().setCurrentIndex(0);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return second.nearest().size() == 3; }, kPatience));
+    EXPECT_TRUE(second.clashesText().startsWith(QStringLiteral("▲"))) << "the box is not free";
+    const auto words = second.nearest()[0]->text();
+    QTest::mouseClick(second.nearest()[0], Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return words.startsWith(weekdayAndDay(second.draft().day)); },
+                                kPatience));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return second.clashesText().startsWith(QStringLiteral("Nothing")); }, kPatience))
+        << second.clashesText().toStdString();
+}
+
+TEST_F(BatchEditorTest, RepeatsAsOneUndoStep) {
+    const auto before = desk_->snapshot();
+    auto& editor = plan();
+    fillFriday();
+    type(editor.repeatEvery(), QStringLiteral("4"));
+    type(editor.repeatMore(), QStringLiteral("3"));
+    QTest::mouseClick(&editor.saveButton(), Qt::LeftButton);
+    EXPECT_EQ(desk_->snapshot().all<Batch>().size(), 4U);
+    EXPECT_EQ(findByLabel<Batch>(desk_->snapshot(), "4")->day, day("2027-06-23"));
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(BatchEditorTest, BarsComeAndGoByButtons) {
+    auto& editor = plan();
+    fillFriday();
+    QTest::mouseClick(&editor.bars().addButton(), Qt::LeftButton);
+    QTest::mouseClick(&editor.bars().addButton(), Qt::LeftButton);
+    ASSERT_EQ(editor.bars().count(), 3);
+    type(editor.bars().grafts(1), QStringLiteral("7"));
+    type(editor.bars().grafts(2), QStringLiteral("8"));
+    QTest::mouseClick(&editor.bars().removeButton(0), Qt::LeftButton);
+    ASSERT_EQ(editor.bars().count(), 2);
+    QTest::mouseClick(&editor.saveButton(), Qt::LeftButton);
+    const auto batch = findByLabel<Batch>(desk_->snapshot(), "1");
+    ASSERT_TRUE(batch);
+    const auto saved = draftOf(desk_->snapshot(), batch->id);
+    ASSERT_EQ(saved.bars.size(), 2U);
+    EXPECT_EQ(saved.bars[0].cells, Cells{7});
+    EXPECT_EQ(saved.bars[1].cells, Cells{8});
+}
+
+TEST_F(BatchEditorTest, ChangesABatchAndDeletesItWhenAsked) {
+    plan();
+    fillFriday();
+    QTest::mouseClick(&editor_->saveButton(), Qt::LeftButton);
+    auto& editor = edit("1");
+    ASSERT_TRUE(settled());
+    EXPECT_FALSE(editor.saveButton().isEnabled()) << "nothing has changed";
+    type(editor.bars().grafts(0), QStringLiteral("33"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return editor.saveButton().isEnabled(); }, kPatience));
+    QTest::mouseClick(&editor.saveButton(), Qt::LeftButton);
+    EXPECT_EQ((*desk_->snapshot().all<BatchBar>().begin())->cells, Cells{33});
+
+    auto& again = edit("1");
+    QString asked;
+    bool answer = false;
+    again.setQuestion([&](const QString& question) { return asked = question, answer; });
+    QTest::mouseClick(&again.deleteButton(), Qt::LeftButton);
+    EXPECT_TRUE(asked.contains(QStringLiteral("Delete batch 1?")));
+    EXPECT_EQ(desk_->snapshot().all<Batch>().size(), 1U);
+    answer = true;
+    QTest::mouseClick(&again.deleteButton(), Qt::LeftButton);
+    EXPECT_TRUE(desk_->snapshot().all<Batch>().empty());
+    EXPECT_FALSE(again.isVisible());
+}
+
+TEST_F(BatchEditorTest, ATakenLabelIsToldAndNotSaved) {
+    plan();
+    fillFriday();
+    QTest::mouseClick(&editor_->saveButton(), Qt::LeftButton);
+    auto& editor = plan("2027-07-20");
+    editor.form().label().selectAll();
+    QTest::keyClicks(&editor.form().label(), QStringLiteral("1"));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return editor.told().contains(QStringLiteral("is there already")); }, kPatience));
+    EXPECT_FALSE(editor.saveButton().isEnabled());
+    EXPECT_FALSE(desk_->isPreviewing());
+}
+
+/// Batch 1, grafted as recorded on 11 June, with today the day after.
+class GraftedBatch : public BatchEditorTest {
+protected:
+    void SetUp() override {
+        BatchEditorTest::SetUp();
+        auto all = rows();
+        BatchDraft draft;
+        draft.id = test::id<Batch>(1);
+        draft.label = "1";
+        draft.day = day("2027-06-11");
+        draft.method = builtInMethods()[0].method.id;
+        draft.bars = {{{}, Cells{20}, {test::id<Builder>(1)}, {}}};
+        Snapshot empty;
+        auto made = applied(empty, all);
+        ASSERT_TRUE(made);
+        const auto batch = changesOf(made.value(), draft, {}, test::freshIds());
+        ASSERT_TRUE(batch) << batch.error().text;
+        all.rows.insert(all.rows.end(), batch.value().rows.begin(), batch.value().rows.end());
+        Outcome graft;
+        graft.id = test::id<Outcome>(1);
+        graft.batch = draft.id;
+        graft.kind = OutcomeKind::Graft;
+        graft.day = day("2027-06-11");
+        graft.count = Cells{20};
+        all.add(graft);
+        open(all, Access::ReadWrite, "2027-06-13");
+    }
+};
+
+TEST_F(GraftedBatch, KeepsItsGraftAndTakesACount) {
+    auto& editor = edit("1");
+    ASSERT_TRUE(settled());
+    EXPECT_FALSE(editor.form().dayField().isEnabled());
+    EXPECT_FALSE(editor.form().hour().isEnabled());
+    EXPECT_FALSE(editor.form().method().isEnabled());
+    EXPECT_TRUE(editor.told().contains(QStringLiteral("graft is recorded")));
+    ASSERT_TRUE(editor.bars().take(0).isEnabled());
+    type(editor.bars().take(0), QStringLiteral("17"));
+    QTest::mouseClick(&editor.saveButton(), Qt::LeftButton);
+    const auto count = takeCountOf(desk_->snapshot(), test::id<Batch>(1), 1, true);
+    ASSERT_TRUE(count);
+    EXPECT_EQ(count->count, Cells{17});
+    EXPECT_EQ(count->day, day("2027-06-13"));
+}
+
+TEST_F(GraftedBatch, CanOnlyBeReadInABookForReading) {
+    const auto path = path_;
+    desk_.reset();
+    OpenOptions options = test::fixedOptions(Access::ReadOnly);
+    desk_ = Desk::open(path, options).value();
+    auto& editor = edit("1");
+    ASSERT_TRUE(settled());
+    EXPECT_GT(editor.dates().rowCount(), 10);
+    EXPECT_FALSE(editor.saveButton().isEnabled());
+    EXPECT_FALSE(editor.deleteButton().isEnabled());
+    EXPECT_TRUE(editor.told().contains(QStringLiteral("for reading only")));
+}
+
+TEST_F(BatchEditorTest, ClosingWhileTheSearchRunsIsSafe) {
+    for (int i = 0; i < 20; ++i) {
+        plan();
+        QTest::qWait(i % 3);
+        editor_.reset();
+    }
+    QTest::qWait(50);
+    EXPECT_FALSE(desk_->isPreviewing());
+}
+
+}  // namespace
+}  // namespace tenthday

@@ -2,6 +2,7 @@
 #pragma once
 #include <QMainWindow>
 #include <QPalette>
+#include <QPointer>
 #include <QTimer>
 #include <functional>
 #include <memory>
@@ -21,6 +22,8 @@ namespace tenthday {
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class WeekPage;
+class WhyDialog;
 
 /// Writes the example operation into a new book.
 using MakeExample = std::function<Result<void>(const QString& path)>;
@@ -47,6 +50,10 @@ public:
     [[nodiscard]] SeasonChart* chart() const { return chart_; }
     /// The page of nucs, or null.
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
+    /// The page of the week, or null.
+    [[nodiscard]] WeekPage* week() const { return week_; }
+    /// "Why this day?", or null while it is not open.
+    [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
@@ -63,6 +70,7 @@ private:
     void dropPages();
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
+    void showWhy();
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
@@ -94,6 +102,8 @@ private:
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
+    WeekPage* week_ = nullptr;
+    QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     QLabel* access_;
     QLabel* today_;

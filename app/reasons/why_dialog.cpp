@@ -50,7 +50,7 @@ WhyDialog::WhyDialog(Desk& desk, Id<Batch> batch, std::optional<Event> event, QW
     column->addWidget(parts, 1);
     column->addWidget(buttons);
     const auto letter = fontMetrics().averageCharWidth();
-    resize(letter * 104, fontMetrics().lineSpacing() * 36);
+    resize(letter * 122, fontMetrics().lineSpacing() * 38);
     connect(events_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &WhyDialog::tellChosen);
     connect(&desk_, &Desk::shown, this, &WhyDialog::follow);

@@ -6,7 +6,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSplitter>
-#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -19,6 +18,7 @@
 #include "screen_text/window_text.h"
 #include "tasks/event_behind.h"
 #include "tasks/tick.h"
+#include "week/tick_delegate.h"
 
 namespace tenthday {
 namespace {
@@ -53,7 +53,7 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
     model_->show(desk.outlook(), week());
     table_->setModel(model_);
     makeList(*table_, window_text::asTitle(week_text::pageEntry()));
-    table_->setItemDelegateForColumn(WeekModel::Done, new QStyledItemDelegate(table_));
+    table_->setItemDelegateForColumn(WeekModel::Done, new TickDelegate(table_));
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setAlternatingRowColors(false);

@@ -67,9 +67,7 @@ protected:
     void clickBox(int row) {
         page_->table().scrollTo(index(row, WeekModel::Done));
         const auto rect = page_->table().visualRect(index(row, WeekModel::Done));
-        // The style says where in its cell the box is; a click beside it does nothing.
-        const QPoint at(rect.left() + 11, rect.center().y());
-        QTest::mouseClick(page_->table().viewport(), Qt::LeftButton, {}, at);
+        QTest::mouseClick(page_->table().viewport(), Qt::LeftButton, {}, rect.center());
     }
     void addTask(const QString& words, bool must) {
         key(Qt::Key_Insert);

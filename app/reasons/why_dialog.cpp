@@ -37,6 +37,7 @@ WhyDialog::WhyDialog(Desk& desk, Id<Batch> batch, std::optional<Event> event, QW
     events_->setSelectionMode(QAbstractItemView::SingleSelection);
     events_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     events_->setTabKeyNavigation(false);
+    events_->horizontalHeader()->setStretchLastSection(true);
     for (int column = 0; column < kColumns; ++column)
         events_->setHorizontalHeaderItem(column,
                                          new QTableWidgetItem(why_text::columnHead(column)));

@@ -138,7 +138,7 @@ Link linkOf(const Told& told) {
 QString inputRow(const Input& input) {
     return QStringLiteral(
                "<tr><td style=\"padding-right:14px\">%1</td>"
-               "<td style=\"padding-right:14px\"><b>%2</b></td><td>%3</td></tr>")
+               "<td style=\"padding-right:14px;white-space:nowrap\"><b>%2</b></td><td>%3</td></tr>")
         .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped());
 }
 

@@ -136,10 +136,14 @@ Link linkOf(const Told& told) {
 }
 
 QString inputRow(const Input& input) {
+    // A day or number stays in one line; a list of nucs may take several.
+    const auto wrap = input.value.size() > 24 ? QStringLiteral("normal") : QStringLiteral("nowrap");
     return QStringLiteral(
                "<tr><td style=\"padding-right:14px\">%1</td>"
-               "<td style=\"padding-right:14px;white-space:nowrap\"><b>%2</b></td><td>%3</td></tr>")
-        .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped());
+               "<td style=\"padding-right:14px;white-space:%4\"><b>%2</b></td>"
+               "<td>%3</td></tr>")
+        .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped(),
+             wrap);
 }
 
 }  // namespace

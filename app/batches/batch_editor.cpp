@@ -15,8 +15,10 @@
 #include "batches/draft_form.h"
 #include "batches/week_table.h"
 #include "batches/yards_form.h"
+#include "reasons/why_dialog.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -45,6 +47,7 @@ BatchEditor::BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidg
       more_(new QSpinBox),
       repeats_(new QLabel),
       told_(new QLabel),
+      whyButton_(new QPushButton(window_text::asTitle(why_text::menuEntry()))),
       save_(new QPushButton(batch_text::save())),
       remove_(new QPushButton(batch_text::remove())) {
     setWindowTitle(isNew_ ? batch_text::planTitle() : batch_text::editTitle(plain(draft_.label)));
@@ -65,7 +68,24 @@ BatchEditor::BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidg
     form_->label().setFocus();
 }
 
+WhyDialog* BatchEditor::why() const { return why_; }
+
+/// Follows the preview; one at a time.
+void BatchEditor::showWhy(std::optional<Event> event) {
+    if (!desk_.outlook()->find(draft_.id)) return;
+    if (why_) {
+        why_->showBatch(draft_.id, event);
+    } else {
+        why_ = new WhyDialog(desk_, draft_.id, event, this);
+        why_->setAttribute(Qt::WA_DeleteOnClose);
+    }
+    why_->show();
+    why_->raise();
+    why_->activateWindow();
+}
+
 BatchEditor::~BatchEditor() {
+    delete why_;
     if (desk_.isPreviewing()) (void)desk_.preview(std::nullopt);
 }
 
@@ -89,6 +109,8 @@ void BatchEditor::connectAll() {
             settings_.setFreeWeekdays(weekdaysOff());
             later();
         });
+    connect(dates_, &DatesList::whyWished, this, &BatchEditor::showWhy);
+    connect(whyButton_, &QPushButton::clicked, this, [this] { showWhy(dates_->chosen()); });
     connect(save_, &QPushButton::clicked, this, &BatchEditor::save);
     connect(remove_, &QPushButton::clicked, this, &BatchEditor::removeBatch);
     // Undone or changed elsewhere while this is open: reckon anew.

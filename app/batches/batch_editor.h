@@ -1,6 +1,7 @@
 /// @file batch_editor.h  Planning a batch, or changing one, with all that follows shown at once.
 #pragma once
 #include <QDialog>
+#include <QPointer>
 #include <QTimer>
 #include <functional>
 
@@ -22,6 +23,7 @@ class BarsForm;
 class DatesList;
 class DraftForm;
 class WeekTable;
+class WhyDialog;
 class YardsForm;
 
 /// While it is open the desk previews what is typed; closing it without saving drops the preview.
@@ -50,6 +52,8 @@ public:
     /// Buttons of the nearest clear days.
     [[nodiscard]] std::vector<QPushButton*> nearest() const { return nearestButtons_; }
     [[nodiscard]] const BatchDraft& draft() const { return draft_; }
+    /// "Why this day?", or null while it is not open.
+    [[nodiscard]] WhyDialog* why() const;
     /// Asks before a batch goes; true means yes.
     void setQuestion(std::function<bool(const QString&)> ask) { ask_ = std::move(ask); }
 
@@ -74,6 +78,7 @@ private:
     void showNearest(const std::vector<DayTrial>& days);
     void tellRepeats();
     void take(Day start);
+    void showWhy(std::optional<Event> event);
     void save();
     void removeBatch();
     void refuse(const QString& why);
@@ -86,6 +91,7 @@ private:
     const bool isNew_;
     StableIds ids_;
     TrialWorker worker_;
+    QPointer<WhyDialog> why_;
     QTimer soon_;
     std::function<bool(const QString&)> ask_;
 
@@ -104,6 +110,7 @@ private:
     QSpinBox* more_;
     QLabel* repeats_;
     QLabel* told_;
+    QPushButton* whyButton_;
     QPushButton* save_;
     QPushButton* remove_;
 };

@@ -93,7 +93,12 @@ QWidget* BatchEditor::makeMiddle() {
 QWidget* BatchEditor::makeRight() {
     auto* part = new QWidget;
     auto* column = columnOf(part);
-    column->addWidget(head(batch_text::dates()));
+    auto* top = new QHBoxLayout;
+    top->addWidget(head(batch_text::dates()));
+    top->addStretch();
+    whyButton_->setAutoDefault(false);
+    top->addWidget(whyButton_);
+    column->addLayout(top);
     column->addWidget(dates_, 1);
     column->addWidget(head(batch_text::clashes()));
     clashes_->setWordWrap(true);

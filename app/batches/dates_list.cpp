@@ -1,6 +1,7 @@
 #include "batches/dates_list.h"
 
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <algorithm>
 
 #include "look/page_parts.h"
@@ -36,6 +37,9 @@ DatesList::DatesList(QWidget* parent) : QTableWidget(parent) {
     setEditTriggers(NoEditTriggers);
     setSelectionMode(SingleSelection);
     horizontalHeader()->setStretchLastSection(true);
+    connect(this, &QTableWidget::cellDoubleClicked, this, [this] {
+        if (const auto event = chosen()) Q_EMIT whyWished(*event);
+    });
 }
 
 void DatesList::show(const BatchTimeline& timeline) {
@@ -56,6 +60,16 @@ void DatesList::show(const BatchTimeline& timeline) {
         item(row, 2)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
         if (kept == dates.event) setCurrentCell(row, 0);
     }
+}
+
+void DatesList::keyPressEvent(QKeyEvent* event) {
+    const auto asked = chosen();
+    const auto key = event->key();
+    if (asked && (key == Qt::Key_W || key == Qt::Key_Return || key == Qt::Key_Enter)) {
+        Q_EMIT whyWished(*asked);
+        return;
+    }
+    QTableWidget::keyPressEvent(event);
 }
 
 std::optional<Event> DatesList::chosen() const {

@@ -18,6 +18,13 @@ public:
     [[nodiscard]] std::optional<Event> chosen() const;
     using QTableWidget::show;
 
+Q_SIGNALS:
+    /// Why a date is that day: W, Enter or a double click.
+    void whyWished(tenthday::Event event);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     std::vector<Event> events_;
 };

@@ -1,15 +1,14 @@
-#include "calendar/iso_week.h"
 #include "headless/verb.h"
+#include "tasks/week.h"
 
 namespace tenthday {
 namespace {
 
 Listing listingOf(const Outlook& outlook, IsoWeek week) {
     Listing listing{{"row", "day", "yard", "task", "subject", "count", "must", "done"}, {}};
-    std::int32_t row = 0;
-    for (const auto& task : within(tasksOf(outlook), daysOf(week))) {
+    for (const auto& [number, task] : ofWeek(tasksOf(outlook), week)) {
         const auto yard = task.yard ? outlook.snapshot.find(*task.yard) : nullptr;
-        listing.rows.push_back({cell(++row), cell(task.day),
+        listing.rows.push_back({cell(number), cell(task.day),
                                 yard ? cell(yard->label) : ListingCell{}, cell(task.key.rule),
                                 cell(task.subjectLabel),
                                 task.count > 0 ? cell(task.count) : ListingCell{}, yesNo(task.must),

@@ -64,6 +64,7 @@ KeysDialog::KeysDialog(const QMenuBar& menus, QWidget* parent) : QDialog(parent)
                     3);
     side->addWidget(column({{key_text::anywhere(), anywhere},
                             {key_text::onThePageOfNucs(), key_text::nucsKeys()},
+                            {key_text::onTheWeek(), key_text::weekKeys()},
                             {key_text::onTheTradeNumbers(), key_text::factsKeys()}}),
                     2);
     auto* area = new QScrollArea;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/natural_order.h"
 #include "screen_text/chart_cards.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -31,6 +32,21 @@ ReadyNumbers NucsModel::numbers() const {
 
 Id<NucSide> NucsModel::sideAt(int row) const {
     return rows_[static_cast<std::size_t>(row)].side->side->id;
+}
+
+const SideOutlook& NucsModel::sideOutlookAt(int row) const {
+    return *rows_[static_cast<std::size_t>(row)].side;
+}
+
+QStringList NucsModel::yardLines() const {
+    QStringList lines;
+    for (auto row = rows_.begin(); row != rows_.end();) {
+        ReadyNumbers numbers;
+        const auto yard = row->yard;
+        for (; row != rows_.end() && row->yard == yard; ++row) numbers += numbersOf(row->is);
+        lines += nuc_text::yardLine(yard, numbers);
+    }
+    return lines;
 }
 
 NucsModel::Group NucsModel::groupAt(int row) const {
@@ -77,9 +93,33 @@ QString NucsModel::text(const Row& row, int column) const {
     }
 }
 
+QVariant NucsModel::sortKey(const Row& row, int column) const {
+    const auto dayKey = [](std::optional<Day> day) {
+        return day ? day->time_since_epoch().count() : kLastDay.time_since_epoch().count();
+    };
+    switch (column) {
+        case Nuc:
+            return QString::fromStdString(naturalKey(row.side->box->label) + ' ' +
+                                          row.side->side->side);
+        case State:
+            return static_cast<int>(row.is.state);
+        case Since:
+            return static_cast<qlonglong>(dayKey(row.since));
+        case Ready:
+            return static_cast<int>(row.is.reason);
+        case ReadyFrom:
+            return static_cast<qlonglong>(dayKey(row.is.readyFrom));
+        case Chance:
+            return row.is.chance;
+        default:
+            return text(row, column);
+    }
+}
+
 QVariant NucsModel::data(const QModelIndex& index, int role) const {
     const auto& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return text(row, index.column());
+    if (role == kSortRole) return sortKey(row, index.column());
     if (role == Qt::ToolTipRole)
         return chart_cards::asPlainText(chart_cards::nuc(*outlook_, *row.side, day_));
     return {};

@@ -14,13 +14,19 @@ public:
     /// Which of the four numbers a nuc counts in; `Held` in none.
     enum class Group { Ready, Likely, CanStock, NeedsBrood, Held };
 
+    /// What a column is sorted by: days and chances as numbers.
+    static constexpr int kSortRole = Qt::UserRole + 1;
+
     using QAbstractTableModel::QAbstractTableModel;
 
     void show(OutlookPtr outlook, Day day);
     [[nodiscard]] Day day() const { return day_; }
     /// The four numbers of all yards together.
     [[nodiscard]] ReadyNumbers numbers() const;
+    /// The four numbers of each yard, a line for each, in driving order.
+    [[nodiscard]] QStringList yardLines() const;
     [[nodiscard]] Id<NucSide> sideAt(int row) const;
+    [[nodiscard]] const SideOutlook& sideOutlookAt(int row) const;
     [[nodiscard]] Group groupAt(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -37,6 +43,7 @@ private:
         std::optional<Day> since;  ///< it is what it is
     };
     [[nodiscard]] QString text(const Row& row, int column) const;
+    [[nodiscard]] QVariant sortKey(const Row& row, int column) const;
 
     OutlookPtr outlook_;
     Day day_{};

@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QSplitter>
 #include <QTableView>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -16,8 +17,10 @@
 #include "book/new_id.h"
 #include "look/page_parts.h"
 #include "nucs/nucs_filter.h"
+#include "reasons/reasons_view.h"
 #include "records/verbs.h"
 #include "screen_text/nuc_text.h"
+#include "screen_text/why_task.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -50,31 +53,44 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
       model_(new NucsModel(this)),
       shown_(new NucsFilter(this)),
       table_(new QTableView),
+      reasons_(new ReasonsView),
       head_(new QLabel),
       numbers_(new QLabel),
+      yards_(new QLabel),
       filter_(new QComboBox),
       find_(new QLineEdit),
       bees_(new QSpinBox),
       brood_(new QSpinBox),
       openBrood_(new QCheckBox(nuc_text::openBrood())),
       donor_(new QComboBox),
+      all_(new QPushButton(nuc_text::chooseAll())),
       stock_(new QPushButton),
       told_(new QLabel) {
     model_->show(desk.outlook(), desk.snapshot().today());
     shown_->setSourceModel(model_);
     shown_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     shown_->setFilterKeyColumn(-1);
+    shown_->setSortRole(NucsModel::kSortRole);
     table_->setModel(shown_);
     makeList(*table_, nuc_text::head(model_->day()));
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
+    table_->setSortingEnabled(true);
+    table_->horizontalHeader()->setSortIndicatorClearable(true);
+    table_->sortByColumn(-1, Qt::AscendingOrder);  // driving order until a head is pressed
+    auto* parts = new QSplitter(Qt::Horizontal);
+    parts->addWidget(table_);
+    parts->addWidget(reasons_);
+    parts->setStretchFactor(0, 7);
+    parts->setStretchFactor(1, 3);
+    parts->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 14, 16, 12);
     column->setSpacing(10);
     column->addWidget(makeTop());
-    column->addWidget(table_, 1);
+    column->addWidget(parts, 1);
     column->addWidget(makeStocking());
     setFocusProxy(table_);
     connect(find_, &QLineEdit::textChanged, shown_, &QSortFilterProxyModel::setFilterFixedString);
@@ -84,6 +100,9 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     });
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
             &NucsPage::tellSelection);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &NucsPage::tellCurrent);
+    connect(all_, &QPushButton::clicked, table_, &QTableView::selectAll);
     connect(stock_, &QPushButton::clicked, this, &NucsPage::stockSelected);
     connect(&desk_, &Desk::shown, this, &NucsPage::follow);
     follow();
@@ -96,6 +115,7 @@ QWidget* NucsPage::makeTop() {
     strong.setBold(true);
     numbers_->setFont(strong);
     numbers_->setWordWrap(true);
+    yards_->setWordWrap(true);
     for (int i = 0; i < nuc_text::kFilters; ++i) filter_->addItem(nuc_text::filter(i));
     filter_->setAccessibleName(nuc_text::filter(0));
     find_->setPlaceholderText(nuc_text::find());
@@ -120,6 +140,7 @@ QWidget* NucsPage::makeTop() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(first);
     column->addWidget(numbers_);
+    column->addWidget(yards_);
     return top;
 }
 
@@ -141,6 +162,7 @@ QWidget* NucsPage::makeStocking() {
     fields->addSpacing(10);
     addField(*fields, nuc_text::donor(), donor_);
     fields->addStretch();
+    fields->addWidget(all_);
     fields->addWidget(stock_);
     auto* column = new QVBoxLayout(bar);
     column->setContentsMargins(0, 0, 0, 0);
@@ -163,6 +185,7 @@ void NucsPage::setDay(Day day) {
 
 void NucsPage::follow() {
     const auto chosen = selected();
+    const int currentRow = table_->currentIndex().row();
     const auto& season = desk_.outlook()->season;
     const auto day = std::clamp(model_->day(), season.first, season.last);
     model_->show(desk_.outlook(), day);
@@ -173,6 +196,7 @@ void NucsPage::follow() {
                           : QStringList{nuc_text::ready(numbers), nuc_text::likely(numbers),
                                         nuc_text::canStock(numbers), nuc_text::needsBrood(numbers)}
                                 .join(QStringLiteral("  ·  ")));
+    yards_->setText(model_->yardLines().join(QStringLiteral("     ")));
     const auto text = donor_->currentText();
     donor_->clear();
     for (const auto& yard : desk_.outlook()->snapshot.all<Yard>())
@@ -184,7 +208,30 @@ void NucsPage::follow() {
             table_->selectionModel()->select(
                 shown_->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
     }
+    if (!table_->currentIndex().isValid() && shown_->rowCount() > 0)
+        table_->selectionModel()->setCurrentIndex(
+            shown_->index(std::clamp(currentRow, 0, shown_->rowCount() - 1), 0),
+            QItemSelectionModel::NoUpdate);
     tellSelection();
+    tellCurrent();
+}
+
+/// Why the current nuc is, or is not, ready.
+void NucsPage::tellCurrent() {
+    const auto at = shown_->mapToSource(table_->currentIndex());
+    reasons_->showChain(at.isValid() ? why_text::nuc(*desk_.outlook(),
+                                                     model_->sideOutlookAt(at.row()), model_->day())
+                                     : std::vector<why_text::Link>{},
+                        model_->rowCount() == 0 ? nuc_text::noNucs() : QString());
+}
+
+DateOfBatch NucsPage::chosenDate() const {
+    const auto at = shown_->mapToSource(table_->currentIndex());
+    if (!at.isValid()) return {};
+    const auto is =
+        sideOn(model_->sideOutlookAt(at.row()), model_->day(), desk_.outlook()->snapshot.today());
+    if (is.round == nullptr) return {};
+    return {is.round->batch, Event::Catch};
 }
 
 std::vector<Id<NucSide>> NucsPage::selected() const {
@@ -199,6 +246,7 @@ void NucsPage::tellSelection() {
     const auto count = static_cast<int>(selected().size());
     stock_->setText(nuc_text::stock(count, model_->day()));
     stock_->setEnabled(count > 0 && !desk_.isReadOnly());
+    all_->setEnabled(shown_->rowCount() > 0);
     told_->setText(count == 0 ? nuc_text::chooseNucs() : QString());
 }
 

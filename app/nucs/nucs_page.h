@@ -4,6 +4,7 @@
 
 #include "desk/desk.h"
 #include "nucs/nucs_model.h"
+#include "reasons/why_dialog.h"
 
 class QCheckBox;
 class QComboBox;
@@ -16,6 +17,7 @@ class QTableView;
 namespace tenthday {
 
 class NucsFilter;
+class ReasonsView;
 
 class NucsPage : public QWidget {
     Q_OBJECT
@@ -27,9 +29,14 @@ public:
     [[nodiscard]] Day day() const { return model_->day(); }
     void setDay(Day day);
 
+    /// The catch that frees the current nuc; no batch where none holds it.
+    [[nodiscard]] DateOfBatch chosenDate() const;
+    [[nodiscard]] ReasonsView& reasons() { return *reasons_; }
+
     [[nodiscard]] QTableView& table() { return *table_; }
     [[nodiscard]] QComboBox& filter() { return *filter_; }
     [[nodiscard]] QLineEdit& find() { return *find_; }
+    [[nodiscard]] QPushButton& allButton() { return *all_; }
     [[nodiscard]] QPushButton& stockButton() { return *stock_; }
     [[nodiscard]] QSpinBox& bees() { return *bees_; }
     [[nodiscard]] QCheckBox& openBrood() { return *openBrood_; }
@@ -48,6 +55,7 @@ private:
     [[nodiscard]] QWidget* makeStocking();
     void follow();
     void tellSelection();
+    void tellCurrent();
     void stockSelected();
     [[nodiscard]] std::vector<Id<NucSide>> selected() const;
 
@@ -55,14 +63,17 @@ private:
     NucsModel* model_;
     NucsFilter* shown_;
     QTableView* table_;
+    ReasonsView* reasons_;
     QLabel* head_;
     QLabel* numbers_;
+    QLabel* yards_;
     QComboBox* filter_;
     QLineEdit* find_;
     QSpinBox* bees_;
     QSpinBox* brood_;
     QCheckBox* openBrood_;
     QComboBox* donor_;
+    QPushButton* all_;
     QPushButton* stock_;
     QLabel* told_;
 };

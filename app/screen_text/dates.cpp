@@ -8,6 +8,8 @@
 namespace tenthday {
 namespace {
 
+constexpr qint64 kJulianDayOfEpoch = 2440588;
+
 /// The locale's order of day and month, without the year.
 QString dayMonthFormat(const QLocale& locale) {
     const auto format = locale.dateFormat(QLocale::ShortFormat);
@@ -34,8 +36,11 @@ QString clockOf(Moment moment) {
 }  // namespace
 
 QDate toQDate(Day day) {
-    constexpr qint64 kJulianDayOfEpoch = 2440588;
     return QDate::fromJulianDay(day.time_since_epoch().count() + kJulianDayOfEpoch);
+}
+
+Day fromQDate(const QDate& date) {
+    return Day{Days{static_cast<Days::rep>(date.toJulianDay() - kJulianDayOfEpoch)}};
 }
 
 QString shortDay(Day day) {

@@ -8,6 +8,7 @@
 namespace tenthday {
 
 [[nodiscard]] QDate toQDate(Day day);
+[[nodiscard]] Day fromQDate(const QDate& date);
 
 /// "17 Jun", in the order of the locale's own short date.
 [[nodiscard]] QString shortDay(Day day);

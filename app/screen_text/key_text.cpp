@@ -8,6 +8,7 @@ QString head() { return Words::tr("Keys"); }
 QString anywhere() { return Words::tr("Anywhere"); }
 QString onTheChart() { return Words::tr("On the season chart"); }
 QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
+QString onTheWeek() { return Words::tr("On the week"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString withThePointer() { return Words::tr("With the pointer"); }
 
@@ -31,6 +32,16 @@ std::vector<Key> nucsKeys() {
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("Shift+Up, Down"), Words::tr("choose more nucs; Ctrl+A all")},
+    };
+}
+
+std::vector<Key> weekKeys() {
+    return {
+        {Words::tr("Page up, Page down"), Words::tr("the week before, the week after")},
+        {Words::tr("Home"), Words::tr("go to today")},
+        {Words::tr("Space"), Words::tr("tick the task as done, or take the tick back")},
+        {Words::tr("Insert"), Words::tr("a new task of your own")},
+        {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
     };
 }
 

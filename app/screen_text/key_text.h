@@ -15,11 +15,13 @@ struct Key {
 [[nodiscard]] QString onTheChart();
 [[nodiscard]] QString withThePointer();
 [[nodiscard]] QString onThePageOfNucs();
+[[nodiscard]] QString onTheWeek();
 [[nodiscard]] QString onTheTradeNumbers();
 /// Keys that only the season chart knows; those of the menus are read from the menus.
 [[nodiscard]] std::vector<Key> chartKeys();
 [[nodiscard]] std::vector<Key> pointer();
 [[nodiscard]] std::vector<Key> nucsKeys();
+[[nodiscard]] std::vector<Key> weekKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 
 }  // namespace tenthday::key_text

@@ -87,6 +87,15 @@ QString stock(int nucs, Day day) {
                : Words::tr("Stock %1 nucs on %2").arg(chart_text::number(nucs), weekdayAndDay(day));
 }
 QString chooseNucs() { return Words::tr("Choose the nucs to stock in the table."); }
+QString chooseAll() { return Words::tr("Choose all shown"); }
+QString yardLine(const QString& yard, const ReadyNumbers& numbers) {
+    QStringList parts{ready(numbers)};
+    if (numbers.likely >= 0.05)
+        parts += Words::tr("likely %1 more").arg(QLocale().toString(numbers.likely, 'f', 1));
+    if (numbers.canStock > 0) parts += canStock(numbers);
+    if (numbers.needsBrood > 0) parts += needsBrood(numbers);
+    return Words::tr("%1: %2").arg(yard, parts.join(QStringLiteral(", ")));
+}
 QString noNucs() { return Words::tr("No nuc stands in a yard on this day."); }
 
 }  // namespace tenthday::nuc_text

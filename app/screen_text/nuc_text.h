@@ -31,6 +31,9 @@ inline constexpr int kFilters = 6;
 /// "Stock 12 nucs on Fri 11 Jun".
 [[nodiscard]] QString stock(int nucs, Day day);
 [[nodiscard]] QString chooseNucs();
+[[nodiscard]] QString chooseAll();
+/// "Orchard: 7 ready, likely 2.4 more".
+[[nodiscard]] QString yardLine(const QString& yard, const ReadyNumbers& numbers);
 [[nodiscard]] QString noNucs();
 
 }  // namespace tenthday::nuc_text

@@ -30,19 +30,6 @@ bool areVirgins(const Outlook& outlook, const Task& task) {
     return row && row->start == Start::Virgin;
 }
 
-/// "O1 A B, O2 A, Q18".
-QString nucsOf(const Task& task) {
-    QStringList boxes;
-    const Box* last = nullptr;
-    for (const auto* side : task.sides) {
-        const auto name = plain(side->side->side);
-        if (side->box.get() != last) boxes += plain(side->box->label);
-        last = side->box.get();
-        if (name != QStringLiteral("-")) boxes.back() += u' ' + name;
-    }
-    return boxes.join(QStringLiteral(", "));
-}
-
 QString barsOf(const Outlook& outlook, const Task& task) {
     const auto* batch = task.batch ? outlook.find(*task.batch) : nullptr;
     if (!batch) return {};
@@ -74,6 +61,18 @@ QString joined(QStringList parts) {
 }
 
 }  // namespace
+
+QString nucs(const Task& task) {
+    QStringList boxes;
+    const Box* last = nullptr;
+    for (const auto* side : task.sides) {
+        const auto name = plain(side->side->side);
+        if (side->box.get() != last) boxes += plain(side->box->label);
+        last = side->box.get();
+        if (name != QStringLiteral("-")) boxes.back() += u' ' + name;
+    }
+    return boxes.join(QStringLiteral(", "));
+}
 
 QString what(const Outlook& outlook, const Task& task) {
     switch (task.key.rule) {
@@ -133,7 +132,7 @@ QString how(const Outlook& outlook, const Task& task) {
                      : QString()});
         case TaskRule::CellsIn:
         case TaskRule::CatchQueens:
-            return nucsOf(task);
+            return nucs(task);
         case TaskRule::CageCells:
             return Words::tr("not even day 10 is safe; do not move them until then");
         case TaskRule::FreeBreeder:
@@ -152,7 +151,7 @@ QString how(const Outlook& outlook, const Task& task) {
         case TaskRule::SecondWildLook:
             return Words::tr("every comb; after this one none can be begun any more");
         case TaskRule::FirstLook:
-            return task.done ? nucsOf(task) : circlesMean();
+            return task.done ? nucs(task) : circlesMean();
         case TaskRule::StockNucs:
             return Words::tr("shut, cool and dark until they are set out");
         case TaskRule::Own:

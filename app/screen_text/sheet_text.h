@@ -13,6 +13,8 @@ namespace tenthday::sheet_text {
 [[nodiscard]] QString what(const Outlook& outlook, const Task& task);
 /// How, until when, which nucs; may be empty.
 [[nodiscard]] QString how(const Outlook& outlook, const Task& task);
+/// Those it is about: "O1 A B, O2 A, Q18".
+[[nodiscard]] QString nucs(const Task& task);
 /// Beside the line to write on: "in, of 10"; empty where nothing is counted.
 [[nodiscard]] QString blank(const Task& task);
 /// The work in a word: "graft".

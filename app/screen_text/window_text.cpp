@@ -37,7 +37,8 @@ QString editName(Verb verb, const QString& subject) {
                 return Words::tr("set the number \"%1\"").arg(fact_text::name(*fact));
             return Words::tr("set %1").arg(subject);
         case Verb::TickTask:
-            return Words::tr("tick a task of %1").arg(subject);
+            return subject.isEmpty() ? Words::tr("tick a task")
+                                     : Words::tr("tick a task of %1").arg(subject);
         case Verb::PlanBatch:
             return Words::tr("plan batch %1").arg(subject);
         case Verb::EditBatch:

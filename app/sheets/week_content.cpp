@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "screen_text/sheet_text.h"
+#include "tasks/week.h"
 
 namespace tenthday {
 namespace {
@@ -38,10 +39,11 @@ WeekRow rowOf(const Outlook& outlook, const Task& task, int number) {
 }
 
 /// Cells come out on this day: into these yards they may go.
-QStringList sumOf(const Outlook& outlook, const std::vector<const Task*>& tasks) {
+QStringList sumOf(const Outlook& outlook, const std::vector<const NumberedTask*>& numbered) {
     QStringList yards;
     bool cellsOut = false;
-    for (const auto* task : tasks) {
+    for (const auto* entry : numbered) {
+        const auto* task = &entry->task;
         cellsOut = cellsOut || task->key.rule == TaskRule::CellsOut;
         const auto yard = labelOf(outlook, task->yard);
         if (task->key.rule == TaskRule::CellsIn && !yards.contains(yard)) yards += yard;
@@ -49,25 +51,26 @@ QStringList sumOf(const Outlook& outlook, const std::vector<const Task*>& tasks)
     return cellsOut ? sheet_text::sumOfCells(yards) : QStringList();
 }
 
-WeekDay contentOf(const Outlook& outlook, Day day, const std::vector<const Task*>& tasks,
-                  int& number) {
+WeekDay contentOf(const Outlook& outlook, Day day,
+                  const std::vector<const NumberedTask*>& numbered) {
     WeekDay content{day, {}, {}};
     std::vector<std::vector<TaskRule>> rules;
     const std::optional<Id<Yard>>* last = nullptr;
-    for (const auto* task : tasks) {
+    for (const auto* entry : numbered) {
+        const auto* task = &entry->task;
         if (last == nullptr || *last != task->yard) {
             content.blocks.push_back({day, labelOf(outlook, task->yard), {}, {}, {}});
             rules.emplace_back();
             last = &task->yard;
         }
-        content.blocks.back().rows.push_back(rowOf(outlook, *task, ++number));
+        content.blocks.back().rows.push_back(rowOf(outlook, *task, entry->number));
         if (!task->done) rules.back().push_back(task->key.rule);
         const auto work = sheet_text::work(task->key.rule);
         if (!content.works.contains(work)) content.works += work;
     }
     for (std::size_t i = 0; i < content.blocks.size(); ++i)
         content.blocks[i].takeAlong = sheet_text::takeAlong(rules[i], day);
-    if (!content.blocks.empty()) content.blocks.back().sum = sumOf(outlook, tasks);
+    if (!content.blocks.empty()) content.blocks.back().sum = sumOf(outlook, numbered);
     return content;
 }
 
@@ -79,13 +82,12 @@ WeekContent weekContent(const Outlook& outlook, IsoWeek week) {
     content.operation = plain(outlook.snapshot.book().label);
     content.cautions = sheet_text::cautions();
     const auto days = daysOf(week);
-    const auto tasks = within(tasksOf(outlook), days);
-    int number = 0;
+    const auto tasks = ofWeek(tasksOf(outlook), week);
     for (Day day = days.first; day <= days.last; day += Days{1}) {
-        std::vector<const Task*> some;
-        for (const auto& task : tasks)
-            if (task.day == day) some.push_back(&task);
-        content.days.push_back(contentOf(outlook, day, some, number));
+        std::vector<const NumberedTask*> some;
+        for (const auto& entry : tasks)
+            if (entry.task.day == day) some.push_back(&entry);
+        content.days.push_back(contentOf(outlook, day, some));
         for (const auto& block : content.days.back().blocks)
             if (!block.yard.isEmpty() && !content.yards.contains(block.yard))
                 content.yards += block.yard;

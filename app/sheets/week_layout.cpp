@@ -1,5 +1,7 @@
 #include "sheets/week_layout.h"
 
+#include <algorithm>
+
 #include "screen_text/sheet_text.h"
 #include "sheets/week_pieces.h"
 
@@ -19,8 +21,7 @@ public:
             if (day.blocks.empty()) putWhole(emptyDay(room_, day.day));
             for (const auto& block : day.blocks) putBlock(block);
         }
-        for (int i = 0; i < week_.yards.size(); i += 2)
-            putWhole(notesFor(room_, week_.yards.mid(i, 2)));
+        putNotes();
         numberPages();
         return std::move(pages_);
     }
@@ -110,6 +111,17 @@ private:
             for (const auto& piece : rowPieces(room_, row)) follow(piece);
         if (!block.sum.isEmpty()) follow(sumLine(room_, block.sum));
         y_ += 5;
+    }
+
+    /// Two yards side by side; what is left of the last page is room to write.
+    void putNotes() {
+        const auto yards = week_.yards.size();
+        const auto rows = (yards + 1) / 2;
+        if (rows == 0) return;
+        if (!fits(static_cast<qreal>(rows) * (kNotes + 2))) beginPage();
+        const qreal each = (foot() - y_) / static_cast<qreal>(rows) - 2;
+        for (qsizetype i = 0; i < yards; i += 2)
+            putWhole(notesFor(room_, week_.yards.mid(i, 2), std::clamp(each, kNotes, 4 * kNotes)));
     }
 
     void numberPages() {

@@ -18,7 +18,6 @@ const qreal kNumber = millimetres(4);
 const qreal kTickLeft = millimetres(12);
 const qreal kTextLeft = millimetres(22);
 const qreal kBlankLine = millimetres(20);
-const qreal kNotes = millimetres(22);
 constexpr int kMostLines = 22;  ///< of a row in one piece: less than half a page of any paper
 
 /// The words of a row, line by line.
@@ -206,16 +205,16 @@ Piece sumLine(const WeekRoom& room, const QStringList& parts) {
     return piece;
 }
 
-Piece notesFor(const WeekRoom& room, const QStringList& yards) {
+Piece notesFor(const WeekRoom& room, const QStringList& yards, qreal height) {
     Piece piece;
     const qreal cell = room.width / static_cast<qreal>(yards.size());
     for (int i = 0; i < yards.size(); ++i) {
-        piece.frame({i * cell, 2, cell, kNotes}, kThin);
+        piece.frame({i * cell, 2, cell, height}, kThin);
         const auto name =
             room.ruler.atMost(2, sheet_text::notes(yards[i]), Print::Small, cell - 2 * kPad);
         piece.lines(room.ruler, Print::Small, name, i * cell + kPad, 5);
     }
-    piece.height = kNotes + 2;
+    piece.height = height + 2;
     return piece;
 }
 

@@ -5,6 +5,9 @@
 
 namespace tenthday {
 
+/// Least room for the notes of a yard.
+inline constexpr qreal kNotes = millimetres(22);
+
 /// Where the parts are made for: the width between the margins.
 struct WeekRoom {
     const PaperRuler& ruler;
@@ -22,6 +25,7 @@ struct WeekRoom {
 /// out ____ = Home ____ + Mill ____ + sold ____ ...
 [[nodiscard]] Piece sumLine(const WeekRoom& room, const QStringList& parts);
 /// Room to write, for one yard or two beside each other.
-[[nodiscard]] Piece notesFor(const WeekRoom& room, const QStringList& yards);
+/// @param height  of the room to write in, at least kNotes
+[[nodiscard]] Piece notesFor(const WeekRoom& room, const QStringList& yards, qreal height);
 
 }  // namespace tenthday

@@ -23,8 +23,11 @@
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "reasons/why_dialog.h"
+#include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 #include "sheets/week_preview.h"
+#include "week/week_page.h"
 #include "window/empty_page.h"
 #include "window/screen_place.h"
 
@@ -93,6 +96,12 @@ void MainWindow::connectActions() {
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
     on(actions_.nucsPage, [this] { showPage(nucs_); });
+    on(actions_.weekPage, [this] { showPage(week_); });
+    on(actions_.newTask, [this] {
+        showPage(week_);
+        week_->addTask();
+    });
+    on(actions_.whyThisDay, [this] { showWhy(); });
     on(actions_.factsPage, [this] { showPage(facts_); });
     on(actions_.keys, [this] { showKeys(); });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
@@ -146,6 +155,8 @@ void MainWindow::dropPages() {
     bookPages_.clear();
     chart_ = nullptr;
     nucs_ = nullptr;
+    week_ = nullptr;
+    delete why_;
     facts_ = nullptr;
 }
 
@@ -154,6 +165,8 @@ void MainWindow::makePages() {
     addPage(facts_, actions_.factsPage);
     nucs_ = new NucsPage(*desk_);
     addPage(nucs_, actions_.nucsPage);
+    week_ = new WeekPage(*desk_);
+    addPage(week_, actions_.weekPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
@@ -164,6 +177,10 @@ void MainWindow::makePages() {
     connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
     connect(chart_, &SeasonChart::dayChosen, nucs_, &NucsPage::setDay);
     connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
+    connect(chart_, &SeasonChart::dayChosen, week_, &WeekPage::setDay);
+    connect(week_, &WeekPage::dayChosen, chart_, &SeasonChart::setChosenDay);
+    connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
+    connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);
 }
 
@@ -181,6 +198,24 @@ void MainWindow::showPage(QWidget* page) {
     for (auto* action : {actions_.zoomIn, actions_.zoomOut, actions_.wholeSeason,
                          actions_.goToToday, actions_.eachNuc})
         action->setEnabled(page == chart_);
+}
+
+WhyDialog* MainWindow::why() const { return why_; }
+
+/// Of the chosen task on the week's page, of the chosen nuc's batch, else of the chart's batch.
+void MainWindow::showWhy() {
+    auto wish = DateOfBatch{chart_->selectedBatch(), {}};
+    if (pages_->currentWidget() == week_) wish = week_->chosenDate();
+    if (pages_->currentWidget() == nucs_) wish = nucs_->chosenDate();
+    if (!wish.batch) return statusBar()->showMessage(why_text::chooseBatch());
+    if (why_ == nullptr) {
+        why_ = new WhyDialog(*desk_, *wish.batch, wish.event, this);
+        why_->setAttribute(Qt::WA_DeleteOnClose);
+        why_->show();
+    } else {
+        why_->showBatch(*wish.batch, wish.event);
+        why_->raise();
+    }
 }
 
 void MainWindow::restoreBackup() {
@@ -248,7 +283,9 @@ void MainWindow::exportList() {
 }
 
 void MainWindow::showWeekSheet() {
-    const auto day = chart_->chosenDay().value_or(desk_->snapshot().today());
+    const auto day = pages_->currentWidget() == week_
+                         ? week_->day()
+                         : chart_->chosenDay().value_or(desk_->snapshot().today());
     showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
 }
 

@@ -24,6 +24,8 @@ class BatchEditor;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class WeekPage;
+class WhyDialog;
 
 /// Writes the example operation into a new book.
 using MakeExample = std::function<Result<void>(const QString& path)>;
@@ -52,6 +54,10 @@ public:
     [[nodiscard]] BatchEditor* batchEditor() const;
     /// The page of nucs, or null.
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
+    /// The page of the week, or null.
+    [[nodiscard]] WeekPage* week() const { return week_; }
+    /// "Why this day?", or null while it is not open.
+    [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
@@ -68,6 +74,7 @@ private:
     void dropPages();
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
+    void showWhy();
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
@@ -104,6 +111,8 @@ private:
     QPointer<BatchEditor> editor_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
+    WeekPage* week_ = nullptr;
+    QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     QLabel* access_;
     QLabel* today_;

@@ -6,6 +6,8 @@
 #include <QToolBar>
 
 #include "screen_text/batch_text.h"
+#include "screen_text/week_text.h"
+#include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -43,16 +45,20 @@ WindowActions::WindowActions(QMainWindow& window) {
     planBatch = add(edit, batch_text::planEntry(), {Qt::CTRL | Qt::Key_B});
     editBatch = add(edit, batch_text::editEntry(), {Qt::CTRL | Qt::Key_Return});
 
+    edit.addSeparator();
+    newTask = add(edit, week_text::newTaskEntry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_T});
+
     auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
     nucsPage = add(view, window_text::nucsPage(), {Qt::CTRL | Qt::Key_2});
+    weekPage = add(view, week_text::pageEntry(), {Qt::CTRL | Qt::Key_3});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
     auto& bar = *window.addToolBar(window_text::pages());
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page : {seasonPage, nucsPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, weekPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -63,6 +69,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
     goToToday = add(view, window_text::goToToday(), {Qt::CTRL | Qt::Key_T});
     eachNuc = add(view, window_text::eachNuc(), {Qt::CTRL | Qt::Key_E});
+    whyThisDay = add(view, why_text::menuEntry(), {QKeySequence(Qt::Key_W)});
     view.addSeparator();
     auto& look = *view.addMenu(window_text::lookMenu());
     auto* group = new QActionGroup(&window);
@@ -91,7 +98,8 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
          {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn, zoomOut, wholeSeason,
-          goToToday, eachNuc, planBatch, editBatch, seasonPage, nucsPage, factsPage})
+          goToToday, eachNuc, planBatch, editBatch, seasonPage, nucsPage, weekPage, factsPage,
+          newTask, whyThisDay})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

@@ -31,13 +31,16 @@ struct WindowActions {
     QAction* editBatch;
     QAction* undo;
     QAction* redo;
+    QAction* newTask;
     QAction* zoomIn;
     QAction* zoomOut;
     QAction* wholeSeason;
     QAction* goToToday;
     QAction* eachNuc;
+    QAction* whyThisDay;
     QAction* seasonPage;  ///< one of the pages is checked
     QAction* nucsPage;
+    QAction* weekPage;
     QAction* factsPage;
     QAction* keys;
     QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked

@@ -9,7 +9,7 @@ std::string idText(const Uuid& uuid) { return uuid == Uuid{} ? std::string() : t
 
 ChangeSet tick(const Snapshot& snapshot, const Task& task, std::optional<Day> day,
                Id<TaskDone> fresh) {
-    ChangeSet changes{Verb::TickTask, task.subjectLabel, day, {}};
+    ChangeSet changes{Verb::TickTask, task.subjectLabel, {}, {}};
     TaskDone row;
     row.id = fresh;
     row.rule = task.key.rule;

@@ -99,7 +99,7 @@ DatePlan planOf(const BatchInputs& inputs) {
 }
 
 /// Marks what was counted or looked at; its day stays the one it was seen on.
-void markSeen(const BatchInputs& inputs, BatchTimeline& timeline) {
+void markSeen(const BatchInputs& inputs, BatchTimeline& timeline, Trace* trace) {
     constexpr std::array<std::pair<OutcomeKind, Event>, 3> kSeen{
         std::pair{OutcomeKind::TakeCount, Event::TakeCount},
         std::pair{OutcomeKind::Sealed, Event::Sealed}, std::pair{OutcomeKind::Ripe, Event::Ripe}};
@@ -108,6 +108,10 @@ void markSeen(const BatchInputs& inputs, BatchTimeline& timeline) {
         if (!seen) continue;
         for (auto& dates : timeline.events)
             if (dates.event == event) dates = {event, *seen, *seen, *seen, EventNote::Observed};
+        if (trace == nullptr) continue;
+        for (auto& reason : trace->reasons)
+            if (reason.event == event)
+                reason = {event, Reason::Kind::Observed, std::nullopt, std::nullopt, 0, {}};
     }
 }
 
@@ -138,7 +142,7 @@ BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
     timeline.hold.catchRule = inputs.catchRule;
     timeline.latestMove = dates.latestMove;
     timeline.events = std::move(dates.events);
-    markSeen(inputs, timeline);
+    markSeen(inputs, timeline, trace);
     return timeline;
 }
 

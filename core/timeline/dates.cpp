@@ -31,8 +31,18 @@ private:
     }
 
     void tell(Event event, Kind kind, std::optional<Event> from = {}, std::optional<Fact> fact = {},
-              double hours = 0) {
-        if (trace_ != nullptr) trace_->reasons.push_back({event, kind, from, fact, hours});
+              double hours = 0, std::initializer_list<Fact> also = {}) {
+        if (trace_ != nullptr) trace_->reasons.push_back({event, kind, from, fact, hours, also});
+    }
+    /// A rule that leans on the queen's development: how old the larva was, and the spread.
+    void tellDevelopment(Event event, Fact key, double hours) {
+        if (trace_ == nullptr) return;
+        tell(event, Kind::Rule, Event::Graft, key, hours, {Fact::EggH, Fact::EmergenceSdH});
+        auto& also = trace_->reasons.back().also;
+        if (plan_.start == Start::Confined) also.push_back(Fact::ConfineH);
+        if ((plan_.start == Start::Graft || plan_.start == Start::Ripe) && !plan_.larvaFromH)
+            also.insert(also.end(), {Fact::LarvaFromH, Fact::LarvaToH});
+        if (heat()) also.insert(also.end(), {Fact::NestC, Fact::ColdC, Fact::ColdDelayH});
     }
     void put(Event event, double early, double likely, double late,
              EventNote note = EventNote::None) {
@@ -98,11 +108,25 @@ private:
                                         -(fact(Fact::EmergenceH) - fact(Fact::EggH) - likelyAge));
                 break;
         }
+        tellReckonedBack();
         out_.clock = QueenClock(facts_, from, to, heat());
         if (const auto seen = emergenceSeen()) out_.clock.setEmerged(hourOfMoment(*seen));
         out_.given = givenAs(plan_, facts_);
         out_.transfer = plan_.transfer.value_or(methodTransfer());
         out_.leaves = std::max(plan_.leaves.value_or(out_.transfer), out_.transfer);
+    }
+
+    /// Day 0 of cells or queens that came later than the graft.
+    void tellReckonedBack() {
+        const double hours = hoursBetween(plan_.begin, out_.graft);
+        if (plan_.start == Start::SealedFound)
+            tell(Event::Graft, Kind::ReckonedBack, {}, Fact::SealingH, hours,
+                 {Fact::EmergenceH, Fact::EggH, Fact::LarvaFromH, Fact::LarvaToH});
+        if (plan_.start == Start::Ripe)
+            tell(Event::Graft, Kind::ReckonedBack, {}, Fact::RipeH, hours);
+        if (plan_.start == Start::Virgin)
+            tell(Event::Graft, Kind::ReckonedBack, {}, Fact::EmergenceH, hours,
+                 {Fact::EggH, Fact::LarvaFromH, Fact::LarvaToH});
     }
 
     [[nodiscard]] std::optional<Moment> emergenceSeen() const {
@@ -150,9 +174,10 @@ private:
         put(Event::TakeCount, fact(Fact::TakeCountFromH), fact(Fact::TakeCountFromH),
             fact(Fact::TakeCountToH));
         tell(Event::TakeCount, Kind::Rule, Event::Graft, Fact::TakeCountFromH,
-             fact(Fact::TakeCountFromH));
+             fact(Fact::TakeCountFromH), {Fact::TakeCountToH});
         put(Event::TopUp, fact(Fact::TakeCountFromH), fact(Fact::TopUpByH), fact(Fact::TopUpByH));
-        tell(Event::TopUp, Kind::Rule, Event::Graft, Fact::TopUpByH, fact(Fact::TopUpByH));
+        tell(Event::TopUp, Kind::Rule, Event::Graft, Fact::TopUpByH, fact(Fact::TopUpByH),
+             {Fact::TakeCountFromH});
         for (const auto& step : plan_.steps)
             if (step.where == BuilderKind::Starter && step.toHour < fact(Fact::RipeH)) {
                 put(Event::ToFinisher, step.toHour);
@@ -162,7 +187,7 @@ private:
 
     void sealing() {
         put(Event::Sealed, out_.clock.sealed());
-        tell(Event::Sealed, Kind::Rule, Event::Graft, Fact::SealingH, out_.clock.sealed().mean());
+        tellDevelopment(Event::Sealed, Fact::SealingH, out_.clock.sealed().mean());
     }
 
     void untilTheMove() {
@@ -186,9 +211,10 @@ private:
                        : EventNote::NotEvenRipeSafe);
         out_.latestMove = hoursAfterDown(out_.graft, latest);
         tell(Event::LatestMove, Kind::FirstOfMany, Event::Emergence, Fact::FirstOutRisk,
-             plan_.cellsInBox);
+             plan_.cellsInBox, {Fact::EmergenceSdH});
         put(Event::FirstOut, firstOut(0.05), firstOut(0.5), firstOut(0.95), note);
-        tell(Event::FirstOut, Kind::FirstOfMany, Event::Emergence, {}, plan_.cellsInBox);
+        tell(Event::FirstOut, Kind::FirstOfMany, Event::Emergence, {}, plan_.cellsInBox,
+             {Fact::EmergenceSdH});
     }
 
     /// Hour of the first queen out; cells that are here now cannot have lost one before.
@@ -210,7 +236,7 @@ private:
         if (seen)
             tell(Event::Emergence, plan_.start == Start::Virgin ? Kind::Entered : Kind::Observed);
         else
-            tell(Event::Emergence, Kind::Rule, Event::Graft, Fact::EmergenceH, emerged.mean());
+            tellDevelopment(Event::Emergence, Fact::EmergenceH, emerged.mean());
         put(Event::Mature, emerged.later(fact(Fact::MatureH)));
         tell(Event::Mature, Kind::Rule, Event::Emergence, Fact::MatureH, fact(Fact::MatureH));
 
@@ -221,14 +247,17 @@ private:
         out_.weather = laying.weather;
         put(Event::DueToFly, out_.dueToFly);
         tell(Event::DueToFly, Kind::Rule, Event::Emergence, Fact::FirstFlightD,
-             out_.dueToFly.mean() - emerged.mean());
+             out_.dueToFly.mean() - emerged.mean(),
+             {Fact::FlightShare1, Fact::FlightShare2, Fact::FlightShare3});
         putEggs(Event::FirstEggs, 0);
         if (out_.weather)
             tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
-                 fact(Fact::EggsAfterFlightD) * 24);
+                 fact(Fact::EggsAfterFlightD) * 24,
+                 {Fact::FlyTmaxC, Fact::FlyWindMs, Fact::FlyRainMm, Fact::SecondFlightShare,
+                  Fact::LastMatingD, Fact::SeasonShiftD});
         else
             tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
-                 fact(Fact::FirstEggsD) * 24);
+                 fact(Fact::FirstEggsD) * 24, {Fact::FirstEggsSdD});
         looks();
     }
 
@@ -240,10 +269,10 @@ private:
         put(Event::FirstLook, look);
         if (byEggs > byAge)
             tell(Event::FirstLook, Kind::LaterOf, Event::FirstEggs, Fact::LikelyLevel,
-                 byEggs - emergence);
+                 byEggs - emergence, {Fact::FirstLookD});
         else
             tell(Event::FirstLook, Kind::Rule, Event::Emergence, Fact::FirstLookD,
-                 fact(Fact::FirstLookD) * 24);
+                 fact(Fact::FirstLookD) * 24, {Fact::LikelyLevel});
         const double toSealed = fact(Fact::EggsToSealedD) * 24;
         putEggs(Event::SealedBrood, toSealed);
         tell(Event::SealedBrood, Kind::Rule, Event::FirstEggs, Fact::EggsToSealedD, toSealed);
@@ -260,7 +289,9 @@ private:
                 tell(Event::Catch, Kind::Rule, Event::FirstLook);
                 break;
             case CatchRule::SealedBrood:
-                tell(Event::Catch, Kind::LaterOf, Event::SealedBrood);
+                tell(Event::Catch, Kind::LaterOf,
+                     byRule[1] > look ? Event::SealedBrood : Event::FirstLook,
+                     out_.weather ? std::optional(Fact::LikelyLevel) : std::nullopt);
                 break;
             case CatchRule::Age:
                 tell(Event::Catch, Kind::Rule, Event::Emergence, Fact::CatchAgeD,

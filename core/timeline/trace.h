@@ -16,14 +16,16 @@ struct Reason {
         Rule,         ///< `from` plus the value of `fact`
         Method,       ///< hours of a step of the method
         FirstOfMany,  ///< first of so many cells to emerge
-        LaterOf,      ///< the later of two others
-        Weather       ///< from the flying days of the possible seasons, then the value of `fact`
+        LaterOf,       ///< `from`, being the later of two
+        ReckonedBack,  ///< day 0 of a batch that starts later: from the moment entered
+        Weather        ///< from the flying days of the possible seasons, then the value of `fact`
     };
     Event event{};
     Kind kind{};
     std::optional<Event> from;
     std::optional<Fact> fact;
-    double hours = 0;  ///< added, h; for FirstOfMany the number of cells
+    double hours = 0;        ///< added, h; for FirstOfMany the number of cells
+    std::vector<Fact> also;  ///< further trade numbers it leans on
 };
 
 struct Trace {

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QSpinBox>
+#include <QTableWidget>
 #include <QTest>
 #include <QToolButton>
 
@@ -18,6 +19,7 @@
 #include "batches/week_table.h"
 #include "batches/yards_form.h"
 #include "book/new_book.h"
+#include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
 #include "support/draft_maker.h"
 
@@ -418,6 +420,23 @@ TEST_F(GraftedBatch, CanOnlyBeReadInABookForReading) {
     EXPECT_FALSE(editor.saveButton().isEnabled());
     EXPECT_FALSE(editor.deleteButton().isEnabled());
     EXPECT_TRUE(editor.told().contains(QStringLiteral("for reading only")));
+}
+
+TEST_F(BatchEditorTest, WhyThisDayFollowsWhatIsTyped) {
+    auto& editor = plan();
+    fillFriday();
+    ASSERT_TRUE(settled());
+    editor.dates().setCurrentCell(3, 0);
+    QTest::keyClick(&editor.dates(), Qt::Key_W);
+    ASSERT_NE(editor.why(), nullptr);
+    EXPECT_EQ(editor.why()->event(), Event::Graft);
+    EXPECT_EQ(editor.why()->batch(), editor.draft().id);
+    type(editor.form().hour(), QStringLiteral("9"));
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            return editor.why()->events().item(3, 3)->text() == QStringLiteral("Fri 11 Jun 9:00");
+        },
+        kPatience));
 }
 
 TEST_F(BatchEditorTest, ClosingWhileTheSearchRunsIsSafe) {

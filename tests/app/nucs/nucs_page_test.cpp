@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -11,6 +12,7 @@
 
 #include "app/book/book_fixture.h"
 #include "exchange/example.h"
+#include "reasons/reasons_view.h"
 
 namespace tenthday {
 namespace {
@@ -112,6 +114,49 @@ TEST_F(NucsPageTest, ManyNucsAreStockedInOneStep) {
         << page_->told().toStdString();
     ASSERT_TRUE(desk_->undo().ok());
     EXPECT_EQ(desk_->snapshot().all<Stocking>().size(), before);
+}
+
+TEST_F(NucsPageTest, AHeadSortsAndAThirdPressGivesTheDrivingOrderBack) {
+    std::vector<std::string> driving;
+    for (int row = 0; row < rows(); ++row) driving.push_back(text(row, NucsModel::Nuc));
+    auto* head = page_->table().horizontalHeader();
+    const auto press = [&](NucsModel::Column column) {
+        QTest::mouseClick(head->viewport(), Qt::LeftButton, {},
+                          QPoint(head->sectionViewportPosition(column) + 12, head->height() / 2));
+    };
+    const auto since = [&](int row) {
+        return page_->table()
+            .model()
+            ->index(row, NucsModel::Since)
+            .data(NucsModel::kSortRole)
+            .toLongLong();
+    };
+    press(NucsModel::Since);
+    for (int row = 1; row < rows(); ++row) EXPECT_LE(since(row - 1), since(row));
+    press(NucsModel::Since);
+    for (int row = 1; row < rows(); ++row) EXPECT_GE(since(row - 1), since(row));
+    press(NucsModel::Since);
+    for (int row = 0; row < rows(); ++row)
+        EXPECT_EQ(text(row, NucsModel::Nuc), driving[static_cast<std::size_t>(row)]);
+}
+
+TEST_F(NucsPageTest, AllShownAreChosenByOneButton) {
+    page_->setDay(day("2027-06-07"));
+    page_->filter().setCurrentIndex(3);
+    QTest::mouseClick(&page_->allButton(), Qt::LeftButton);
+    EXPECT_EQ(page_->table().selectionModel()->selectedRows().size(), rows());
+    EXPECT_TRUE(page_->stockButton().isEnabled());
+}
+
+TEST_F(NucsPageTest, TheCurrentNucTellsWhyItIsOrIsNotReady) {
+    page_->find().setText(QStringLiteral("O1 A"));
+    page_->table().setCurrentIndex(page_->table().model()->index(0, 0));
+    const auto told = page_->reasons().toPlainText();
+    EXPECT_TRUE(told.contains(QStringLiteral("a queen lays in it who is not caught yet")))
+        << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("Queens are caught on sealed brood")));
+    EXPECT_TRUE(told.contains(QStringLiteral("Source: ")));
+    EXPECT_EQ(page_->chosenDate().event, Event::Catch);
 }
 
 }  // namespace

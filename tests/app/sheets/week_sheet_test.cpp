@@ -96,6 +96,34 @@ TEST_P(WeekSheet, EveryRowStandsOnceWithItsNumber) {
     }
 }
 
+TEST_P(WeekSheet, RowsAreTenMillimetresOrMoreAndStandWholeOnOnePage) {
+    for (const auto& week : weeks())
+        for (const auto& page : pagesOf(week)) {
+            std::vector<const Mark*> ticks;
+            for (const auto& mark : page.marks)
+                if (mark.shape == Mark::Shape::Frame &&
+                    std::abs(mark.rect.width() - millimetres(7)) < 0.01 &&
+                    std::abs(mark.rect.height() - millimetres(7)) < 0.01)
+                    ticks.push_back(&mark);
+            for (std::size_t i = 0; i < ticks.size(); ++i) {
+                if (i > 0) {
+                    EXPECT_GE(ticks[i]->rect.top() - ticks[i - 1]->rect.top(),
+                              millimetres(10) - 0.01)
+                        << toText(week);
+                }
+                // The row's words stand beside its box, on the same page.
+                const bool beside =
+                    std::any_of(page.marks.begin(), page.marks.end(), [&](const Mark& mark) {
+                        return mark.type == Print::Strong && !mark.text.isEmpty() &&
+                               mark.rect.left() > ticks[i]->rect.right() &&
+                               mark.rect.bottom() > ticks[i]->rect.top() &&
+                               mark.rect.top() < ticks[i]->rect.bottom();
+                    });
+                EXPECT_TRUE(beside) << toText(week);
+            }
+        }
+}
+
 TEST_P(WeekSheet, ThePdfReadsAsTheContentInOrder) {
     QTemporaryDir folder;
     const auto path = folder.filePath(QStringLiteral("week.pdf"));

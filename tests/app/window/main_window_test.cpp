@@ -6,6 +6,7 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QTableView>
 #include <QTest>
 
 #include "app/book/book_fixture.h"
@@ -13,8 +14,11 @@
 #include "chart/season_chart.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
+#include "nucs/nucs_page.h"
+#include "reasons/why_dialog.h"
 #include "records/verbs.h"
 #include "screen_text/key_text.h"
+#include "week/week_page.h"
 
 namespace tenthday {
 namespace {
@@ -363,6 +367,46 @@ TEST_F(MainWindowTest, EveryMenuEntryHasAKeyOfItsOwnInItsMenu) {
                 << action->text().toStdString();
         }
     }
+}
+
+TEST_F(MainWindowTest, TheWeekIsAPageAndItsDayIsTheOneChosenOnTheChart) {
+    window_->start(makeSmallBook());
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    QTest::keyClick(window_.get(), Qt::Key_3, Qt::ControlModifier);
+    EXPECT_TRUE(window_->week()->isVisible());
+    QTest::keyClick(&window_->week()->table(), Qt::Key_PageDown);
+    EXPECT_EQ(window_->chart()->chosenDay(), window_->week()->day());
+    EXPECT_EQ(window_->nucs()->day(), window_->week()->day());
+    window_->chart()->setChosenDay(day("2027-07-01"));
+    EXPECT_EQ(window_->week()->day(), day("2027-07-01"));
+    // A task of one's own from anywhere.
+    QTest::keyClick(window_.get(), Qt::Key_1, Qt::ControlModifier);
+    QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_NE(window_->week()->asking(), nullptr);
+    window_->week()->asking()->reject();
+}
+
+TEST_F(MainWindowTest, WAsksWhyOnTheChartAndOnTheWeek) {
+    window_->start(makeSmallBook());
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    QTest::keyClick(window_->chart(), Qt::Key_W);
+    EXPECT_EQ(window_->why(), nullptr) << "no batch is chosen yet";
+    window_->chart()->setSelectedBatch(test::kBatch);
+    QTest::keyClick(window_->chart(), Qt::Key_W);
+    ASSERT_NE(window_->why(), nullptr);
+    EXPECT_EQ(window_->why()->batch(), test::kBatch);
+    const auto graft = dayOf(window_->desk()->outlook()->find(test::kBatch)->timeline.graft);
+    QTest::keyClick(window_.get(), Qt::Key_3, Qt::ControlModifier);
+    window_->week()->setDay(graft);
+    ASSERT_NE(window_->week()->chosen(), nullptr);
+    QTest::keyClick(&window_->week()->table(), Qt::Key_W);
+    EXPECT_EQ(window_->why()->event(), window_->week()->chosenDate().event);
+    // The dialog leans on the book: it goes with it.
+    answers_.path = makeSmallBook(QStringLiteral("other.tenthday"));
+    actions().openBook->trigger();
+    EXPECT_EQ(window_->why(), nullptr);
 }
 
 }  // namespace

@@ -1,0 +1,337 @@
+#include "week/week_page.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "book/new_id.h"
+#include "look/page_parts.h"
+#include "reasons/reasons_view.h"
+#include "screen_text/week_text.h"
+#include "screen_text/why_task.h"
+#include "screen_text/window_text.h"
+#include "tasks/event_behind.h"
+#include "tasks/tick.h"
+#include "week/tick_delegate.h"
+
+namespace tenthday {
+namespace {
+
+QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {
+    auto* button = new QToolButton;
+    button->setArrowType(arrow);
+    button->setToolTip(words);
+    button->setAccessibleName(words);
+    button->setMinimumSize(34, 30);
+    return button;
+}
+
+}  // namespace
+
+WeekPage::WeekPage(Desk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      day_(desk.snapshot().today()),
+      model_(new WeekModel(this)),
+      table_(new QTableView),
+      reasons_(new ReasonsView),
+      head_(new QLabel),
+      summary_(new QLabel),
+      told_(new QLabel),
+      new_(new QPushButton(week_text::newTask())),
+      change_(new QPushButton(week_text::change())),
+      delete_(new QPushButton(week_text::remove())),
+      why_(new QPushButton(week_text::whyButton())) {
+    day_ = std::clamp(day_, desk.outlook()->season.first, desk.outlook()->season.last);
+    model_->setTickable(!desk.isReadOnly());
+    model_->show(desk.outlook(), week());
+    table_->setModel(model_);
+    makeList(*table_, window_text::asTitle(week_text::pageEntry()));
+    table_->setItemDelegateForColumn(WeekModel::Done, new TickDelegate(table_));
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setAlternatingRowColors(false);
+    table_->setTabKeyNavigation(false);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->installEventFilter(this);
+    auto* parts = new QSplitter(Qt::Horizontal);
+    parts->addWidget(table_);
+    parts->addWidget(reasons_);
+    parts->setStretchFactor(0, 3);
+    parts->setStretchFactor(1, 2);
+    parts->setChildrenCollapsible(false);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 14, 16, 12);
+    column->setSpacing(10);
+    column->addWidget(makeTop());
+    column->addWidget(parts, 1);
+    column->addWidget(makeFoot());
+    setFocusProxy(table_);
+    connect(model_, &WeekModel::tickWished, this, &WeekPage::tickRow);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &WeekPage::chose);
+    connect(table_, &QTableView::doubleClicked, this, &WeekPage::changeTask);
+    connect(&desk_, &Desk::shown, this, &WeekPage::follow);
+    fill();
+    goToDay();
+}
+
+QWidget* WeekPage::makeTop() {
+    auto* top = new QWidget;
+    makeHead(*head_);
+    auto strong = summary_->font();
+    strong.setBold(true);
+    summary_->setFont(strong);
+    summary_->setWordWrap(true);
+    auto* before = stepButton(Qt::LeftArrow, week_text::weekBefore());
+    auto* after = stepButton(Qt::RightArrow, week_text::weekAfter());
+    auto* today = new QPushButton(week_text::thisWeek());
+    auto* print = new QPushButton(week_text::print());
+    connect(before, &QToolButton::clicked, this, [this] { stepWeek(-1); });
+    connect(after, &QToolButton::clicked, this, [this] { stepWeek(1); });
+    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
+    connect(print, &QPushButton::clicked, this, &WeekPage::printWished);
+    connect(new_, &QPushButton::clicked, this, &WeekPage::addTask);
+    auto* first = new QHBoxLayout;
+    first->addWidget(before);
+    first->addWidget(after);
+    first->addWidget(today);
+    first->addSpacing(10);
+    first->addWidget(head_, 1);
+    first->addWidget(new_);
+    first->addWidget(print);
+    auto* column = new QVBoxLayout(top);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(first);
+    column->addWidget(summary_);
+    return top;
+}
+
+QWidget* WeekPage::makeFoot() {
+    auto* foot = new QWidget;
+    told_->setWordWrap(true);
+    connect(change_, &QPushButton::clicked, this, &WeekPage::changeTask);
+    connect(delete_, &QPushButton::clicked, this, &WeekPage::deleteTask);
+    connect(why_, &QPushButton::clicked, this, &WeekPage::whyWished);
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(told_, 1);
+    row->addWidget(change_);
+    row->addWidget(delete_);
+    row->addWidget(why_);
+    return foot;
+}
+
+QString WeekPage::told() const { return told_->text(); }
+
+const Task* WeekPage::chosen() const { return model_->taskAt(table_->currentIndex().row()); }
+
+Ptr<OwnTask> WeekPage::own() const {
+    const auto* task = chosen();
+    if (task == nullptr || task->key.rule != TaskRule::Own) return nullptr;
+    return desk_.snapshot().find(Id<OwnTask>{task->key.subject});
+}
+
+DateOfBatch WeekPage::chosenDate() const {
+    const auto* task = chosen();
+    if (task == nullptr || !task->batch) return {};
+    const auto* batch = model_->outlook()->find(*task->batch);
+    return {task->batch, batch ? eventBehind(*task, batch->timeline) : std::nullopt};
+}
+
+void WeekPage::setDay(Day day) {
+    const auto& season = desk_.outlook()->season;
+    day = std::clamp(day, season.first, season.last);
+    if (day == day_) return;
+    day_ = day;
+    if (model_->week() != week()) {
+        filling_ = true;
+        model_->show(desk_.outlook(), week());
+        fill();
+        filling_ = false;
+    }
+    goToDay();
+    Q_EMIT dayChosen(day_);
+}
+
+void WeekPage::stepWeek(int by) { setDay(day_ + Days{7 * by}); }
+
+/// Row of the day's first task, else of the next one in the week, else of the last before.
+int WeekPage::rowFor(Day day) const {
+    int row = -1;
+    for (int at = 0; at < model_->rowCount(); ++at) {
+        if (model_->taskAt(at) == nullptr || model_->isStillOpen(at)) continue;
+        row = at;
+        if (model_->dayAt(at) >= day) break;
+    }
+    return row;
+}
+
+/// Chooses a task of the day unless one is chosen, and brings the day into sight.
+void WeekPage::goToDay() {
+    const auto* now = chosen();
+    if (now == nullptr || model_->isStillOpen(table_->currentIndex().row()) || now->day != day_) {
+        filling_ = true;
+        const int row = rowFor(day_);
+        table_->setCurrentIndex(row < 0 ? QModelIndex() : model_->index(row, WeekModel::What));
+        filling_ = false;
+    }
+    for (int row = 0; row < model_->rowCount(); ++row)
+        if (!model_->isStillOpen(row) && model_->dayAt(row) == day_) {
+            table_->scrollTo(model_->index(row, 0));
+            break;
+        }
+    tellChosen();
+}
+
+/// Keeps the chosen task, wherever it stands now.
+void WeekPage::follow() {
+    stale_ = !isVisible();
+    if (stale_) return;
+    const auto* before = chosen();
+    const auto key = before ? std::optional(before->key) : std::nullopt;
+    const bool wasOpen = before && model_->isStillOpen(table_->currentIndex().row());
+    const int row = table_->currentIndex().row();
+    const auto& season = desk_.outlook()->season;
+    day_ = std::clamp(day_, season.first, season.last);
+    filling_ = true;
+    model_->show(desk_.outlook(), week());
+    fill();
+    int found = -1;
+    for (int at = 0; at < model_->rowCount() && key; ++at) {
+        const auto* task = model_->taskAt(at);
+        if (task && task->key == *key && (found < 0 || model_->isStillOpen(at) == wasOpen))
+            found = at;
+    }
+    // It is gone: the next one in its place.
+    for (int at = row; found < 0 && key && at < model_->rowCount(); ++at)
+        if (model_->taskAt(at) != nullptr) found = at;
+    if (found >= 0) table_->setCurrentIndex(model_->index(found, WeekModel::What));
+    filling_ = false;
+    tellChosen();
+}
+
+void WeekPage::fill() {
+    table_->clearSpans();
+    for (int row = 0; row < model_->rowCount(); ++row)
+        if (model_->taskAt(row) == nullptr) table_->setSpan(row, 0, 1, WeekModel::ColumnCount);
+    head_->setText(week_text::head(week()));
+    summary_->setText(
+        week_text::summary(model_->taskCount(), model_->mustCount(), model_->doneCount()));
+}
+
+/// The user went to another row: its day is the chosen one.
+void WeekPage::chose() {
+    if (filling_) return;
+    tellChosen();
+    const auto* task = chosen();
+    if (task == nullptr || task->day == day_ || isoWeekOf(task->day) != week()) return;
+    day_ = task->day;
+    Q_EMIT dayChosen(day_);
+}
+
+void WeekPage::tellChosen() {
+    const auto* task = chosen();
+    told_->clear();
+    new_->setEnabled(!desk_.isReadOnly());
+    const bool changeable = own() != nullptr && !desk_.isReadOnly();
+    change_->setEnabled(changeable);
+    delete_->setEnabled(changeable);
+    why_->setEnabled(task != nullptr && task->batch.has_value());
+    reasons_->showChain(
+        task ? why_text::task(*model_->outlook(), *task) : std::vector<why_text::Link>{},
+        week_text::chooseTask());
+}
+
+QString WeekPage::save(const Result<ChangeSet>& changes) {
+    const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
+    if (done) return {};
+    return window_text::cannotSaveEdit() + u' ' + QString::fromStdString(done.error().text);
+}
+
+void WeekPage::tickRow(int row) {
+    const auto* task = model_->taskAt(row);
+    if (task == nullptr || desk_.isReadOnly()) return;
+    const auto day = task->done ? std::nullopt : std::optional(desk_.snapshot().today());
+    const auto changes = tick(desk_.snapshot(), *task, day, newId<TaskDone>());
+    if (changes.isEmpty()) return told_->setText(week_text::doneByRecord());
+    if (const auto why = save(changes); !why.isEmpty()) told_->setText(why);
+}
+
+void WeekPage::ask(const QString& head, const OwnTaskWords& words, OwnTaskDialog::Save save) {
+    asking_ = new OwnTaskDialog(head, desk_.snapshot(), words, std::move(save), this);
+    asking_->setAttribute(Qt::WA_DeleteOnClose);
+    asking_->open();
+}
+
+void WeekPage::addTask() {
+    if (desk_.isReadOnly()) return;
+    OwnTaskWords words;
+    words.day = day_;
+    if (const auto* task = chosen()) words.yard = task->yard;
+    ask(week_text::newTaskHead(), words,
+        [this](const OwnTaskWords& given) { return save(addOwnTask(given, newId<OwnTask>())); });
+}
+
+void WeekPage::changeTask() {
+    const auto row = own();
+    if (!row || desk_.isReadOnly()) return;
+    ask(week_text::changeTaskHead(), {row->day, row->yard, row->text, row->must},
+        [this, id = row->id](const OwnTaskWords& given) {
+            return save(changeOwnTask(desk_.snapshot(), id, given));
+        });
+}
+
+void WeekPage::deleteTask() {
+    const auto row = own();
+    if (!row || desk_.isReadOnly()) return;
+    if (const auto why = save(deleteOwnTask(desk_.snapshot(), row->id)); !why.isEmpty())
+        told_->setText(why);
+}
+
+bool WeekPage::key(int key, Qt::KeyboardModifiers with) {
+    if (with == Qt::AltModifier && (key == Qt::Key_Left || key == Qt::Key_Right))
+        return stepWeek(key == Qt::Key_Left ? -1 : 1), true;
+    if (with != Qt::NoModifier) return false;
+    switch (key) {
+        case Qt::Key_PageUp:
+            return stepWeek(-1), true;
+        case Qt::Key_PageDown:
+            return stepWeek(1), true;
+        case Qt::Key_Home:
+            return setDay(desk_.snapshot().today()), true;
+        case Qt::Key_Space:
+            return tickRow(table_->currentIndex().row()), true;
+        case Qt::Key_Insert:
+            return addTask(), true;
+        case Qt::Key_Delete:
+            return deleteTask(), true;
+        case Qt::Key_F2:
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            return changeTask(), true;
+        default:
+            return false;
+    }
+}
+
+void WeekPage::showEvent(QShowEvent* event) {
+    if (stale_) follow();
+    QWidget::showEvent(event);
+}
+
+bool WeekPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const auto* press = static_cast<QKeyEvent*>(event);
+        if (key(press->key(), press->modifiers() & ~Qt::KeypadModifier)) return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace tenthday

@@ -6,6 +6,7 @@
 #include "book/book_file.h"
 #include "exchange/example.h"
 #include "headless/headless.h"
+#include "options/language.h"
 #include "window/main_window.h"
 
 namespace tenthday {
@@ -58,7 +59,9 @@ int runWindow(int argc, char** argv) {
     QApplication::setApplicationDisplayName(QStringLiteral("Tenthday"));
     QApplication::setApplicationVersion(QStringLiteral(TENTHDAY_VERSION));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    MainWindow window(Settings::ofUser(), Clock(call.value().today),
+    auto settings = Settings::ofUser();
+    speak(settings.language());
+    MainWindow window(std::move(settings), Clock(call.value().today),
                       [](const QString& path) { return createBook(path, exampleContent()); });
     window.show();
     window.start(call.value().book);

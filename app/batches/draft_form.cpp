@@ -21,12 +21,6 @@ namespace {
 constexpr std::array kWanted{Event::Ripe, Event::Emergence, Event::FirstEggs, Event::SealedBrood,
                              Event::Catch};
 
-Day dayIn(const QDateEdit& field) {
-    const auto date = field.date();
-    return Day{date::local_days{date::year{date.year()} / static_cast<unsigned>(date.month()) /
-                                static_cast<unsigned>(date.day())}};
-}
-
 QDateEdit* dateField() {
     auto* field = new QDateEdit;
     field->setCalendarPopup(true);
@@ -190,7 +184,7 @@ void DraftForm::show(const BatchDraft& draft) {
 void DraftForm::read(BatchDraft& draft) const {
     draft.label = label_->text().trimmed().toStdString();
     draft.start = static_cast<Start>(start_->currentIndex());
-    if (!wish()) draft.day = dayIn(*day_);
+    if (!wish()) draft.day = fromQDate(day_->date());
     const auto hour = valueOf(*hour_);
     draft.hour = hour ? std::optional(Hour{*hour}) : std::nullopt;
     draft.larvaFromH = valueOf(*larvaFrom_);
@@ -210,7 +204,7 @@ void DraftForm::read(BatchDraft& draft) const {
 std::optional<DraftForm::Wish> DraftForm::wish() const {
     if (direction_->currentIndex() != 1) return std::nullopt;
     return Wish{kWanted[static_cast<std::size_t>(std::max(wantedEvent_->currentIndex(), 0))],
-                dayIn(*wantedDay_), static_cast<Sureness>(sureness_->currentIndex())};
+                fromQDate(wantedDay_->date()), static_cast<Sureness>(sureness_->currentIndex())};
 }
 
 void DraftForm::showDay(Day day) {

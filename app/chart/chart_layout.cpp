@@ -4,12 +4,14 @@
 #include "chart/builders_lane.h"
 #include "chart/cells_days_lane.h"
 #include "chart/chart_head.h"
+#include "chart/hint_lane.h"
 #include "chart/legend.h"
 #include "chart/ribbon.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/welcome_text.h"
 
 namespace tenthday {
 namespace {
@@ -25,8 +27,18 @@ using Lanes = std::vector<std::unique_ptr<Lane>>;
 /// From top to bottom. Weather, queens and promises will join here.
 Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
     Lanes lanes;
-    lanes.push_back(std::make_unique<BuildersLane>());
-    lanes.push_back(std::make_unique<CellsDaysLane>());
+    const auto hint = [&](const QString& name, const QString& text) {
+        lanes.push_back(std::make_unique<HintLane>(name, text));
+    };
+    if (outlook.builders.empty() && outlook.batches.empty())
+        hint(chart_text::builders(), welcome_text::noBuilders());
+    else
+        lanes.push_back(std::make_unique<BuildersLane>());
+    if (outlook.batches.empty())
+        hint(welcome_text::cellsDays(), welcome_text::noBatches());
+    else
+        lanes.push_back(std::make_unique<CellsDaysLane>());
+    if (outlook.nucs.yards.empty()) hint(chart_text::matingNucs(), welcome_text::noNucs());
     for (std::size_t i = 0; i < outlook.nucs.yards.size(); ++i) {
         lanes.push_back(std::make_unique<YardLane>(i));
         if (options.isOpen(outlook.nucs.yards[i].yard->id))

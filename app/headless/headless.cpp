@@ -11,6 +11,7 @@
 
 #include "exchange/field_text.h"
 #include "headless/verb.h"
+#include "options/language.h"
 
 namespace tenthday {
 namespace {
@@ -153,6 +154,7 @@ int runHeadless(const Words& words) {
     std::string name = "tenthday";
     std::array<char*, 2> none{name.data(), nullptr};
     const QGuiApplication application(count, none.data());
+    useTexts(Language::English);
     return finish(call(*verb, rest), verb->name);
 }
 

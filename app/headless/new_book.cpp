@@ -13,7 +13,7 @@ Answer run(const Call& call) {
     const auto label =
         call.arguments.value("--label").value_or(QFileInfo(path).completeBaseName().toStdString());
     if (label.empty()) return Answer::wrongUse(optionError("--label", "a name is needed"));
-    const auto made = createBook(path, newBookContent(label, call.clock.today({})));
+    const auto made = createBook(path, newBookContent(planFor(label, call.clock.today({}))));
     return made ? Answer{} : Answer::failed(made.error());
 }
 

@@ -1,12 +1,19 @@
 #include "options/settings.h"
 
+#include <algorithm>
+
 namespace tenthday {
 namespace {
 
+const QString kRecent = QStringLiteral("book/recent");
+const QString kRecentPath = QStringLiteral("path");
+const QString kRecentLabel = QStringLiteral("label");
+const QString kRecentOpened = QStringLiteral("opened");
 const QString kLastBook = QStringLiteral("book/last");
 const QString kLook = QStringLiteral("window/look");
 const QString kPlace = QStringLiteral("window/place");
 const QString kFreeWeekdays = QStringLiteral("work/free_weekdays");
+const QString kLanguage = QStringLiteral("window/language");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -31,6 +38,49 @@ Settings Settings::ofUser() {
                                                 QStringLiteral("tenthday")));
 }
 
+QList<RecentBook> Settings::recentBooks() const {
+    QList<RecentBook> books;
+    const int count = store_->beginReadArray(kRecent);
+    for (int i = 0; i < std::min(count, kMostRecent); ++i) {
+        store_->setArrayIndex(i);
+        const RecentBook book{store_->value(kRecentPath).toString(),
+                              store_->value(kRecentLabel).toString(),
+                              store_->value(kRecentOpened).toDate()};
+        if (!book.path.isEmpty()) books += book;
+    }
+    store_->endArray();
+    return books;
+}
+
+namespace {
+
+void write(QSettings& store, const QList<RecentBook>& books) {
+    store.remove(kRecent);
+    store.beginWriteArray(kRecent, static_cast<int>(books.size()));
+    for (int i = 0; i < books.size(); ++i) {
+        store.setArrayIndex(i);
+        store.setValue(kRecentPath, books[i].path);
+        store.setValue(kRecentLabel, books[i].label);
+        store.setValue(kRecentOpened, books[i].opened);
+    }
+    store.endArray();
+}
+
+}  // namespace
+
+void Settings::rememberBook(const RecentBook& book) {
+    forgetBook(book.path);
+    auto books = recentBooks();
+    books.prepend(book);
+    write(*store_, books.mid(0, kMostRecent));
+}
+
+void Settings::forgetBook(const QString& path) {
+    auto books = recentBooks();
+    books.removeIf([&](const RecentBook& book) { return book.path == path; });
+    write(*store_, books);
+}
+
 QString Settings::lastBook() const { return store_->value(kLastBook).toString(); }
 void Settings::setLastBook(const QString& path) { store_->setValue(kLastBook, path); }
 
@@ -41,6 +91,16 @@ LookChoice Settings::look() const {
 void Settings::setLook(LookChoice choice) {
     const auto text = token(choice);
     store_->setValue(kLook, QString::fromUtf8(text.data(), text.size()));
+}
+
+Language Settings::language() const {
+    const auto text = store_->value(kLanguage).toString().toStdString();
+    return fromToken<Language>(text).value_or(Language::System);
+}
+void Settings::setLanguage(Language language) {
+    const auto text = token(language);
+    store_->setValue(kLanguage,
+                     QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())));
 }
 
 std::array<bool, 7> Settings::freeWeekdays() const {

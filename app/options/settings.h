@@ -1,5 +1,7 @@
 /// @file settings.h  What the program remembers between runs. Nothing of a book stands here.
 #pragma once
+#include <QDate>
+#include <QList>
 #include <QRect>
 #include <QSettings>
 #include <QString>
@@ -8,6 +10,7 @@
 
 #include "base/tokens.h"
 #include "look/palette.h"
+#include "options/language.h"
 
 namespace tenthday {
 
@@ -20,6 +23,13 @@ struct TokensOf<LookChoice> {
 /// The screen look a choice means on a desktop with these colours.
 [[nodiscard]] Look lookFor(LookChoice choice, const QPalette& desktop);
 
+/// A book that was open.
+struct RecentBook {
+    QString path;   ///< full
+    QString label;  ///< name of the operation
+    QDate opened;   ///< last
+};
+
 /// The door to QSettings; tests put a file of their own behind it. What cannot be read counts as
 /// never set.
 class Settings {
@@ -28,12 +38,22 @@ public:
     /// The user's own, in the place of the platform.
     [[nodiscard]] static Settings ofUser();
 
-    /// Path of the book opened last; empty when there is none.
+    /// Books opened lately, the newest first, at most kMostRecent.
+    [[nodiscard]] QList<RecentBook> recentBooks() const;
+    /// Puts a book first; it is listed once.
+    void rememberBook(const RecentBook& book);
+    void forgetBook(const QString& path);
+    static constexpr int kMostRecent = 8;
+
+    /// Path of the book opened last; empty when there is none or it was closed.
     [[nodiscard]] QString lastBook() const;
     void setLastBook(const QString& path);
 
     [[nodiscard]] LookChoice look() const;
     void setLook(LookChoice choice);
+
+    [[nodiscard]] Language language() const;
+    void setLanguage(Language language);
 
     /// Weekdays on which nobody wants to work, Monday first; none when never set.
     [[nodiscard]] std::array<bool, 7> freeWeekdays() const;

@@ -4,7 +4,6 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -253,8 +252,7 @@ QString verdictHead() { return Words::tr("Work on free days"); }
 QString verdict(const DayTrial& trial) {
     if (trial.onFreeDays.empty())
         return trial.clashes.empty() ? Words::tr("none") : Words::tr("none, but clashes");
-    const auto jobs = trial.onFreeDays.size();
-    return jobs == 1 ? Words::tr("one job") : Words::tr("%1 jobs").arg(QLocale().toString(jobs));
+    return Words::tr("%Ln job(s)", nullptr, static_cast<int>(trial.onFreeDays.size()));
 }
 QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free) {
     if (week.empty()) return {};
@@ -285,11 +283,8 @@ QString nearestHead() { return Words::tr("Nearest days that clash with nothing")
 QString nearest(Day day, int away) {
     const auto name = weekdayAndDay(day);
     if (away == 0) return Words::tr("%1, this day").arg(name);
-    const auto days = QLocale().toString(std::abs(away));
-    if (away == -1) return Words::tr("%1, a day sooner").arg(name);
-    if (away == 1) return Words::tr("%1, a day later").arg(name);
-    return away < 0 ? Words::tr("%1, %2 days sooner").arg(name, days)
-                    : Words::tr("%1, %2 days later").arg(name, days);
+    return away < 0 ? Words::tr("%1, %Ln day(s) sooner", nullptr, -away).arg(name)
+                    : Words::tr("%1, %Ln day(s) later", nullptr, away).arg(name);
 }
 QString noneNear() { return Words::tr("None within 60 days."); }
 
@@ -308,7 +303,7 @@ QString askRemove(const QString& label, int placements, int outcomes) {
                    "brings all back.")
             .arg(label);
     return Words::tr(
-               "Delete batch %1? Its bars, %2 placed cells and %3 things seen go with it. "
+               "Delete batch %1? Its bars, placed cells (%2) and what was seen (%3) go with it. "
                "Undo brings all back.")
         .arg(label, QLocale().toString(placements), QLocale().toString(outcomes));
 }

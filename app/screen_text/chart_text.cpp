@@ -27,12 +27,8 @@ QString readyHead() { return Words::tr("ready"); }
 QString leftHead() { return Words::tr("left"); }
 QString builders() { return Words::tr("Builders"); }
 QString matingNucs() { return Words::tr("Mating nucs"); }
-QString nucs(int count) {
-    return count == 1 ? Words::tr("1 nuc") : Words::tr("%1 nucs").arg(number(count));
-}
-QString cells(int count) {
-    return count == 1 ? Words::tr("1 cell") : Words::tr("%1 cells").arg(number(count));
-}
+QString nucs(int count) { return Words::tr("%Ln nuc(s)", nullptr, count); }
+QString cells(int count) { return Words::tr("%Ln cell(s)", nullptr, count); }
 
 QString ripe(int count) { return Words::tr("ripe %1").arg(number(count)); }
 
@@ -50,10 +46,7 @@ QString left(int count) {
                      : Words::tr("left %1").arg(number(count));
 }
 
-QString needCatch(int count) {
-    return count == 1 ? Words::tr("1 needs a catch")
-                      : Words::tr("%1 need a catch").arg(number(count));
-}
+QString needCatch(int count) { return Words::tr("%Ln need(s) a catch", nullptr, count); }
 
 QString readyShort(int count, int likely) {
     return likely > 0 ? Words::tr("%1 +%2").arg(number(count), number(likely)) : number(count);
@@ -87,9 +80,7 @@ QString trouble(const Finding& finding) {
             return Words::tr("%1: %2").arg(QString::fromStdString(finding.nucs),
                                            notReady(finding.why));
         case FindingKind::CatchHoldsNucs:
-            return rounded(finding.count) == 1
-                       ? Words::tr("1 waits for the catch")
-                       : Words::tr("%1 wait for the catch").arg(number(rounded(finding.count)));
+            return Words::tr("%Ln wait(s) for the catch", nullptr, rounded(finding.count));
     }
     return {};
 }

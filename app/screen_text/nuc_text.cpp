@@ -49,8 +49,7 @@ QString canStock(const ReadyNumbers& numbers) {
     return Words::tr("%1 can be stocked").arg(chart_text::number(numbers.canStock));
 }
 QString needsBrood(const ReadyNumbers& numbers) {
-    if (numbers.needsBrood == 1) return Words::tr("1 needs open brood first");
-    return Words::tr("%1 need open brood first").arg(chart_text::number(numbers.needsBrood));
+    return Words::tr("%Ln need(s) open brood first", nullptr, numbers.needsBrood);
 }
 
 QString filter(int entry) {
@@ -82,9 +81,7 @@ QString broodFrames() { return Words::tr("Brood frames"); }
 QString openBrood() { return Words::tr("with open brood"); }
 QString donor() { return Words::tr("Donor yard"); }
 QString stock(int nucs, Day day) {
-    return nucs == 1
-               ? Words::tr("Stock 1 nuc on %1").arg(weekdayAndDay(day))
-               : Words::tr("Stock %1 nucs on %2").arg(chart_text::number(nucs), weekdayAndDay(day));
+    return Words::tr("Stock %Ln nuc(s) on %1", nullptr, nucs).arg(weekdayAndDay(day));
 }
 QString chooseNucs() { return Words::tr("Choose the nucs to stock in the table."); }
 QString chooseAll() { return Words::tr("Choose all shown"); }

@@ -34,8 +34,7 @@ QString head(IsoWeek week) {
 
 QString summary(int tasks, int must, int done) {
     if (tasks == 0) return Words::tr("Nothing to do in this week.");
-    const auto all =
-        tasks == 1 ? Words::tr("1 task") : Words::tr("%1 tasks").arg(chart_text::number(tasks));
+    const auto all = Words::tr("%Ln task(s)", nullptr, tasks);
     return Words::tr("%1  ·  %2 must be done on their day  ·  %3 done")
         .arg(all, chart_text::number(must), chart_text::number(done));
 }
@@ -68,9 +67,7 @@ QString dayHead(Day day, bool isToday, bool isEmpty) {
 }
 
 QString stillOpen(int tasks) {
-    return tasks == 1
-               ? Words::tr("Still open: 1 task from before today")
-               : Words::tr("Still open: %1 tasks from before today").arg(chart_text::number(tasks));
+    return Words::tr("Still open: %Ln task(s) from before today", nullptr, tasks);
 }
 
 QString task(const Outlook& outlook, const Task& task) {

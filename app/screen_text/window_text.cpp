@@ -109,14 +109,17 @@ QString kindName(const QString& kind) {
 }
 QString imported(int rows) {
     return rows == 0 ? Words::tr("The list says nothing new.")
-           : rows == 1
-               ? Words::tr("1 row was taken from the list.")
-               : Words::tr("%1 rows were taken from the list.").arg(QLocale().toString(rows));
+                     : Words::tr("%Ln row(s) were taken from the list.", nullptr, rows);
 }
 QString exported(const QString& path) { return Words::tr("The list is in %1").arg(path); }
 QString cannotImport() { return Words::tr("The list cannot be taken; nothing was changed."); }
 QString cannotExport() { return Words::tr("The list cannot be written."); }
 QString restoreBackup() { return Words::tr("&Restore a backup ..."); }
+QString languageMenu() { return Words::tr("Lan&guage"); }
+QString languageOfSystem() { return Words::tr("As the system"); }
+QString languageFromNextStart() {
+    return Words::tr("The window speaks it from the next start on.");
+}
 QString helpMenu() { return Words::tr("&Help"); }
 QString eachNuc() { return Words::tr("Show &each nuc"); }
 QString seasonPage() { return Words::tr("&Season chart"); }
@@ -173,15 +176,7 @@ QString redo(Verb verb, const QString& subject, std::optional<Day> day) {
     return Words::tr("&Redo: %1").arg(forMenu(withDay(verb, editName(verb, subject), day)));
 }
 
-QString noBookHead() { return Words::tr("No book is open"); }
-QString noBookText() {
-    return Words::tr(
-        "A book keeps one operation with all its seasons in one file. The example shows an "
-        "invented season to try things on.");
-}
-
 QString bookFiles() { return Words::tr("Tenthday books (*.tenthday)"); }
-QString newBookName() { return Words::tr("my queens"); }
 
 QString readOnly() { return Words::tr("Read only"); }
 QString todayIs(Day day) { return Words::tr("Today: %1").arg(weekdayAndDay(day)); }

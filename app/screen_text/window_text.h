@@ -18,6 +18,9 @@ namespace tenthday::window_text {
 [[nodiscard]] QString editMenu();
 [[nodiscard]] QString viewMenu();
 [[nodiscard]] QString lookMenu();
+[[nodiscard]] QString languageMenu();
+[[nodiscard]] QString languageOfSystem();
+[[nodiscard]] QString languageFromNextStart();
 [[nodiscard]] QString helpMenu();
 [[nodiscard]] QString eachNuc();
 [[nodiscard]] QString seasonPage();
@@ -48,13 +51,8 @@ namespace tenthday::window_text {
 [[nodiscard]] QString undo(Verb verb, const QString& subject, std::optional<Day> day);
 [[nodiscard]] QString redo(Verb verb, const QString& subject, std::optional<Day> day);
 
-/// The empty state.
-[[nodiscard]] QString noBookHead();
-[[nodiscard]] QString noBookText();
-
 /// File dialogs.
 [[nodiscard]] QString bookFiles();
-[[nodiscard]] QString newBookName();
 
 /// The status line.
 [[nodiscard]] QString readOnly();

@@ -24,12 +24,13 @@
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "reasons/why_dialog.h"
+#include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 #include "sheets/week_preview.h"
 #include "week/week_page.h"
-#include "window/empty_page.h"
 #include "window/screen_place.h"
+#include "window/welcome_page.h"
 
 namespace tenthday {
 
@@ -43,17 +44,29 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
       actions_(*this),
       questions_(std::make_unique<DialogQuestions>(this)),
       pages_(new QStackedWidget),
+      welcome_(new WelcomePage({{actions_.openExample, welcome_text::exampleDoes()},
+                                {actions_.openBook, welcome_text::openDoes()},
+                                {actions_.newBook, welcome_text::newDoes()}})),
       access_(new QLabel),
       today_(new QLabel) {
     setMinimumSize(kSmallestWindow);
     actions_.openExample->setVisible(static_cast<bool>(makeExample_));
-    pages_->addWidget(new EmptyPage({actions_.openExample, actions_.openBook, actions_.newBook}));
+    pages_->addWidget(welcome_);
+    connect(welcome_, &WelcomePage::bookWished, this, &MainWindow::open);
+    connect(welcome_, &WelcomePage::bookForgotten, this, [this](const QString& path) {
+        settings_.forgetBook(path);
+        showRecent();
+    });
+    connect(actions_.recentBooks, &QMenu::triggered, this,
+            [this](const QAction* action) { open(action->data().toString()); });
+    showRecent();
     setCentralWidget(pages_);
     statusBar()->addPermanentWidget(access_);
     statusBar()->addPermanentWidget(today_);
     connectActions();
     actions_.setHasBook(false);
     setWindowTitle(window_text::title({}));
+    actions_.setLanguage(settings_.language());
     applyLook(settings_.look());
     restorePlace();
     minute_.start(60'000);
@@ -77,6 +90,7 @@ void MainWindow::connectActions() {
         if (const auto path = questions_->bookToOpen(); !path.isEmpty()) open(path);
     });
     on(actions_.openExample, [this] { openExample(); });
+    on(actions_.closeBook, [this] { closeBook(); });
     on(actions_.saveCopy, [this] { saveCopy(); });
     on(actions_.quit, [this] { close(); });
     on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
@@ -104,6 +118,11 @@ void MainWindow::connectActions() {
     on(actions_.whyThisDay, [this] { showWhy(); });
     on(actions_.factsPage, [this] { showPage(facts_); });
     on(actions_.keys, [this] { showKeys(); });
+    for (std::size_t i = 0; i < std::size(actions_.languages); ++i)
+        on(actions_.languages[i], [this, i] {
+            settings_.setLanguage(static_cast<Language>(i));
+            statusBar()->showMessage(window_text::languageFromNextStart());
+        });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
         on(actions_.looks[i], [this, i] {
             settings_.setLook(static_cast<LookChoice>(i));
@@ -230,9 +249,41 @@ void MainWindow::restoreBackup() {
         if (done) statusBar()->showMessage(told);
         return;
     }
-    pages_->setCurrentIndex(0);
+    showWelcome();
+}
+
+void MainWindow::closeBook() {
+    dropPages();
+    desk_.reset();
+    settings_.setLastBook({});
+    showWelcome();
+}
+
+void MainWindow::showWelcome() {
+    pages_->setCurrentWidget(welcome_);
     actions_.setHasBook(false);
     setWindowTitle(window_text::title({}));
+    setWindowFilePath({});
+    access_->clear();
+    today_->clear();
+    showRecent();
+    welcome_->setFocus();
+}
+
+void MainWindow::showRecent() {
+    const auto books = settings_.recentBooks();
+    welcome_->showRecent(books);
+    auto& menu = *actions_.recentBooks;
+    menu.clear();
+    for (const auto& book : books) {
+        const auto name =
+            book.label.isEmpty() ? QFileInfo(book.path).completeBaseName() : book.label;
+        auto* action =
+            menu.addAction(QString(name).replace(QStringLiteral("&"), QStringLiteral("&&")));
+        action->setData(book.path);
+        action->setToolTip(book.path);
+    }
+    if (books.isEmpty()) menu.addAction(welcome_text::noRecent())->setEnabled(false);
 }
 
 bool MainWindow::restoreFrom(const QString& path, const QString& backup) {
@@ -324,6 +375,9 @@ void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
             [this](const OutlookPtr&, const Changes& changes) { follow(changes); });
     const auto path = QFileInfo(desk_->path()).absoluteFilePath();
     settings_.setLastBook(path);
+    settings_.rememberBook(
+        {path, QString::fromStdString(desk_->snapshot().book().label), toQDate(clock_.realDay())});
+    showRecent();
     setWindowTitle(window_text::title(QString::fromStdString(desk_->snapshot().book().label)));
     setWindowFilePath(path);
     access_->setText(desk_->isReadOnly() ? window_text::readOnly() : QString());
@@ -338,11 +392,10 @@ void MainWindow::follow(const Changes& changes) {
 }
 
 void MainWindow::makeNewBook() {
-    const auto path = questions_->placeForNewBook();
-    if (path.isEmpty()) return;
-    const auto label = QFileInfo(path).completeBaseName().toStdString();
-    if (auto made = createBook(path, newBookContent(label, clock_.today({}))); made)
-        open(path);
+    const auto wish = questions_->newBook(clock_.today({}));
+    if (!wish) return;
+    if (auto made = createBook(wish->path, newBookContent(wish->plan)); made)
+        open(wish->path);
     else
         questions_->tell(window_text::cannotMake(), made.error(), {});
 }

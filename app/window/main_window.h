@@ -24,6 +24,7 @@ class BatchEditor;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class WelcomePage;
 class WeekPage;
 class WhyDialog;
 
@@ -52,6 +53,8 @@ public:
     [[nodiscard]] SeasonChart* chart() const { return chart_; }
     /// Where a batch is planned or changed, or null.
     [[nodiscard]] BatchEditor* batchEditor() const;
+    /// The ways to a book.
+    [[nodiscard]] WelcomePage& welcome() { return *welcome_; }
     /// The page of nucs, or null.
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
     /// The page of the week, or null.
@@ -89,6 +92,10 @@ private:
     [[nodiscard]] Result<std::unique_ptr<Desk>> openForReading(const QString& path,
                                                                const Error& why);
     void makeNewBook();
+    void closeBook();
+    void showWelcome();
+    /// On the welcome and in the menu.
+    void showRecent();
     void openExample();
     void saveCopy();
     void undoOrRedo(Result<void> (Desk::*step)());
@@ -106,6 +113,7 @@ private:
     std::unique_ptr<Questions> questions_;
     std::unique_ptr<Desk> desk_;
     QStackedWidget* pages_;
+    WelcomePage* welcome_;
     /// Of the open book; each with the action that shows it.
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     QPointer<BatchEditor> editor_;

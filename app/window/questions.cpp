@@ -49,9 +49,9 @@ QString DialogQuestions::bookToOpen() {
                                         documents(), window_text::bookFiles());
 }
 
-QString DialogQuestions::placeForNewBook() {
-    return saveName(window_, window_text::asTitle(window_text::newBook()),
-                    QDir(documents()).filePath(window_text::newBookName()));
+std::optional<NewBookWish> DialogQuestions::newBook(Day today) {
+    NewBookDialog dialog(today, documents(), window_);
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.wish()) : std::nullopt;
 }
 
 QString DialogQuestions::placeForCopy(const QString& suggestion) {

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "base/result.h"
+#include "window/new_book_dialog.h"
 
 class QWidget;
 
@@ -22,10 +23,10 @@ public:
     virtual ~Questions() = default;
     /// Each gives a path, empty when the user thought better of it.
     virtual QString bookToOpen() = 0;
-    virtual QString placeForNewBook() = 0;
     /// An existing file is given only when the user agreed to replace it.
     virtual QString placeForCopy(const QString& suggestion) = 0;
     /// Each gives nothing when the user thought better of it.
+    virtual std::optional<NewBookWish> newBook(Day today) = 0;
     virtual std::optional<ListFile> listToImport() = 0;
     virtual std::optional<ListFile> placeForList() = 0;
     /// @param backups  full paths, newest first; may be empty, then it is told
@@ -43,7 +44,7 @@ class DialogQuestions : public Questions {
 public:
     explicit DialogQuestions(QWidget* window) : window_(window) {}
     QString bookToOpen() override;
-    QString placeForNewBook() override;
+    std::optional<NewBookWish> newBook(Day today) override;
     QString placeForCopy(const QString& suggestion) override;
     std::optional<ListFile> listToImport() override;
     std::optional<ListFile> placeForList() override;

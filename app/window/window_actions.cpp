@@ -7,6 +7,7 @@
 
 #include "screen_text/batch_text.h"
 #include "screen_text/week_text.h"
+#include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 
@@ -26,6 +27,8 @@ WindowActions::WindowActions(QMainWindow& window) {
     newBook = add(file, window_text::newBook(), {QKeySequence::New});
     openBook = add(file, window_text::openBook(), {QKeySequence::Open});
     openExample = add(file, window_text::openExample());
+    recentBooks = file.addMenu(welcome_text::recentMenu());
+    closeBook = add(file, welcome_text::closeBook(), {Qt::CTRL | Qt::Key_W});
     file.addSeparator();
     saveCopy = add(file, window_text::saveCopy(), {Qt::CTRL | Qt::SHIFT | Qt::Key_S});
     restoreBackup = add(file, window_text::restoreBackup());
@@ -80,6 +83,15 @@ WindowActions::WindowActions(QMainWindow& window) {
         looks[i]->setCheckable(true);
     }
 
+    auto& language = *view.addMenu(window_text::languageMenu());
+    auto* tongues = new QActionGroup(&window);
+    for (std::size_t i = 0; i < std::size(languages); ++i) {
+        const auto name = nameOf(static_cast<Language>(i));
+        languages[i] = tongues->addAction(
+            add(language, name.isEmpty() ? window_text::languageOfSystem() : name));
+        languages[i]->setCheckable(true);
+    }
+
     auto& help = *window.menuBar()->addMenu(window_text::helpMenu());
     keys = add(help, window_text::keys(), {QKeySequence(Qt::Key_F1)});
 }
@@ -96,12 +108,15 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action :
-         {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn, zoomOut, wholeSeason,
-          goToToday, eachNuc, planBatch, editBatch, seasonPage, nucsPage, weekPage, factsPage,
-          newTask, whyThisDay})
+    for (auto* action : {closeBook, saveCopy, restoreBackup, importList, exportList, weekSheet,
+                         zoomIn, zoomOut, wholeSeason, goToToday, eachNuc, planBatch, editBatch,
+                         seasonPage, nucsPage, weekPage, factsPage, newTask, whyThisDay})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
+}
+
+void WindowActions::setLanguage(Language language) {
+    languages[static_cast<std::size_t>(language)]->setChecked(true);
 }
 
 void WindowActions::setLook(LookChoice choice) {

@@ -2,6 +2,7 @@
 #pragma once
 #include <QAction>
 #include <QMainWindow>
+#include <QMenu>
 
 #include "desk/changes.h"
 #include "options/settings.h"
@@ -17,10 +18,13 @@ struct WindowActions {
     /// Switches what needs an open book.
     void setHasBook(bool has);
     void setLook(LookChoice choice);
+    void setLanguage(Language language);
 
     QAction* newBook;
     QAction* openBook;
     QAction* openExample;
+    QMenu* recentBooks;
+    QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;
     QAction* importList;
@@ -43,7 +47,8 @@ struct WindowActions {
     QAction* weekPage;
     QAction* factsPage;
     QAction* keys;
-    QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked
+    QAction* languages[kTokenCount<Language>];  ///< in the order of Language; one is checked
+    QAction* looks[kTokenCount<LookChoice>];    ///< in the order of LookChoice; one is checked
 };
 
 }  // namespace tenthday

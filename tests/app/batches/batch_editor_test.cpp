@@ -43,7 +43,7 @@ protected:
     }
 
     static ChangeSet rows() {
-        auto rows = newBookContent("Mill", day("2027-05-01"));
+        auto rows = newBookContent(planFor("Mill", day("2027-05-01")));
         Yard yard;
         yard.id = test::id<Yard>(1);
         yard.label = "Mill";

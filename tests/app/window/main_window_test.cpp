@@ -39,7 +39,10 @@ class AnswersGiven : public Questions {
 public:
     explicit AnswersGiven(Answers& answers) : answers_(answers) {}
     QString bookToOpen() override { return answers_.path; }
-    QString placeForNewBook() override { return answers_.path; }
+    std::optional<NewBookWish> newBook(Day today) override {
+        if (answers_.path.isEmpty()) return std::nullopt;
+        return NewBookWish{answers_.path, planFor("Mill", today)};
+    }
     QString placeForCopy(const QString&) override { return answers_.path; }
     std::optional<ListFile> listToImport() override { return answers_.list; }
     std::optional<ListFile> placeForList() override { return answers_.list; }

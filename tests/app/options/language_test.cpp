@@ -1,0 +1,116 @@
+#include "options/language.h"
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include "options/settings.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/window_text.h"
+
+namespace tenthday {
+namespace {
+
+const QString kTranslations = QStringLiteral(TENTHDAY_SOURCE_DIR "/translations/");
+
+/// English again for the tests that follow.
+class LanguageTest : public ::testing::Test {
+protected:
+    void TearDown() override {
+        useTexts(Language::English);
+        QLocale::setDefault(QLocale::system());
+    }
+};
+
+TEST(Language, IsTheFirstWishedThatThereIs) {
+    const QStringList austrian{QStringLiteral("it-CH"), QStringLiteral("de-AT"),
+                               QStringLiteral("fr")};
+    EXPECT_EQ(resolved(Language::System, austrian), Language::German);
+    EXPECT_EQ(resolved(Language::French, austrian), Language::French);
+    EXPECT_EQ(resolved(Language::System, {QStringLiteral("fi")}), Language::English);
+    EXPECT_EQ(resolved(Language::System, {}), Language::English);
+}
+
+TEST(Language, NamesItself) {
+    EXPECT_EQ(nameOf(Language::German), QStringLiteral("Deutsch"));
+    EXPECT_EQ(nameOf(Language::French), QStringLiteral("Français"));
+    EXPECT_TRUE(nameOf(Language::Spanish).startsWith(QStringLiteral("Español")));
+    EXPECT_TRUE(nameOf(Language::System).isEmpty());
+}
+
+TEST_F(LanguageTest, EnglishCounts) {
+    EXPECT_EQ(chart_text::nucs(1), QStringLiteral("1 nuc"));
+    EXPECT_EQ(chart_text::nucs(2), QStringLiteral("2 nucs"));
+    EXPECT_EQ(chart_text::needCatch(1), QStringLiteral("1 needs a catch"));
+    EXPECT_EQ(chart_text::needCatch(3), QStringLiteral("3 need a catch"));
+}
+
+TEST_F(LanguageTest, GermanFrenchAndSpanishSpeak) {
+    useTexts(Language::German);
+    EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Datei"));
+    EXPECT_EQ(chart_text::state(NucState::Laying), QStringLiteral("in Eilage, nicht beurteilt"));
+    EXPECT_EQ(chart_text::cells(1), QStringLiteral("1 Zelle"));
+    EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 Zellen"));
+    useTexts(Language::French);
+    EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Fichier"));
+    EXPECT_EQ(chart_text::cells(0), QStringLiteral("0 cellule"));
+    EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 cellules"));
+    useTexts(Language::Spanish);
+    EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Archivo"));
+    EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 celdas"));
+}
+
+TEST_F(LanguageTest, AChosenLanguageWritesItsDays) {
+    speak(Language::Spanish);
+    EXPECT_EQ(QLocale().language(), QLocale::Spanish);
+    EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Archivo"));
+}
+
+QString readAll(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return QString::fromUtf8(file.readAll());
+}
+
+QStringList sourcesIn(const QString& ts) {
+    static const QRegularExpression source(QStringLiteral("<source>(.*?)</source>"),
+                                           QRegularExpression::DotMatchesEverythingOption);
+    QStringList all;
+    for (auto found = source.globalMatch(ts); found.hasNext();) all += found.next().captured(1);
+    all.sort();
+    return all;
+}
+
+/// What `update_translations` would write: the same texts as are kept.
+TEST(Translations, AreUpToDateWithTheTexts) {
+    const QTemporaryDir folder;
+    QStringList texts;
+    const QDir room(QStringLiteral(TENTHDAY_SOURCE_DIR "/app/screen_text"));
+    for (const auto& name : room.entryList({QStringLiteral("*.cpp")})) texts += room.filePath(name);
+    ASSERT_GT(texts.size(), 5);
+    for (const auto& code : {"en", "de", "fr", "es"}) {
+        const auto name = QStringLiteral("tenthday_%1.ts").arg(QLatin1String(code));
+        QStringList options{QStringLiteral("-silent"), QStringLiteral("-no-obsolete")};
+        if (code == std::string("en")) options += QStringLiteral("-pluralonly");
+        const auto fresh = folder.filePath(name);
+        ASSERT_EQ(QProcess::execute(QStringLiteral(TENTHDAY_LUPDATE),
+                                    options + texts + QStringList{QStringLiteral("-ts"), fresh}),
+                  0);
+        EXPECT_EQ(sourcesIn(readAll(kTranslations + name)), sourcesIn(readAll(fresh)))
+            << "run: ninja update_translations";
+    }
+}
+
+TEST(Translations, OfEnglishPluralsAreComplete) {
+    const auto text = readAll(kTranslations + QStringLiteral("tenthday_en.ts"));
+    EXPECT_GT(text.count(QStringLiteral("<numerusform>")), 10);
+    EXPECT_FALSE(text.contains(QStringLiteral("<numerusform></numerusform>")));
+    EXPECT_FALSE(text.contains(QStringLiteral("unfinished")));
+}
+
+}  // namespace
+}  // namespace tenthday

@@ -1,0 +1,3131 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es_ES">
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one look on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a &amp;batch ...</source>
+        <translation>Planificar una &amp;tanda ...</translation>
+    </message>
+    <message>
+        <source>Change the &amp;selected batch ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a batch</source>
+        <translation>Planificar una tanda</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Tanda %1</translation>
+    </message>
+    <message>
+        <source>&amp;Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Starts with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the breeder queen confined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed cells found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripe cells bought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>virgins</source>
+        <translation>reinas vírgenes</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward from its first day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backward from a day wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft &amp;on</source>
+        <translation>&amp;Traslarve el</translation>
+    </message>
+    <message>
+        <source>C&amp;onfined on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F&amp;ound on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;ome on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripe cells</source>
+        <translation>celdas maduras</translation>
+    </message>
+    <message>
+        <source>virgins out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>laying queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed brood</source>
+        <translation>cría operculada</translation>
+    </message>
+    <message>
+        <source>queens caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>19 of 20 of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not given (12:00)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae, h &amp;after hatching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, day %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ma&amp;ting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open, from the nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at a mating station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by insemination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when eggs are seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when brood is sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 nuc days)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the book: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make &amp;up the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is made up already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for this batch, without open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for this batch, with open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Listones</translation>
+    </message>
+    <message>
+        <source>Breeder queen</source>
+        <translation>Reina madre</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts</source>
+        <translation>Larvas</translation>
+    </message>
+    <message>
+        <source>Virgins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Aceptación</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells: type what you counted. Until then %1 of the grafts are expected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a &amp;bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells by yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No yard for mating yet: add one in the set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells expected; they find nucs by themselves, in the fewest yards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells expected, all given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells expected, %2 given: %3 find nucs by themselves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells expected, %2 given: %3 more than there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation>Fechas</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 of 10 within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What speaks against this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: it clashes with no other batch, builder or nuc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ %1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft on another day of that week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>confine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free the queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>graft</source>
+        <translation>traslarve</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first look</source>
+        <translation>primera revisión</translation>
+    </message>
+    <message>
+        <source>second look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, free day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work on free days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, but clashes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln job(s)</source>
+        <translation>
+            <numerusform>%Ln trabajo</numerusform>
+            <numerusform>%Ln trabajos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose the weekdays without work: then this says which graft days keep them free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No day of this week brings work on a free day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is the only graft day without work on a free day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on a free day: graft on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every graft day brings work on a free day. Least on %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearest days that clash with nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln day(s) sooner</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln day(s) later</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None within 60 days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Repeat every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batches more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Also on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>&amp;Delete batch ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete batch %1? Its bars and its planned make-up go with it. Undo brings all back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete batch %1? Its bars, placed cells (%2) and what was seen (%3) go with it. Undo brings all back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The graft is recorded: its day, hour, larvae and method stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This book is open for reading only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no day on which it could start for that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % chance %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 h %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 d %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>operculadas</translation>
+    </message>
+    <message>
+        <source>after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the latest before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a queen is out by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first queen out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready for a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queenless at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if caught or looked at by the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can be stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stand there empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>need open brood first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without open brood or queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught on eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught on sealed brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught by age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on eggs %1, on sealed brood %2, by age %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3: %4 nuc days each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nuc days by catch rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells day and catch day both count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>press to show or hide each nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cell given %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells out %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grafted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripe</source>
+        <translation>maduras</translation>
+    </message>
+    <message>
+        <source>of these for nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the likely ones would do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready less ripe for nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with open brood: wild cells can be begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for wild cells · %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queenless since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wild queen out, seldom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wild queen out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rests until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after %1, by its method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queenless without cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 (%3 d)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be moved there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season chart</source>
+        <translation>Cuadro de la temporada</translation>
+    </message>
+    <message>
+        <source>batch %1, graft %2, cells out %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>today, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no builder yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>listos</translation>
+    </message>
+    <message>
+        <source>Builders</source>
+        <translation>Criadoras</translation>
+    </message>
+    <message>
+        <source>Mating nucs</source>
+        <translation>Núcleos de fecundación</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s)</source>
+        <translation>
+            <numerusform>%Ln núcleo</numerusform>
+            <numerusform>%Ln núcleos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s)</source>
+        <translation>
+            <numerusform>%Ln celda</numerusform>
+            <numerusform>%Ln celdas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ripe %1</source>
+        <translation>maduras %1</translation>
+    </message>
+    <message>
+        <source>ready %1 +%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready %1</source>
+        <translation>listos %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln need(s) a catch</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 +%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overfull: %1 sealed in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overfull: %1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queen out first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved while fragile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wild: look today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a day off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free only from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the builder&apos;s last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln wait(s) for the catch</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not stocked</source>
+        <translation>sin poblar</translation>
+    </message>
+    <message>
+        <source>queenless too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds a virgin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>her queen is due to fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>her queen lays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>her queen is to be caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs open brood first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given up or not standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cell, no queen</source>
+        <translation>sin celda ni reina</translation>
+    </message>
+    <message>
+        <source>ripe cell</source>
+        <translation>celda madura</translation>
+    </message>
+    <message>
+        <source>virgin</source>
+        <translation>virgen</translation>
+    </message>
+    <message>
+        <source>due to fly</source>
+        <translation>por volar</translation>
+    </message>
+    <message>
+        <source>laying, not judged</source>
+        <translation>en postura, sin juzgar</translation>
+    </message>
+    <message>
+        <source>judged good</source>
+        <translation>juzgada buena</translation>
+    </message>
+    <message>
+        <source>no queen found</source>
+        <translation>sin reina</translation>
+    </message>
+    <message>
+        <source>drone layer</source>
+        <translation>zanganera</translation>
+    </message>
+    <message>
+        <source>queen caught</source>
+        <translation>reina capturada</translation>
+    </message>
+    <message>
+        <source>spent</source>
+        <translation>agotado</translation>
+    </message>
+    <message>
+        <source>confine breeder queen</source>
+        <translation>confinar la reina madre</translation>
+    </message>
+    <message>
+        <source>free breeder queen</source>
+        <translation>liberar la reina madre</translation>
+    </message>
+    <message>
+        <source>make up builder</source>
+        <translation>formar la criadora</translation>
+    </message>
+    <message>
+        <source>take count</source>
+        <translation>contar la aceptación</translation>
+    </message>
+    <message>
+        <source>top-up day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>starter to finisher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fragile from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fragile until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cage from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>latest move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emergence</source>
+        <translation>nacimiento</translation>
+    </message>
+    <message>
+        <source>mature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first eggs</source>
+        <translation>primeros huevos</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>captura</translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <translation>iniciadora</translation>
+    </message>
+    <message>
+        <source>finisher</source>
+        <translation>acabadora</translation>
+    </message>
+    <message>
+        <source>starter and finisher</source>
+        <translation>iniciadora y acabadora</translation>
+    </message>
+    <message>
+        <source>incubator</source>
+        <translation>incubadora</translation>
+    </message>
+    <message>
+        <source>holding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed, ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely, once caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs brood, or too soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>midday</source>
+        <translation>mediodía</translation>
+    </message>
+    <message>
+        <source>afternoon</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>evening</source>
+        <translation>noche</translation>
+    </message>
+    <message>
+        <source>W%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Egg, from laying to hatching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen emerges, from the egg at 34.5 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) of emergence among queens of one age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell is sealed, from the egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Youngest larva grafted when no age is given, since hatching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oldest larva grafted when no age is given, since hatching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the brood nest and of the incubator unless set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower end of the measured temperatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later emergence when sealed cells are kept at the lower end throughout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder queen is confined to the comb so long before the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder queen stays confined so long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder is made up and queenless so long before the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells stay so long in a closed starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells can be counted from here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells should be counted by here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bar can be topped up until here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells are fragile from here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells are fragile until here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed cells go to an incubator, a careful step, here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nursery cages are put over cells in place from here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells are ripe and leave the box by road from here after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Risk of a queen out in the box at the latest move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgin is mature, from emergence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earliest age of first flights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of virgins due to fly from the earliest age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of virgins due to fly a day later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of virgins due to fly two days later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of queens that fly on a second day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First eggs, from the last mating flight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last age at which a virgin can still mate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age at first egg, where no weather is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) of age at first egg, where no weather is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look into the nuc, from emergence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed worker brood after the first eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age at catching under the rule by age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc is queenless so long before it takes a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc needs open brood first after so long without open brood, virgin or queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open brood of a stocked or dequeened colony is all sealed after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A virgin not found at the first look is taken as lost at this age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts that are started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells that are sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells from which a queen emerges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins that mate and lay, in fair weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying queens judged good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells in a box that finishes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells in a starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one batch into a starter to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one batch into a finisher to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one batch into a box that starts and finishes to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wild queen of a 96 h larva is out, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wild queen of a 72 h larva is out, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wild queen of a 36 h larva is out, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wild cells of a dequeening have all run out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All wild cells are begun, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look for wild cells, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look for wild cells, last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second look for wild cells, from dequeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second look for wild cells, last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of queens that should have eggs by the first look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour at which the work of a day starts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flying day is as warm as this at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flying day has no more wind than this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flying day has less rain than this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Past years also serve shifted by up to so many days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>workers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trade numbers</source>
+        <translation>Cifras del oficio</translation>
+    </message>
+    <message>
+        <source>Everything is reckoned from these. Type over a number to use your own; the published range and source stand beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use the default</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Default</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number from %1 to %2 %3 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the season chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the page of nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the trade numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the pointer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day before, the day after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page up, Page down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a week back, a week on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the batch before, the batch after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next batch; after the last one on to the next part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+Left, Alt+Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move the chosen batch by a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop a move, or let go of the chosen batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+, -</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zoom in, zoom out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go to today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 to 9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show or hide each nuc of that yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+Up, Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose more nucs; Ctrl+A all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the week before, the week after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick the task as done, or take the tick back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new task of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F2, Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change or delete a task of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number before, the number after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F2, or type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give a number of your own; Enter keeps it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move it; what follows is shown at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag the ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go through the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a yard&apos;s name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show or hide each of its nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go through the season, or up and down where there is more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zoom at the pointer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rest on anything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is, and where each number comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs on %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yard</source>
+        <translation>Colmenar</translation>
+    </message>
+    <message>
+        <source>Nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely %1 more if caught or looked at the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can be stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln need(s) open brood first</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can be stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Need open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a yard, nuc or batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day before (Left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day after (Right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> ml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brood frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Donor yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Stock %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose the nucs to stock in the table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose all shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc stands in a yard on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar %1: %2 from %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells out of %1, batch %2: %3 expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins into nucs, batch %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells into nucs, batch %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cage the cells in %1 in place, batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free the breeder queen, batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confine the breeder queen for batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up %1 for batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft batch %1: %2 larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count the started cells, batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells of batch %1 into %2: %3 expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for wild cells in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again for wild cells in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look, batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look, batch %1: circle what is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch queens of batch %1: about %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock nucs: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upright, never shake, 32 to 35 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a queen can be out from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not even day 10 is safe; do not move them until then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shake where bees cannot fly back to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brush the bees off gently</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brush, never shake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every comb; break down each wild cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every comb; after this one none can be begun any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shut, cool and dark until they are set out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grafted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>started, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stocked, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free breeder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nursery cages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cell protectors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comb cage and an empty comb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cups, grafting tool, damp cloth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brush, spray, ventilated box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queen cages, marking pen (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pencil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stings: trouble breathing, faintness or a rash within minutes is an emergency: call the emergency number, use the prescribed injector. Do not work alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full boxes: two people. Smoker: never on dry grass. Treatments: follow the label and the local rules. Before bees or queens are moved or sold: ask the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Black bar: must be done this day. Leave nucs with virgins alone from 11:00 to 16:00.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (goes on)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing: leave nucs shut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E L S V – X</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E eggs, L larvae, S sealed brood, V virgin seen, – none yet, X gone or dead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells of this day must add up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wee&amp;k</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New &amp;task of your own ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to do in this week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln task(s)</source>
+        <translation>
+            <numerusform>%Ln tarea</numerusform>
+            <numerusform>%Ln tareas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1  ·  %2 must be done on their day  ·  %3 done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Must</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Still open: %Ln task(s) from before today</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cells out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins into nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells into nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cage cells in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free the breeder queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confine the breeder queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count the started cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the cells on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again for wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The week before (Page up)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The week after (Page down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N&amp;ew task ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Change ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All dates of the batch (W)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a task: here stands which rule it comes from and what sets its day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is done by what was recorded in the book, not by a tick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New task of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;What is to be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no particular yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;must be done on this very day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write what is to be done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day on which the breeder queen is confined is the one you set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They came as virgins, so they count as out on the day you set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The graft is on the day you set; every other day is counted from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells were found sealed, so their age is not known: the middle between sealing and emergence is taken, and the graft reckoned back from there by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells came ripe; the graft is reckoned back by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They came as virgins; the graft is reckoned back by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The breeder queen is confined to a comb %1 before the graft, so that there are larvae of one known age.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>She is freed %1 after she was confined.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The builder is made up %1 before the graft, so that it is queenless by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafted %1 after the breeder queen was confined.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells can be counted from %1 to %2 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bar can be topped up until %1 after the graft, once the started cells are counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells are sealed %1 after the egg is laid; with these larvae, on average %2 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 after the graft the cells must not be shaken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until %1 after the graft the cells must not be shaken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nursery cages can go over the cells where they hang from %1 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells are ripe and can travel from %1 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens come out %1 after the egg is laid; with these larvae, on average %2 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A virgin is mature %1 after she came out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins first fly at %1 to %2 days of age, not all on the same day; on average %3 after they came out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens lay their first eggs %1 days after they came out, on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first look is %1 days after the queens came out; by then %2 of those that will lay have eggs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worker brood is sealed %1 days after the first eggs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caught %1 days after they came out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caught on eggs: at the first look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until here the risk that the first of %1 queens in one box is out stays below %2. The more cells in a box, the earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first of %1 queens in one box to come out. The more cells in a box, the earlier, for the quickest of them counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By then %1 of the queens that will lay have eggs; this is later than %2 days after they came out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caught when %1 of those that will lay have sealed brood, and not before the first look: the later of the two counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caught on sealed brood, and not before the first look: the later of the two counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the queens that will lay have eggs by then. A virgin first flies at %1 to %2 days of age and waits for a flying day; %3 need a second one; eggs come %4 days after the last. Counted in %5 possible seasons, made from your record of %6. In those seasons %7 of the virgins find no flying day while they can still mate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature is outside what was measured; the nearest measured one was used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the age is not known, a queen may be out at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not even the day the cells are ripe is safe: cage them in place, or move them earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only where they hang; cells leave the box once they are ripe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This was seen and recorded; it stands in place of what was reckoned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The method moves the cells on %1 after the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees that have open brood and no queen begin wild cells. The first look breaks down what was begun so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only on the second look are all wild cells begun: after it none can follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queenless with open brood from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the builder&apos;s make-up or diary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wild queen can be out, seldom, from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells go on the day for which you placed them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells go when the last step of the method ends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placed for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A queen can be out before the cells leave the builder, so they are caged where they hang.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The make-up of this builder stands in the book for this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A builder without a make-up in the book is made up in time for the graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The method moves the cells into the next builder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the first look most queens that will lay have eggs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good queens are caught, and their nucs are free again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees go into these nucs on the day that stands in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A task of your own, on the day you set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day comes from a date of the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell of batch %1 given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready: it has bees, no queen, and has been queenless long enough to take a cell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: there are no bees in it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: bees take a cell only once they have been queenless for a while.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: a cell hangs in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: a virgin is in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: her first flights are due; leave it shut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: a queen lays in it who is not caught yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not surely ready: nobody has caught the queen or looked yet. It counts as likely until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: too long without open brood; workers would lay. It needs open brood first, or is joined to another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: it is given up, laid out anew or stands in no yard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has looked: this is the likeliest of what it can be, with %1 of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By what stands in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not done on its first day and can still be done, so it is planned for today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can be done until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder queen confined on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found sealed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells came on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins came on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set by you; without an hour noon is taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until %1 after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the method &quot;%1&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age of the larvae since hatching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Living cells in the fullest box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from your count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>default</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set by you; the default is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set by you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on sealed brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set by you for this batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rule of the whole book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last step ends after the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this day?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this day? Batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wh&amp;y this day?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a batch first, or a task or nuc of one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This batch is no longer in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dates of the batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earliest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move cells of batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delete %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick look at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set the number &quot;%1&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick a task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick a task of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delete batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 - %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>&amp;Look</source>
+        <translation>As&amp;pecto</translation>
+    </message>
+    <message>
+        <source>&amp;New book ...</source>
+        <translation>&amp;Nuevo libro ...</translation>
+    </message>
+    <message>
+        <source>&amp;Open a book ...</source>
+        <translation>&amp;Abrir un libro ...</translation>
+    </message>
+    <message>
+        <source>Open the &amp;example</source>
+        <translation>Abrir el &amp;ejemplo</translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy ...</source>
+        <translation>Guardar una &amp;copia ...</translation>
+    </message>
+    <message>
+        <source>&amp;Week sheet ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Import a list ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E&amp;xport a list ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lists (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is in the list?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seasons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees put into nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builders made up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looks and brood of builders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Methods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bars in builders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells for each yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen and counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weather by day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks of tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list says nothing new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) were taken from the list.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The list is in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list cannot be taken; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list cannot be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>The window speaks it from the next start on.</source>
+        <translation>La ventana lo hablará desde el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>Show &amp;each nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Season chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N&amp;ucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trade &amp;numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which backup shall take the place of the book? The book as it is now is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no backup of this book yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is restored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is restored. The book as it was: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup cannot be restored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shall the newest good backup take its place? The damaged file is kept. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, before bringing it up to date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, before a backup was restored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>A&amp;cercar</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>A&amp;lejar</translation>
+    </message>
+    <message>
+        <source>&amp;Whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to &amp;today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the &amp;desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D&amp;ark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No book is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A book keeps one operation with all its seasons in one file. The example shows an invented season to try things on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tenthday books (*.tenthday)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>my queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No backup was made: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book cannot be opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book cannot be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy cannot be saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This was not saved. The book is as it was before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open for reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The newest backup is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>

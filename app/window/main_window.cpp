@@ -23,6 +23,7 @@
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "screen_text/window_text.h"
+#include "setup/setup_page.h"
 #include "sheets/week_preview.h"
 #include "window/empty_page.h"
 #include "window/screen_place.h"
@@ -86,6 +87,7 @@ void MainWindow::connectActions() {
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
     on(actions_.nucsPage, [this] { showPage(nucs_); });
+    on(actions_.setupPage, [this] { showPage(setup_); });
     on(actions_.factsPage, [this] { showPage(facts_); });
     on(actions_.keys, [this] { showKeys(); });
     for (std::size_t i = 0; i < std::size(actions_.looks); ++i)
@@ -107,6 +109,7 @@ void MainWindow::start(const QString& path) {
 bool MainWindow::open(const QString& path) {
     // The book shown may be the one asked for; its lock would stand in the way.
     if (desk_ && QFileInfo(path) == QFileInfo(desk_->path())) return true;
+    if (!mayLeavePages()) return false;
     OpenOptions options;
     options.clock = clock_;
     auto desk = Desk::open(path, options);
@@ -139,11 +142,15 @@ void MainWindow::dropPages() {
     chart_ = nullptr;
     nucs_ = nullptr;
     facts_ = nullptr;
+    setup_ = nullptr;
 }
 
 void MainWindow::makePages() {
     facts_ = new FactsPage(*desk_);
     addPage(facts_, actions_.factsPage);
+    setup_ = new SetupPage(*desk_);
+    addPage(setup_, actions_.setupPage);
+    connect(setup_, &SetupPage::tradeNumbersWanted, actions_.factsPage, &QAction::trigger);
     nucs_ = new NucsPage(*desk_);
     addPage(nucs_, actions_.nucsPage);
     chart_ = new SeasonChart;
@@ -164,6 +171,7 @@ void MainWindow::addPage(QWidget* page, QAction* action) {
 
 void MainWindow::showPage(QWidget* page) {
     if (page == nullptr) return;
+    if (page != pages_->currentWidget() && !mayLeavePages()) page = pages_->currentWidget();
     pages_->setCurrentWidget(page);
     page->setFocus();
     for (const auto& [shown, action] : bookPages_)
@@ -173,7 +181,10 @@ void MainWindow::showPage(QWidget* page) {
         action->setEnabled(page == chart_);
 }
 
+bool MainWindow::mayLeavePages() { return setup_ == nullptr || setup_->mayLeave(); }
+
 void MainWindow::restoreBackup() {
+    if (!mayLeavePages()) return;
     const auto path = desk_->path();
     const auto backup = questions_->backupToRestore(backupsOf(path));
     if (backup.isEmpty()) return;
@@ -333,6 +344,7 @@ void MainWindow::restorePlace() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayLeavePages()) return event->ignore();
     const auto normal = normalGeometry();
     settings_.setWindowPlace(isMaximized() && normal.isValid() ? normal : QRect(pos(), size()),
                              isMaximized());

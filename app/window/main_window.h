@@ -21,6 +21,7 @@ namespace tenthday {
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class SetupPage;
 
 /// Writes the example operation into a new book.
 using MakeExample = std::function<Result<void>(const QString& path)>;
@@ -49,6 +50,8 @@ public:
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
+    /// The set-up page, or null.
+    [[nodiscard]] SetupPage* setup() const { return setup_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
     /// Where the example is kept; made when first opened.
     void setExamplePath(const QString& path) { examplePath_ = path; }
@@ -63,6 +66,8 @@ private:
     void dropPages();
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
+    /// False: something on a page is not saved, and the user keeps editing.
+    [[nodiscard]] bool mayLeavePages();
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
@@ -95,6 +100,7 @@ private:
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     FactsPage* facts_ = nullptr;
+    SetupPage* setup_ = nullptr;
     QLabel* access_;
     QLabel* today_;
     QTimer minute_;

@@ -42,13 +42,14 @@ WindowActions::WindowActions(QMainWindow& window) {
     auto& view = *window.menuBar()->addMenu(window_text::viewMenu());
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
     nucsPage = add(view, window_text::nucsPage(), {Qt::CTRL | Qt::Key_2});
+    setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
     auto& bar = *window.addToolBar(window_text::pages());
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page : {seasonPage, nucsPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -86,7 +87,8 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action : {saveCopy, restoreBackup, importList, exportList, weekSheet, zoomIn,
-                         zoomOut, wholeSeason, goToToday, eachNuc, seasonPage, nucsPage, factsPage})
+                         zoomOut, wholeSeason, goToToday, eachNuc, seasonPage, nucsPage, setupPage,
+                         factsPage})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

@@ -37,6 +37,7 @@ struct WindowActions {
     QAction* seasonPage;  ///< one of the pages is checked
     QAction* nucsPage;
     QAction* factsPage;
+    QAction* setupPage;
     QAction* keys;
     QAction* looks[kTokenCount<LookChoice>];  ///< in the order of LookChoice; one is checked
 };

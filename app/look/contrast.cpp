@@ -42,6 +42,8 @@ constexpr auto kMarkPairs = std::to_array<Pair>({
     {Role::DroneLayerHatch, Role::DroneLayer},
     {Role::DangerGround, Role::Ground},
     {Role::DangerGround, Role::WeekendGround},
+    {Role::MarkEdge, Role::CardGround},
+    {Role::MarkEdge, Role::WeekendGround},
 });
 
 double linear(double channel) {

@@ -62,6 +62,12 @@ constexpr RoleColours kColours[] = {
     {Role::Ghost,           0xFF6B746E, 0xFF99A19B, 0xFF6B746E},
     {Role::CardGround,      0xFFFFFFFF, 0xFF2A302D, 0xFFFFFFFF},
     {Role::CardEdge,        0xFFBDB6A5, 0xFF565F5A, 0xFFBDB6A5},
+    {Role::MarkBlue,        0xFF2D6CC0, 0xFF4C8BDC, 0xFF2D6CC0},
+    {Role::MarkWhite,       0xFFFFFFFF, 0xFFFFFFFF, 0xFFFFFFFF},
+    {Role::MarkYellow,      0xFFF2C21B, 0xFFF2C832, 0xFFF2C21B},
+    {Role::MarkRed,         0xFFC8352B, 0xFFDF4F44, 0xFFC8352B},
+    {Role::MarkGreen,       0xFF2E8B4A, 0xFF45A863, 0xFF2E8B4A},
+    {Role::MarkEdge,        0xFF5A635D, 0xFFA9B0AA, 0xFF4C544F},
     // clang-format on
 };
 static_assert(std::size(kColours) == kRoleCount, "each role has its three colours");

@@ -58,8 +58,14 @@ enum class Role : std::uint8_t {
     Ghost,      ///< where a dragged batch stood
     CardGround,
     CardEdge,
+    MarkBlue,  ///< a queen's year mark; in the order of YearMark
+    MarkWhite,
+    MarkYellow,
+    MarkRed,
+    MarkGreen,
+    MarkEdge,  ///< round each mark
 };
-inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::CardEdge) + 1;
+inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::MarkEdge) + 1;
 
 template <>
 struct TokensOf<Role> {
@@ -112,7 +118,13 @@ struct TokensOf<Role> {
                                                                    "selection",
                                                                    "ghost",
                                                                    "card_ground",
-                                                                   "card_edge"});
+                                                                   "card_edge",
+                                                                   "mark_blue",
+                                                                   "mark_white",
+                                                                   "mark_yellow",
+                                                                   "mark_red",
+                                                                   "mark_green",
+                                                                   "mark_edge"});
 };
 static_assert(kTokenCount<Role> == kRoleCount);
 

@@ -125,6 +125,7 @@ QString eachNuc() { return Words::tr("Show &each nuc"); }
 QString seasonPage() { return Words::tr("&Season chart"); }
 QString nucsPage() { return Words::tr("N&ucs"); }
 QString factsPage() { return Words::tr("Trade &numbers"); }
+QString setupPage() { return Words::tr("Set-u&p"); }
 QString pages() { return Words::tr("Pages"); }
 QString keys() { return Words::tr("&Keys"); }
 QString whichBackup() {

@@ -26,6 +26,7 @@ namespace tenthday::window_text {
 [[nodiscard]] QString seasonPage();
 [[nodiscard]] QString nucsPage();
 [[nodiscard]] QString factsPage();
+[[nodiscard]] QString setupPage();
 [[nodiscard]] QString keys();
 [[nodiscard]] QString pages();
 [[nodiscard]] QString newBook();

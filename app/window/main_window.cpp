@@ -27,6 +27,7 @@
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
+#include "setup/setup_page.h"
 #include "sheets/week_preview.h"
 #include "week/week_page.h"
 #include "window/screen_place.h"
@@ -116,6 +117,7 @@ void MainWindow::connectActions() {
         week_->addTask();
     });
     on(actions_.whyThisDay, [this] { showWhy(); });
+    on(actions_.setupPage, [this] { showPage(setup_); });
     on(actions_.factsPage, [this] { showPage(facts_); });
     on(actions_.keys, [this] { showKeys(); });
     for (std::size_t i = 0; i < std::size(actions_.languages); ++i)
@@ -142,6 +144,7 @@ void MainWindow::start(const QString& path) {
 bool MainWindow::open(const QString& path) {
     // The book shown may be the one asked for; its lock would stand in the way.
     if (desk_ && QFileInfo(path) == QFileInfo(desk_->path())) return true;
+    if (!mayLeavePages()) return false;
     OpenOptions options;
     options.clock = clock_;
     auto desk = Desk::open(path, options);
@@ -177,11 +180,15 @@ void MainWindow::dropPages() {
     week_ = nullptr;
     delete why_;
     facts_ = nullptr;
+    setup_ = nullptr;
 }
 
 void MainWindow::makePages() {
     facts_ = new FactsPage(*desk_);
     addPage(facts_, actions_.factsPage);
+    setup_ = new SetupPage(*desk_);
+    addPage(setup_, actions_.setupPage);
+    connect(setup_, &SetupPage::tradeNumbersWanted, actions_.factsPage, &QAction::trigger);
     nucs_ = new NucsPage(*desk_);
     addPage(nucs_, actions_.nucsPage);
     week_ = new WeekPage(*desk_);
@@ -210,6 +217,7 @@ void MainWindow::addPage(QWidget* page, QAction* action) {
 
 void MainWindow::showPage(QWidget* page) {
     if (page == nullptr) return;
+    if (page != pages_->currentWidget() && !mayLeavePages()) page = pages_->currentWidget();
     pages_->setCurrentWidget(page);
     page->setFocus();
     for (const auto& [shown, action] : bookPages_)
@@ -237,7 +245,10 @@ void MainWindow::showWhy() {
     }
 }
 
+bool MainWindow::mayLeavePages() { return setup_ == nullptr || setup_->mayLeave(); }
+
 void MainWindow::restoreBackup() {
+    if (!mayLeavePages()) return;
     const auto path = desk_->path();
     const auto backup = questions_->backupToRestore(backupsOf(path));
     if (backup.isEmpty()) return;
@@ -453,6 +464,7 @@ void MainWindow::restorePlace() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayLeavePages()) return event->ignore();
     const auto normal = normalGeometry();
     settings_.setWindowPlace(isMaximized() && normal.isValid() ? normal : QRect(pos(), size()),
                              isMaximized());

@@ -27,6 +27,7 @@ class SeasonChart;
 class WelcomePage;
 class WeekPage;
 class WhyDialog;
+class SetupPage;
 
 /// Writes the example operation into a new book.
 using MakeExample = std::function<Result<void>(const QString& path)>;
@@ -63,6 +64,8 @@ public:
     [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
+    /// The set-up page, or null.
+    [[nodiscard]] SetupPage* setup() const { return setup_; }
     void setQuestions(std::unique_ptr<Questions> questions) { questions_ = std::move(questions); }
     /// Where the example is kept; made when first opened.
     void setExamplePath(const QString& path) { examplePath_ = path; }
@@ -78,6 +81,8 @@ private:
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
     void showWhy();
+    /// False: something on a page is not saved, and the user keeps editing.
+    [[nodiscard]] bool mayLeavePages();
     void restoreBackup();
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
@@ -122,6 +127,7 @@ private:
     WeekPage* week_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
+    SetupPage* setup_ = nullptr;
     QLabel* access_;
     QLabel* today_;
     QTimer minute_;

@@ -55,13 +55,14 @@ WindowActions::WindowActions(QMainWindow& window) {
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
     nucsPage = add(view, window_text::nucsPage(), {Qt::CTRL | Qt::Key_2});
     weekPage = add(view, week_text::pageEntry(), {Qt::CTRL | Qt::Key_3});
+    setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
     auto& bar = *window.addToolBar(window_text::pages());
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page : {seasonPage, nucsPage, weekPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, weekPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -108,9 +109,10 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action : {closeBook, saveCopy, restoreBackup, importList, exportList, weekSheet,
-                         zoomIn, zoomOut, wholeSeason, goToToday, eachNuc, planBatch, editBatch,
-                         seasonPage, nucsPage, weekPage, factsPage, newTask, whyThisDay})
+    for (auto* action :
+         {closeBook, saveCopy,    restoreBackup, importList, exportList, weekSheet, zoomIn,
+          zoomOut,   wholeSeason, goToToday,     eachNuc,    planBatch,  editBatch, seasonPage,
+          nucsPage,  weekPage,    setupPage,     factsPage,  newTask,    whyThisDay})
         action->setEnabled(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

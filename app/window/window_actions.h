@@ -46,6 +46,7 @@ struct WindowActions {
     QAction* nucsPage;
     QAction* weekPage;
     QAction* factsPage;
+    QAction* setupPage;
     QAction* keys;
     QAction* languages[kTokenCount<Language>];  ///< in the order of Language; one is checked
     QAction* looks[kTokenCount<LookChoice>];    ///< in the order of LookChoice; one is checked

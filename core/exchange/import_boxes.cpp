@@ -2,6 +2,7 @@
 #include <map>
 
 #include "exchange/import_rows.h"
+#include "records/box_verbs.h"
 
 namespace tenthday {
 namespace {
@@ -172,7 +173,7 @@ private:
                 return work_.errors.refuse(
                     entry.line, "layout",
                     "laid out as " + inForce->second + " from " + toText(entry.from) + " already");
-            if (const auto last = lastUse(box.row.id, entry.from))
+            if (const auto last = lastUseOfNucs(work_.snapshot, box.row.id, entry.from, entry.from))
                 return work_.errors.refuse(
                     entry.line, "layout_from",
                     "its nucs as they are have bees, cells or looks until " + toText(*last));
@@ -181,33 +182,10 @@ private:
         }
     }
 
-    /// The last day, on or after `from`, on which a nuc of the box was used: what is recorded of
-    /// it must stay where it happened.
-    std::optional<Day> lastUse(Id<Box> box, Day from) {
-        std::optional<Day> last;
-        const auto use = [&](Id<NucSide> id, Day day) {
-            const auto side = day >= from ? work_.snapshot.find(id) : nullptr;
-            const auto layout = side ? work_.snapshot.find(side->layout) : nullptr;
-            if (layout && layout->box == box && layout->from < from)
-                last = last ? std::max(*last, day) : day;
-        };
-        for (const auto& row : work_.snapshot.all<Stocking>()) use(row->side, row->day);
-        for (const auto& row : work_.snapshot.all<Placement>())
-            if (row->side) use(*row->side, row->day);
-        // A nuc may be looked through on the very day it is divided anew.
-        for (const auto& row : work_.snapshot.all<Outcome>())
-            if (row->side && row->day > from) use(*row->side, row->day);
-        return last;
-    }
-
     void addLayout(Id<Box> box, const Entry<std::string>& entry) {
         const BoxLayout layout{{work_.newId()}, 1, box, entry.value, entry.from};
         checkLine(entry.line, layout, work_.errors);
-        work_.changes.add(layout);
-        const auto frames = framesOfLayout(entry.value);
-        for (std::size_t i = 0; i < frames.size(); ++i)
-            work_.changes.add(NucSide{
-                {work_.newId()}, 1, layout.id, sideName(i, frames.size()), Frames{frames[i]}});
+        tenthday::addLayout(work_.changes, layout, work_.newId);
     }
 
     ImportWork& work_;

@@ -1,19 +1,16 @@
 /// @file lookup.h  What a label or an id in a file means, in a snapshot and in the file itself.
 #pragma once
-#include <functional>
 #include <string>
 #include <string_view>
 #include <tuple>
 #include <unordered_map>
 #include <vector>
 
+#include "base/id_source.h"
 #include "exchange/field_text.h"
 #include "records/snapshot.h"
 
 namespace tenthday {
-
-/// Gives a new id at each call. Core makes none itself.
-using IdSource = std::function<Uuid()>;
 
 /// Labels of every kind, and the sides of boxes by day. Built once per import or export.
 class Lookup {

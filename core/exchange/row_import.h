@@ -7,6 +7,7 @@
 #include "exchange/import_rows.h"
 #include "exchange/kind_columns.h"
 #include "records/method_catalogue.h"
+#include "records/yard_roles.h"
 
 namespace tenthday {
 
@@ -165,7 +166,7 @@ private:
 
     /// What a row by itself can't tell.
     void checkAcross(const ImportLine& line, const Row& row) {
-        if constexpr (std::is_same_v<Row, Yard>) checkRoles(line, row.roles);
+        if constexpr (std::is_same_v<Row, Yard>) checkYardRoles(line, row.roles);
         if constexpr (std::is_same_v<Row, Outcome>)
             if (row.bar) checkBar(line, row.batch, *row.bar);
         if constexpr (std::is_same_v<Row, Batch>) checkLoads(line, row);
@@ -175,15 +176,13 @@ private:
         }
     }
 
-    void checkRoles(const ImportLine& line, std::string_view roles) {
-        static constexpr std::array<std::string_view, 4> kRoles{"mating", "builder", "donor",
-                                                                "drone"};
+    void checkYardRoles(const ImportLine& line, std::string_view roles) {
         while (!roles.empty()) {
             const auto role = roles.substr(0, roles.find(' '));
             roles.remove_prefix(std::min(roles.size(), role.size() + 1));
-            if (std::find(kRoles.begin(), kRoles.end(), role) == kRoles.end())
+            if (std::find(kYardRoles.begin(), kYardRoles.end(), role) == kYardRoles.end())
                 work_.errors.refuse(line.number(), "roles",
-                                    oneOfNeeded(kRoles.data(), kRoles.size(), role));
+                                    oneOfNeeded(kYardRoles.data(), kYardRoles.size(), role));
         }
     }
 

@@ -8,12 +8,24 @@ std::string nucName(const Box& box, const NucSide& side) {
     return side.side == "-" ? box.label : box.label + " " + side.side;
 }
 
-std::optional<Id<Yard>> yardOn(const Snapshot& snapshot, Id<Box> box, Day day) {
-    std::optional<Id<Yard>> yard;
-    Day since = kFirstDay;
+Ptr<BoxStay> stayOn(const Snapshot& snapshot, Id<Box> box, Day day) {
+    Ptr<BoxStay> found;
     for (const auto& stay : snapshot.all<BoxStay>().of(box.uuid))
-        if (stay->from <= day && stay->from >= since) since = stay->from, yard = stay->yard;
-    return yard;
+        if (stay->from <= day && (!found || stay->from >= found->from)) found = stay;
+    return found;
+}
+
+Ptr<BoxLayout> layoutOn(const Snapshot& snapshot, Id<Box> box, Day day) {
+    Ptr<BoxLayout> found;
+    for (const auto& layout : snapshot.all<BoxLayout>())
+        if (layout->box == box && layout->from <= day && (!found || layout->from >= found->from))
+            found = layout;
+    return found;
+}
+
+std::optional<Id<Yard>> yardOn(const Snapshot& snapshot, Id<Box> box, Day day) {
+    const auto stay = stayOn(snapshot, box, day);
+    return stay ? stay->yard : std::nullopt;
 }
 
 bool isMadeUpFor(Day makeUp, Day graft) { return makeUp <= graft && graft - makeUp <= Days{4}; }

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <unordered_set>
 
+#include "records/references.h"
+
 namespace tenthday {
 namespace {
 
@@ -152,47 +154,12 @@ void checkMember(const std::optional<Member>& value, std::string_view column, Co
     if (value) checkMember(*value, column, c);
 }
 
-template <class T>
-struct IsId : std::false_type {};
-template <class Kind>
-struct IsId<Id<Kind>> : std::true_type {};
-
-template <class Kind>
-std::optional<Id<Kind>> asReference(const Id<Kind>& id) {
-    return id;
-}
-template <class Kind>
-std::optional<Id<Kind>> asReference(const std::optional<Id<Kind>>& id) {
-    return id;
-}
-
-template <class T>
-concept Reference = requires(const T& value) {
-    asReference(value);
-};
-
 /// Every reference of a row that came must lead to a row.
 template <class Row>
 void checkReferences(const Snapshot& next, const Row& row, Complaint& c) {
-    forEachColumn<Row>([&](const auto& column) {
-        if constexpr (Reference<std::remove_cvref_t<decltype(row.*column.member)>>) {
-            const auto id = asReference(row.*column.member);
-            if (id) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
-        }
+    forEachReference(row, [&](const auto& column, const auto& id) {
+        if (id) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
     });
-}
-
-template <class Row, class Kind>
-bool refersTo(const Row& row, Id<Kind> id) {
-    bool found = false;
-    forEachColumn<Row>([&](const auto& column) {
-        if constexpr (Reference<std::remove_cvref_t<decltype(row.*column.member)>>) {
-            const auto reference = asReference(row.*column.member);
-            if constexpr (std::is_same_v<decltype(reference), const std::optional<Id<Kind>>>)
-                found = found || reference == id;
-        }
-    });
-    return found;
 }
 
 /// A row that went must not be referred to any more.

@@ -1,0 +1,111 @@
+#include "setup/row_kind.h"
+
+namespace tenthday {
+namespace {
+
+using setup_text::Name;
+
+enum QueenField { Label, Born, Mother, InLine, From, Until, Note };
+
+class QueenKind : public RowKind<Queen> {
+public:
+    [[nodiscard]] setup_text::Kind kind() const override { return setup_text::Kind::Queens; }
+    [[nodiscard]] QStringList columns() const override {
+        return {setup_text::name(Name::Label),       setup_text::name(Name::Born),
+                setup_text::name(Name::Line),        setup_text::name(Name::Mother),
+                setup_text::name(Name::BreederFrom), setup_text::name(Name::BreederUntil),
+                setup_text::name(Name::Note)};
+    }
+    [[nodiscard]] std::vector<ListRow> rows(const Snapshot& book) const override {
+        std::vector<ListRow> rows;
+        for (const auto& queen : ordered(book)) {
+            const auto mother = queen->mother ? book.find(*queen->mother) : nullptr;
+            const auto day = [](std::optional<Day> d) {
+                return d ? setup_text::day(*d) : QString();
+            };
+            ListRow row{
+                queen->id.uuid,
+                {nameOf(*queen), queen->year ? setup_text::yearAndMark(*queen->year) : QString(),
+                 lineOf(book, *queen), mother ? nameOf(*mother) : QString(),
+                 day(queen->breederFrom), day(queen->breederUntil),
+                 QString::fromStdString(queen->note)}};
+            if (queen->year) row.mark = yearMark(*queen->year);
+            row.markColumn = 1;
+            rows.push_back(row);
+        }
+        return rows;
+    }
+    [[nodiscard]] std::vector<Field> fields(const Snapshot& book,
+                                            const std::vector<Uuid>& ids) const override {
+        auto mothers = choicesOf<Queen>(book);
+        if (const auto self = find(book, ids))
+            std::erase_if(mothers,
+                          [&](const auto& c) { return c.value == fromId<Queen>(self->id); });
+        mothers.insert(mothers.begin(), {setup_text::unknown(), QString()});
+        return {{FieldKind::Text, setup_text::name(Name::Label), true},
+                {FieldKind::Number, setup_text::name(Name::Born), false, {}, 1950, 2199},
+                {FieldKind::Choice, setup_text::name(Name::Mother), false, mothers},
+                {FieldKind::Text, setup_text::name(Name::Line), false, choicesOf<Line>(book)},
+                {FieldKind::Day, setup_text::name(Name::BreederFrom)},
+                {FieldKind::Day, setup_text::name(Name::BreederUntil)},
+                {FieldKind::Note, setup_text::name(Name::Note)}};
+    }
+    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+        const auto row = find(book, ids);
+        Queen queen;
+        queen.breederFrom = book.today();
+        if (row) queen = *row;
+        return {fromText(queen.label),      queen.year ? QVariant(int{*queen.year}) : QVariant(),
+                fromId(queen.mother),       lineOf(book, queen),
+                fromDay(queen.breederFrom), fromDay(queen.breederUntil),
+                fromText(queen.note)};
+    }
+    void follow(const Snapshot& book, Draft& draft, std::size_t field) const override {
+        const auto mother = toId<Queen>(draft.values[Mother]);
+        if (field != Mother || !mother || !draft.values[InLine].toString().isEmpty()) return;
+        if (const auto row = book.find(*mother)) draft.values[InLine] = lineOf(book, *row);
+    }
+    [[nodiscard]] Hint hint(const Snapshot&, const Draft& draft, std::size_t field) const override {
+        const auto year = draft.values[Born].toInt();
+        if (field == Born && year >= 1950) return {setup_text::markHint(yearMark(year))};
+        if (field == InLine) return {setup_text::lineHint()};
+        return {};
+    }
+    [[nodiscard]] std::optional<FieldFault> fault(const Snapshot& book,
+                                                  const Draft& draft) const override {
+        if (auto taken = takenLabel(book, draft, Label)) return taken;
+        const auto from = toDay(draft.values[From]);
+        const auto until = toDay(draft.values[Until]);
+        if (from && until && *until < *from) return FieldFault{Until, setup_text::endsTooEarly()};
+        return std::nullopt;
+    }
+    [[nodiscard]] Result<ChangeSet> save(const Snapshot& book, const Draft& draft) const override {
+        const auto& values = draft.values;
+        Queen queen = rowOf(book, draft);
+        queen.label = toStdText(values[Label]);
+        queen.year.reset();
+        if (values[Born].isValid()) queen.year = values[Born].toInt();
+        queen.mother = toId<Queen>(values[Mother]);
+        queen.breederFrom = toDay(values[From]);
+        queen.breederUntil = toDay(values[Until]);
+        queen.note = toStdText(values[Note]);
+        return saveQueen(book, queen, toStdText(values[InLine]), newId<Line>());
+    }
+    [[nodiscard]] bool canRetire() const override { return true; }
+    [[nodiscard]] Result<ChangeSet> retire(const Snapshot& book, const std::vector<Uuid>& ids,
+                                           Day from) const override {
+        return retireBreeder(book, {ids.front()}, from);
+    }
+
+private:
+    static QString lineOf(const Snapshot& book, const Queen& queen) {
+        const auto line = queen.line ? book.find(*queen.line) : nullptr;
+        return line ? QString::fromStdString(line->label) : QString();
+    }
+};
+
+}  // namespace
+
+std::unique_ptr<SetupKind> queenKind() { return std::make_unique<QueenKind>(); }
+
+}  // namespace tenthday

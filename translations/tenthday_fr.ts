@@ -3068,19 +3068,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No book is open</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A book keeps one operation with all its seasons in one file. The example shows an invented season to try things on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Tenthday books (*.tenthday)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>my queens</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3125,6 +3113,822 @@
     </message>
     <message>
         <source>The newest backup is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planning a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the chosen batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save the batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it as it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>W on a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter on a line of the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>graft on that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert, Ctrl+Shift+N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+S, Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save the form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>discard what is not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delete it, or retire what is in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find in the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double-click a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan a batch that starts on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double-click a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 stay of a box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stays of boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 builders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 stocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stockings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 thing seen or counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 things seen or counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made up once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made up %1 times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 look or brood put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 looks or brood put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 bar of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bars of batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 bar grafted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bars grafted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch with cells for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 batches with cells for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 daughter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 daughters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 own task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 own tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 other record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 other records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yard %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>box %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>builder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queen %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>method %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days off %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New days off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No yard yet: add the first place where nuc boxes or builders stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc box yet: add a dozen at once, counted up from a first label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No builder yet: add the box or colony that is to raise the cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No queen yet: add the breeder queens you graft from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No method yet: add the steps by which you raise cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No days off yet: add days on which nobody works with the bees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here has these letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label of the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the earth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First hard frost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones are thrown out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place on the round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boxes today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In this yard from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid out so from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room for started cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room for sealed cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mother</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeder until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cell builders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>giving bees and brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drone colonies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>northern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>southern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>retired from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Her mark is %1 (S105).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: %1, your own number (default %2; %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: %1, the default (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: no bound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month and day count, the year does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 is driven to first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames of each side: 7 is one nuc, 3+3 two, 2+2+2 three.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another yard is a move from this day on; the day alone puts a wrong day right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new name makes a new line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: still there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch uses this method. With other steps it is kept as a copy under a label of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 batches use this method. With other steps it is kept as a copy under a label of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To an incubator after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rest after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a s&amp;tep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Remove the last step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: this is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A whole number from %1 to %2 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day. Write it like 2027-05-01, or choose it from the calendar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is there already. Each label is used once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This ends before it begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no layout. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To count up, the first label must end in a number, such as Q1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1 begins before the one before it has ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yard is needed first: add one under &quot;Yards&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find in: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add one (Insert)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete what is chosen, or retire it (Del)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dis&amp;card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trade nu&amp;mbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose from a calendar (Alt+Down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet. Enter saves, Esc discards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deleted: %1. Undo brings it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retired: %1. Undo takes that back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a box to see it, several to move or divide them at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one in the list to see and change it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you changed is not saved yet: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep editing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is in use: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retire it from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Retire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A retired box stands nowhere from that day on; what happened in it stays in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A retired builder takes no cells from that day on; what happened in it stays in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From that day on she is no breeder queen; her daughters and bars stay in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yard cannot be deleted while anything leads to it. Move its boxes and builders to another yard first; a yard with a history stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A method that batches used stays, so that their dates stay as they were.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans a season of raising queens: grafts, cell builders, mating nucs, and the week&apos;s work on paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented season to look at and to try things on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A book keeps one operation with all its seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begins an empty book for your own operation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened lately</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened &amp;lately</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter opens a book, Del takes it off this list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;lose the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Name of the operation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;hoose ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>northern hemisphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>southern hemisphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season fr&amp;om</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First &amp;yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The operation needs a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book needs a file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season ends before it begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a file of this name already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No builder yet: add the boxes that raise your cells in Set-up (Ctrl+8).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch yet: double-click a day, or press Ctrl+B, to plan one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc yet: add your boxes, a dozen at once, in Set-up (Ctrl+8).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-u&amp;p</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

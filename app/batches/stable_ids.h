@@ -11,7 +11,7 @@ namespace tenthday {
 class StableIds {
 public:
     /// Gives the ids of the last time again, in order, and new ones when they run out.
-    [[nodiscard]] NewUuid fromStart() {
+    [[nodiscard]] IdSource fromStart() {
         return [this, next = std::size_t{0}]() mutable {
             if (next == ids_.size()) ids_.push_back(idMaker().next());
             return ids_[next++];

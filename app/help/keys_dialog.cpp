@@ -60,11 +60,13 @@ KeysDialog::KeysDialog(const QMenuBar& menus, QWidget* parent) : QDialog(parent)
     auto* side = new QHBoxLayout(both);
     side->setSpacing(36);
     side->addWidget(column({{key_text::onTheChart(), key_text::chartKeys()},
-                            {key_text::withThePointer(), key_text::pointer()}}),
+                            {key_text::withThePointer(), key_text::pointer()},
+                            {key_text::planningABatch(), key_text::batchKeys()}}),
                     3);
     side->addWidget(column({{key_text::anywhere(), anywhere},
                             {key_text::onThePageOfNucs(), key_text::nucsKeys()},
                             {key_text::onTheWeek(), key_text::weekKeys()},
+                            {key_text::inTheSetUp(), key_text::setupKeys()},
                             {key_text::onTheTradeNumbers(), key_text::factsKeys()}}),
                     2);
     auto* area = new QScrollArea;

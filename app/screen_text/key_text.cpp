@@ -10,6 +10,8 @@ QString onTheChart() { return Words::tr("On the season chart"); }
 QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
 QString onTheWeek() { return Words::tr("On the week"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
+QString planningABatch() { return Words::tr("Planning a batch"); }
+QString inTheSetUp() { return Words::tr("In the set-up"); }
 QString withThePointer() { return Words::tr("With the pointer"); }
 
 std::vector<Key> chartKeys() {
@@ -19,6 +21,7 @@ std::vector<Key> chartKeys() {
         {Words::tr("Up, Down"), Words::tr("the batch before, the batch after")},
         {Words::tr("Tab"), Words::tr("the next batch; after the last one on to the next part")},
         {Words::tr("Alt+Left, Alt+Right"), Words::tr("move the chosen batch by a day")},
+        {Words::tr("Enter"), Words::tr("change the chosen batch")},
         {Words::tr("Esc"), Words::tr("drop a move, or let go of the chosen batch")},
         {Words::tr("+, -"), Words::tr("zoom in, zoom out")},
         {Words::tr("0"), Words::tr("the whole season")},
@@ -45,6 +48,25 @@ std::vector<Key> weekKeys() {
     };
 }
 
+std::vector<Key> batchKeys() {
+    return {
+        {Words::tr("Ctrl+S"), Words::tr("save the batch")},
+        {Words::tr("Esc"), Words::tr("leave it as it was")},
+        {Words::tr("W on a date"), Words::tr("why this day")},
+        {Words::tr("Enter on a line of the week"), Words::tr("graft on that day")},
+    };
+}
+
+std::vector<Key> setupKeys() {
+    return {
+        {Words::tr("Insert, Ctrl+Shift+N"), Words::tr("something new")},
+        {Words::tr("Ctrl+S, Enter"), Words::tr("save the form")},
+        {Words::tr("Esc"), Words::tr("discard what is not saved")},
+        {Words::tr("Del"), Words::tr("delete it, or retire what is in use")},
+        {Words::tr("Ctrl+F"), Words::tr("find in the list")},
+    };
+}
+
 std::vector<Key> factsKeys() {
     return {{Words::tr("Up, Down"), Words::tr("the number before, the number after")},
             {Words::tr("F2, or type"), Words::tr("give a number of your own; Enter keeps it")}};
@@ -55,6 +77,8 @@ std::vector<Key> pointer() {
         {Words::tr("Drag a batch"), Words::tr("move it; what follows is shown at once")},
         {Words::tr("Drag the ground"), Words::tr("go through the season")},
         {Words::tr("Press a day"), Words::tr("choose it")},
+        {Words::tr("Double-click a day"), Words::tr("plan a batch that starts on it")},
+        {Words::tr("Double-click a batch"), Words::tr("change it")},
         {Words::tr("Press a yard's name"), Words::tr("show or hide each of its nucs")},
         {Words::tr("Wheel"),
          Words::tr("go through the season, or up and down where there is more")},

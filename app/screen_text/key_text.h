@@ -17,11 +17,15 @@ struct Key {
 [[nodiscard]] QString onThePageOfNucs();
 [[nodiscard]] QString onTheWeek();
 [[nodiscard]] QString onTheTradeNumbers();
+[[nodiscard]] QString planningABatch();
+[[nodiscard]] QString inTheSetUp();
 /// Keys that only the season chart knows; those of the menus are read from the menus.
 [[nodiscard]] std::vector<Key> chartKeys();
 [[nodiscard]] std::vector<Key> pointer();
 [[nodiscard]] std::vector<Key> nucsKeys();
 [[nodiscard]] std::vector<Key> weekKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
+[[nodiscard]] std::vector<Key> batchKeys();
+[[nodiscard]] std::vector<Key> setupKeys();
 
 }  // namespace tenthday::key_text

@@ -79,16 +79,16 @@ public:
         auto yards = choicesOf<Yard>(book);
         yards.push_back({setup_text::nowhere(), QString()});
         const Field yard{FieldKind::Choice, setup_text::name(Name::Yard), false, yards};
-        const Field yardFrom{FieldKind::Day, setup_text::name(Name::YardFrom)};
+        const Field yardFrom{FieldKind::Date, setup_text::name(Name::YardFrom)};
         const Field layout{FieldKind::Text, setup_text::name(Name::Layout), false, layouts(book)};
-        const Field layoutFrom{FieldKind::Day, setup_text::name(Name::LayoutFrom)};
+        const Field layoutFrom{FieldKind::Date, setup_text::name(Name::LayoutFrom)};
         const Field note{FieldKind::Note, setup_text::name(Name::Note)};
         if (ids.empty())
             return {{FieldKind::Text, setup_text::name(Name::FirstLabel), true},
                     {FieldKind::Number, setup_text::name(Name::HowMany), true, {}, 1, 999},
                     yard,
                     layout,
-                    {FieldKind::Day, setup_text::name(Name::From), true},
+                    {FieldKind::Date, setup_text::name(Name::From), true},
                     note};
         if (ids.size() == 1)
             return {{FieldKind::Text, setup_text::name(Name::Label), true},
@@ -102,7 +102,8 @@ public:
         return {choice, yardFrom, layout, layoutFrom};
     }
 
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto today = fromDay(book.today());
         if (ids.size() > 1) return {kAsItIs, today, QString(), today};
         const auto box = find(book, ids);
@@ -154,8 +155,8 @@ public:
         const bool many = draft.isMany();
         if (!many)
             if (auto taken = takenLabel(book, draft, Label)) return taken;
-        const std::size_t yard = many ? MoveTo : InYard;
-        const std::size_t layout = many ? DivideSo : Layout;
+        const std::size_t yard = many ? std::size_t{MoveTo} : std::size_t{InYard};
+        const std::size_t layout = many ? std::size_t{DivideSo} : std::size_t{Layout};
         for (const auto field : {yard, layout})
             if (draft.changed(field) && !toDay(draft.values[field + 1]))
                 return FieldFault{field + 1,

@@ -56,11 +56,12 @@ public:
                 {FieldKind::Choice, setup_text::name(Name::Yard), true, choicesOf<Yard>(book)},
                 {FieldKind::Number, setup_text::name(Name::OpenRoom), false, {}, 0, 9999, unit},
                 {FieldKind::Number, setup_text::name(Name::SealedRoom), false, {}, 0, 9999, unit},
-                {FieldKind::Day, setup_text::name(Name::From), true},
-                {FieldKind::Day, setup_text::name(Name::Until)},
+                {FieldKind::Date, setup_text::name(Name::From), true},
+                {FieldKind::Date, setup_text::name(Name::Until)},
                 {FieldKind::Note, setup_text::name(Name::Note)}};
     }
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto row = find(book, ids);
         const Builder builder = row ? *row : likely(book);
         return {fromText(builder.label),

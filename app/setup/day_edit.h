@@ -1,5 +1,6 @@
 /// @file day_edit.h  A day, typed or chosen from a calendar; it may be empty.
 #pragma once
+#include <QDate>
 #include <QLineEdit>
 #include <QVariant>
 

@@ -25,11 +25,12 @@ public:
     }
     [[nodiscard]] std::vector<Field> fields(const Snapshot&,
                                             const std::vector<Uuid>&) const override {
-        return {{FieldKind::Day, setup_text::name(Name::From), true},
-                {FieldKind::Day, setup_text::name(Name::Until), true},
+        return {{FieldKind::Date, setup_text::name(Name::From), true},
+                {FieldKind::Date, setup_text::name(Name::Until), true},
                 {FieldKind::Note, setup_text::name(Name::Note)}};
     }
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto off = find(book, ids);
         if (!off) return {fromDay(book.today()), fromDay(book.today()), QString()};
         return {fromDay(off->from), fromDay(off->until), fromText(off->note)};

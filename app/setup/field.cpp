@@ -25,7 +25,7 @@ QString complaintAbout(const Field& field, const QVariant& value) {
                               value.toInt() <= field.high;
             return good ? QString() : setup_text::wholeNumber(field.low, field.high);
         }
-        case FieldKind::Day:
+        case FieldKind::Date:
             if (isEmpty) break;
             return value.typeId() == QMetaType::QDate ? QString()
                                                       : setup_text::noDay(value.toString());

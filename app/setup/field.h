@@ -14,7 +14,7 @@ enum class FieldKind : std::uint8_t {
     Note,    ///< QString of several lines
     Choice,  ///< the chosen entry's value
     Number,  ///< int; invalid where empty; QString where it is no number
-    Day,     ///< QDate; invalid where empty; QString where it is no day
+    Date,    ///< QDate; invalid where empty; QString where it is no day
     Checks,  ///< QStringList of the ticked entries' values
     Steps,   ///< QVariantList of QVariantList{kind, from hour, to hour, rest days}
 };
@@ -35,7 +35,7 @@ struct Field {
 };
 
 /// A value per field, in the order of the fields.
-using Values = std::vector<QVariant>;
+using FieldValues = std::vector<QVariant>;
 
 /// What stands under a field, and the sources behind it.
 struct Hint {

@@ -136,7 +136,7 @@ FieldEditor makeEditor(const Field& field, Day today, std::function<void()> edit
             return choiceEditor(field, edited);
         case FieldKind::Number:
             return numberEditor(field, edited);
-        case FieldKind::Day:
+        case FieldKind::Date:
             return dayEditor(today, edited);
         case FieldKind::Checks:
             return checksEditor(field, edited);

@@ -6,6 +6,9 @@
 
 #include "setup/setup_kind.h"
 
+class QLabel;
+class QVBoxLayout;
+
 namespace tenthday {
 
 class DayEdit;
@@ -22,12 +25,12 @@ public:
                 Day today, Retire retire, QWidget* parent);
 
 private:
-    void addRetiring(class QVBoxLayout& column, Day today);
+    void addRetiring(QVBoxLayout& column, Day today);
     void tryRetiring();
 
     Retire retire_;
     DayEdit* from_ = nullptr;
-    class QLabel* refusal_ = nullptr;
+    QLabel* refusal_ = nullptr;
 };
 
 }  // namespace tenthday

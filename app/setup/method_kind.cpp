@@ -49,7 +49,8 @@ public:
         return {{FieldKind::Text, setup_text::name(Name::Label), true},
                 {FieldKind::Steps, setup_text::name(Name::Steps)}};
     }
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto row = find(book, ids);
         QVariantList steps;
         if (row)

@@ -46,11 +46,12 @@ public:
                 {FieldKind::Number, setup_text::name(Name::Born), false, {}, 1950, 2199},
                 {FieldKind::Choice, setup_text::name(Name::Mother), false, mothers},
                 {FieldKind::Text, setup_text::name(Name::Line), false, choicesOf<Line>(book)},
-                {FieldKind::Day, setup_text::name(Name::BreederFrom)},
-                {FieldKind::Day, setup_text::name(Name::BreederUntil)},
+                {FieldKind::Date, setup_text::name(Name::BreederFrom)},
+                {FieldKind::Date, setup_text::name(Name::BreederUntil)},
                 {FieldKind::Note, setup_text::name(Name::Note)}};
     }
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto row = find(book, ids);
         Queen queen;
         queen.breederFrom = book.today();

@@ -7,6 +7,7 @@
 #include "setup/setup_kind.h"
 
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace tenthday {
@@ -74,7 +75,7 @@ private:
     std::vector<Part> parts_;
     QLabel* head_;
     QWidget* fields_ = nullptr;
-    class QScrollArea* area_;
+    QScrollArea* area_;
     QLabel* told_;
     QPushButton* save_;
     QPushButton* discard_;

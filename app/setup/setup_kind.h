@@ -22,8 +22,8 @@ struct ListRow {
 /// What a form holds.
 struct Draft {
     std::vector<Uuid> ids;  ///< of what is changed; none: something new
-    Values before;
-    Values values;
+    FieldValues before;
+    FieldValues values;
     [[nodiscard]] bool isNew() const { return ids.empty(); }
     [[nodiscard]] bool isMany() const { return ids.size() > 1; }
     [[nodiscard]] bool changed(std::size_t field) const { return before[field] != values[field]; }
@@ -51,8 +51,8 @@ public:
     /// Fields of the form for these things, for something new when there are none.
     [[nodiscard]] virtual std::vector<Field> fields(const Snapshot& book,
                                                     const std::vector<Uuid>& ids) const = 0;
-    [[nodiscard]] virtual Values values(const Snapshot& book,
-                                        const std::vector<Uuid>& ids) const = 0;
+    [[nodiscard]] virtual FieldValues values(const Snapshot& book,
+                                             const std::vector<Uuid>& ids) const = 0;
     /// Several can be changed at once.
     [[nodiscard]] virtual bool takesMany() const { return false; }
     /// Lets other fields follow the one just changed.

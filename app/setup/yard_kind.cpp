@@ -58,12 +58,13 @@ public:
         return {{FieldKind::Text, setup_text::name(Name::Label), true},
                 {FieldKind::Checks, setup_text::name(Name::Roles), false, roles},
                 {FieldKind::Number, setup_text::name(Name::DriveOrder), true},
-                {FieldKind::Day, setup_text::name(Name::FrostDay)},
-                {FieldKind::Day, setup_text::name(Name::DronesOutDay)},
+                {FieldKind::Date, setup_text::name(Name::FrostDay)},
+                {FieldKind::Date, setup_text::name(Name::DronesOutDay)},
                 {FieldKind::Choice, setup_text::name(Name::Hemisphere), true, halves},
                 {FieldKind::Note, setup_text::name(Name::Note)}};
     }
-    [[nodiscard]] Values values(const Snapshot& book, const std::vector<Uuid>& ids) const override {
+    [[nodiscard]] FieldValues values(const Snapshot& book,
+                                     const std::vector<Uuid>& ids) const override {
         const auto row = find(book, ids);
         const Yard yard = row ? *row : likely(book);
         return {fromText(yard.label),

@@ -24,6 +24,7 @@
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "reasons/why_dialog.h"
+#include "screen_text/dates.h"
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
@@ -264,6 +265,7 @@ void MainWindow::restoreBackup() {
 }
 
 void MainWindow::closeBook() {
+    if (!mayLeavePages()) return;
     dropPages();
     desk_.reset();
     settings_.setLastBook({});

@@ -1,19 +1,16 @@
 /// @file batch_draft.h  A batch as it is being planned: all that is typed, as one value, and the
 /// edit it makes.
 #pragma once
-#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "base/id_source.h"
 #include "records/change_set.h"
 #include "records/relations.h"
 
 namespace tenthday {
-
-/// Gives ids of new rows; they come from outside.
-using NewUuid = std::function<Uuid()>;
 
 /// Whether the builders of the first step are made up for the batch.
 enum class MakeUpPlan : std::uint8_t {
@@ -75,7 +72,7 @@ struct Repeat {
 /// bars, builders, yards, planned make-ups and counted takes, and the batches that repeat it.
 /// Empty when the book says so already. Refused where the records refuse it, in their words.
 [[nodiscard]] Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft,
-                                          const Repeat& repeat, const NewUuid& newUuid);
+                                          const Repeat& repeat, const IdSource& newId);
 
 /// The edit that takes a batch out with all that was planned and recorded of it, and the planned
 /// make-ups that serve no other batch.

@@ -34,7 +34,7 @@ std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<
 }
 
 /// Ids of rows that are never saved.
-NewUuid passingIds() {
+IdSource passingIds() {
     return [next = std::uint64_t{0}]() mutable { return Uuid{~std::uint64_t{0}, ++next}; };
 }
 

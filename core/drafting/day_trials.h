@@ -2,6 +2,8 @@
 /// which weekday's jobs leave which days free. Each trial derives the whole season anew, so these
 /// are for a worker.
 #pragma once
+#include <functional>
+
 #include "drafting/batch_draft.h"
 #include "drafting/job_days.h"
 

@@ -23,12 +23,12 @@ Error refusal(const BatchDraft& draft, const std::string& why) {
 
 /// Adds a row, or edits the one there is.
 template <class Row>
-void put(ChangeSet& changes, const Ptr<Row>& before, Row row, const NewUuid& newUuid) {
+void put(ChangeSet& changes, const Ptr<Row>& before, Row row, const IdSource& newId) {
     if (before) {
         changes.edit(before, std::move(row));
         return;
     }
-    row.id = {newUuid()};
+    row.id = {newId()};
     changes.add(std::move(row));
 }
 
@@ -36,8 +36,8 @@ void put(ChangeSet& changes, const Ptr<Row>& before, Row row, const NewUuid& new
 /// draft is bar 1. A yard with no cells has no row.
 class PartsWriter {
 public:
-    PartsWriter(const Snapshot& snapshot, const BatchDraft& draft, const NewUuid& newUuid)
-        : snapshot_(snapshot), draft_(draft), newUuid_(newUuid) {}
+    PartsWriter(const Snapshot& snapshot, const BatchDraft& draft, const IdSource& newId)
+        : snapshot_(snapshot), draft_(draft), newId_(newId) {}
 
     ChangeSet run() {
         for (const auto& step : snapshot_.all<Step>().of(draft_.method.uuid))
@@ -58,7 +58,7 @@ private:
             const auto number = static_cast<std::int32_t>(i) + 1;
             put(changes_, find(old, [&](const auto& b) { return b.bar == number; }),
                 BatchBar{{}, 1, draft_.id, number, draft_.bars[i].breeder, draft_.bars[i].cells},
-                newUuid_);
+                newId_);
         }
     }
 
@@ -79,7 +79,7 @@ private:
                 if (const auto builder = wanted(bar, step))
                     put(changes_,
                         find(old, [&](const auto& l) { return l.bar == bar && l.step == step; }),
-                        BatchLoad{{}, 1, draft_.id, bar, step, *builder}, newUuid_);
+                        BatchLoad{{}, 1, draft_.id, bar, step, *builder}, newId_);
     }
 
     void shares() {
@@ -97,7 +97,7 @@ private:
             if (cellsFor(yard) == Cells{0} || !done.insert(yard).second) continue;
             const auto to = yard;
             put(changes_, find(old, [&](const auto& s) { return s.yard == to; }),
-                BatchShare{{}, 1, draft_.id, to, cellsFor(to)}, newUuid_);
+                BatchShare{{}, 1, draft_.id, to, cellsFor(to)}, newId_);
         }
     }
 
@@ -110,7 +110,7 @@ private:
 
     const Snapshot& snapshot_;
     const BatchDraft& draft_;
-    const NewUuid& newUuid_;
+    const IdSource& newId_;
     std::vector<std::int32_t> steps_;
     ChangeSet changes_;
 };
@@ -137,7 +137,7 @@ MakeUp plannedMakeUp(const Snapshot& snapshot, const Batch& batch, Id<Builder> b
 /// Make-ups as the draft plans them. One that was planned for a builder no longer used goes along
 /// to the builder that came; what lies behind today stays as it was.
 ChangeSet makeUpEdit(const Snapshot& snapshot, const BatchDraft& draft,
-                     const std::vector<Ptr<MakeUp>>& before, const NewUuid& newUuid) {
+                     const std::vector<Ptr<MakeUp>>& before, const IdSource& newId) {
     ChangeSet changes;
     const auto batch = snapshot.find(draft.id);
     const bool openBrood = draft.makeUp == MakeUpPlan::WithOpenBrood;
@@ -161,8 +161,7 @@ ChangeSet makeUpEdit(const Snapshot& snapshot, const BatchDraft& draft,
             !isMadeUp(snapshot, builder))
             continue;
         if (spare.empty()) {
-            put(changes, Ptr<MakeUp>(), plannedMakeUp(snapshot, *batch, builder, openBrood),
-                newUuid);
+            put(changes, Ptr<MakeUp>(), plannedMakeUp(snapshot, *batch, builder, openBrood), newId);
             continue;
         }
         MakeUp row = *spare.back();
@@ -176,7 +175,7 @@ ChangeSet makeUpEdit(const Snapshot& snapshot, const BatchDraft& draft,
 }
 
 /// Counted started cells: one newest count per bar says what the draft says.
-ChangeSet takeEdit(const Snapshot& snapshot, const BatchDraft& draft, const NewUuid& newUuid) {
+ChangeSet takeEdit(const Snapshot& snapshot, const BatchDraft& draft, const IdSource& newId) {
     ChangeSet changes;
     const auto batch = snapshot.find(draft.id);
     const Day graft = graftDay(snapshot, *batch);
@@ -194,7 +193,7 @@ ChangeSet takeEdit(const Snapshot& snapshot, const BatchDraft& draft, const NewU
             row.kind = OutcomeKind::TakeCount;
             row.day = std::clamp(snapshot.today(), graft + Days{1}, graft + Days{3});
         }
-        put(changes, before, row, newUuid);
+        put(changes, before, row, newId);
     }
     return changes;
 }
@@ -215,7 +214,7 @@ Result<void> checkDraft(const Snapshot& snapshot, const BatchDraft& draft) {
 }
 
 /// One batch of the sequence.
-Result<void> write(EditSequence& edit, const BatchDraft& draft, const NewUuid& newUuid) {
+Result<void> write(EditSequence& edit, const BatchDraft& draft, const IdSource& newId) {
     const auto before = edit.snapshot().find(draft.id);
     const auto old = before ? std::optional(draftOf(edit.snapshot(), draft.id)) : std::nullopt;
     const bool grafted = before && isGrafted(edit.snapshot(), draft.id);
@@ -237,33 +236,32 @@ Result<void> write(EditSequence& edit, const BatchDraft& draft, const NewUuid& n
 
     const auto makeUps = makeUpsFor(edit.snapshot(), *edit.snapshot().find(draft.id));
     const auto builders = firstBuilders(edit.snapshot(), draft.id);
-    if (auto done = edit.add(PartsWriter(edit.snapshot(), draft, newUuid).run()); !done)
-        return done;
+    if (auto done = edit.add(PartsWriter(edit.snapshot(), draft, newId).run()); !done) return done;
     // A make-up the user has not touched stays as it is, whatever its kind.
     if (!old || old->makeUp != draft.makeUp || builders != firstBuilders(edit.snapshot(), draft.id))
-        if (auto done = edit.add(makeUpEdit(edit.snapshot(), draft, makeUps, newUuid)); !done)
+        if (auto done = edit.add(makeUpEdit(edit.snapshot(), draft, makeUps, newId)); !done)
             return done;
-    return edit.add(takeEdit(edit.snapshot(), draft, newUuid));
+    return edit.add(takeEdit(edit.snapshot(), draft, newId));
 }
 
 }  // namespace
 
 Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft, const Repeat& repeat,
-                            const NewUuid& newUuid) {
+                            const IdSource& newId) {
     if (auto fine = checkDraft(snapshot, draft); !fine) return fine.error();
     if (repeat.more < 0 || repeat.more > 60)
         return refusal(draft, "0 to 60 more batches can follow");
     if (repeat.more > 0 && repeat.every < Days{1})
         return refusal(draft, "batches that follow come a day apart at least");
     EditSequence edit(snapshot);
-    if (auto done = write(edit, draft, newUuid); !done) return done.error();
+    if (auto done = write(edit, draft, newId); !done) return done.error();
     auto next = draft;
     for (auto& bar : next.bars) bar.taken.reset();
     for (std::int32_t i = 0; i < repeat.more; ++i) {
-        next.id = {newUuid()};
+        next.id = {newId()};
         next.label = nextLabel(edit.snapshot());
         next.day += repeat.every;
-        if (auto done = write(edit, next, newUuid); !done) return done.error();
+        if (auto done = write(edit, next, newId); !done) return done.error();
     }
     return snapshot.find(draft.id) ? edit.changes(Verb::EditBatch, draft.label, {})
                                    : edit.changes(Verb::PlanBatch, draft.label, draft.day);

@@ -6,7 +6,7 @@
 namespace tenthday::test {
 
 /// Ids that count up from 500 000: none that a SeasonMaker gives.
-inline NewUuid freshIds() {
+inline IdSource freshIds() {
     return [n = std::uint64_t{500'000}]() mutable { return id<Batch>(++n).uuid; };
 }
 

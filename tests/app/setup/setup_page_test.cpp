@@ -1,0 +1,237 @@
+#include "setup/setup_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTableView>
+#include <QTest>
+#include <QTimer>
+
+#include "app/book/book_fixture.h"
+#include "book/new_book.h"
+#include "exchange/example.h"
+#include "setup/in_use_dialog.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+
+class SetupPageTest : public test::BookTest {
+protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    }
+    void TearDown() override {
+        page_.reset();
+        QLocale::setDefault(QLocale::c());
+    }
+    void open(const ChangeSet& content, Access access = Access::ReadWrite) {
+        const auto path = at(QStringLiteral("book.tenthday"));
+        ASSERT_TRUE(createBook(path, content, test::fixedOptions()).ok());
+        desk_ = Desk::open(path, test::fixedOptions(access)).value();
+        page_ = std::make_unique<SetupPage>(*desk_);
+        page_->resize(1300, 700);
+        page_->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+    }
+    void openEmpty() { open(newBookContent(planFor("Mill", day("2027-05-01")))); }
+    void openExample(Access access = Access::ReadWrite) { open(exampleContent(), access); }
+
+    /// Goes to a kind by keys.
+    void goTo(setup_text::Kind kind) {
+        page_->kinds().setFocus();
+        QTest::keyClick(&page_->kinds(), Qt::Key_Home);
+        for (int i = 0; i < static_cast<int>(kind); ++i)
+            QTest::keyClick(&page_->kinds(), Qt::Key_Down);
+        ASSERT_EQ(page_->kinds().currentRow(), static_cast<int>(kind));
+    }
+    template <class Widget>
+    Widget& field(const QString& name) {
+        for (auto* widget : page_->form().findChildren<Widget*>())
+            if (widget->accessibleName() == name) return *widget;
+        ADD_FAILURE() << "no field " << name.toStdString();
+        throw std::out_of_range(name.toStdString());
+    }
+    void type(const QString& name, const QString& text) {
+        auto& line = field<QLineEdit>(name);
+        line.setFocus();
+        line.selectAll();
+        QTest::keyClicks(&line, text);
+    }
+    void chooseRow(const QString& text) {
+        const auto& model = *page_->table().model();
+        for (int row = 0; row < model.rowCount(); ++row)
+            for (int column = 0; column < model.columnCount(); ++column)
+                if (model.index(row, column).data().toString() == text) {
+                    const auto where = page_->table().visualRect(model.index(row, column));
+                    QTest::mouseClick(page_->table().viewport(), Qt::LeftButton, {},
+                                      where.center());
+                    return;
+                }
+        FAIL() << "no line " << text.toStdString();
+    }
+    /// Answers the next dialog with what `answer` does to it.
+    template <class Dialog>
+    void answerNext(std::function<void(Dialog&)> answer) {
+        QTimer::singleShot(0, page_.get(), [this, answer] {
+            auto* dialog = qobject_cast<Dialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            answered_ = true;
+            answer(*dialog);
+        });
+    }
+
+    bool answered_ = false;
+    std::unique_ptr<Desk> desk_;
+    std::unique_ptr<SetupPage> page_;
+};
+
+TEST_F(SetupPageTest, AFirstYardIsAddedByKeys) {
+    openEmpty();
+    EXPECT_TRUE(page_->emptyText().startsWith(QStringLiteral("No yard yet")));
+    page_->table().setFocus();
+    QTest::keyClick(page_.get(), Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(page_->form().isOpen());
+    auto* label = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(label, nullptr);
+    QTest::keyClicks(label, QStringLiteral("Orchard"));
+    EXPECT_TRUE(page_->form().isDirty());
+    QTest::keyClick(label, Qt::Key_Return);
+    ASSERT_EQ(desk_->snapshot().all<Yard>().size(), 1U) << page_->form().told().toStdString();
+    EXPECT_EQ((*desk_->snapshot().all<Yard>().begin())->label, "Orchard");
+    EXPECT_TRUE(page_->emptyText().isEmpty());
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().all<Yard>().empty());
+    EXPECT_TRUE(page_->emptyText().startsWith(QStringLiteral("No yard yet")));
+}
+
+TEST_F(SetupPageTest, ADozenBoxesAreOneEdit) {
+    openExample();
+    const auto before = desk_->snapshot().all<Box>().size();
+    goTo(setup_text::Kind::Boxes);
+    QTest::mouseClick(&page_->addButton(), Qt::LeftButton);
+    type(setup_text::name(setup_text::Name::FirstLabel), QStringLiteral("Z01"));
+    type(setup_text::name(setup_text::Name::HowMany), QStringLiteral("12"));
+    QTest::mouseClick(&page_->form().saveButton(), Qt::LeftButton);
+    EXPECT_EQ(desk_->snapshot().all<Box>().size(), before + 12)
+        << page_->form().told().toStdString();
+    EXPECT_TRUE(findByLabel<Box>(desk_->snapshot(), "Z12"));
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->snapshot().all<Box>().size(), before);
+}
+
+TEST_F(SetupPageTest, ATakenLabelIsToldBesideItsField) {
+    openExample();
+    const auto taken = (*desk_->snapshot().all<Yard>().begin())->label;
+    QTest::mouseClick(&page_->addButton(), Qt::LeftButton);
+    type(setup_text::name(setup_text::Name::Label), QString::fromStdString(taken));
+    QTest::mouseClick(&page_->form().saveButton(), Qt::LeftButton);
+    EXPECT_FALSE(desk_->canUndo());
+    EXPECT_TRUE(page_->form().under(0).contains(QString::fromStdString(taken)))
+        << page_->form().under(0).toStdString();
+}
+
+TEST_F(SetupPageTest, EscapeDiscardsAndSaveKeeps) {
+    openExample();
+    goTo(setup_text::Kind::Builders);
+    const auto first = (*desk_->snapshot().all<Builder>().begin())->label;
+    chooseRow(QString::fromStdString(first));
+    type(setup_text::name(setup_text::Name::Label), QStringLiteral("Changed"));
+    QTest::keyClick(&field<QLineEdit>(setup_text::name(setup_text::Name::Label)), Qt::Key_Escape);
+    EXPECT_FALSE(page_->form().isDirty());
+    EXPECT_FALSE(desk_->canUndo());
+    type(setup_text::name(setup_text::Name::Label), QStringLiteral("Changed"));
+    QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(findByLabel<Builder>(desk_->snapshot(), "Changed"))
+        << page_->form().told().toStdString();
+    EXPECT_FALSE(page_->form().isDirty());
+}
+
+TEST_F(SetupPageTest, WhatIsInUseIsNotDeletedButRetired) {
+    openExample();
+    goTo(setup_text::Kind::Builders);
+    Ptr<Builder> used;
+    for (const auto& load : desk_->snapshot().all<BatchLoad>())
+        used = desk_->snapshot().find(load->builder);
+    ASSERT_TRUE(used);
+    chooseRow(QString::fromStdString(used->label));
+    QString words;
+    answerNext<InUseDialog>([&](InUseDialog& dialog) {
+        for (const auto* label : dialog.findChildren<QLabel*>()) words += label->text() + u'\n';
+        QTest::keyClick(&dialog, Qt::Key_Return);
+    });
+    QTest::mouseClick(&page_->removeButton(), Qt::LeftButton);
+    ASSERT_TRUE(answered_);
+    EXPECT_TRUE(words.contains(QStringLiteral("is in use"))) << words.toStdString();
+    const auto after = desk_->snapshot().find(used->id);
+    ASSERT_TRUE(after);
+    EXPECT_EQ(after->until, desk_->snapshot().today() - Days{1});
+}
+
+TEST_F(SetupPageTest, WhatIsUnusedIsDeletedAndComesBack) {
+    openExample();
+    goTo(setup_text::Kind::DaysOff);
+    const auto before = desk_->snapshot();
+    ASSERT_FALSE(before.all<DayOff>().empty());
+    page_->table().setFocus();
+    QTest::keyClick(&page_->table(), Qt::Key_Delete);
+    EXPECT_EQ(desk_->snapshot().all<DayOff>().size(), before.all<DayOff>().size() - 1);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(SetupPageTest, AUsedMethodIsCopied) {
+    openExample();
+    goTo(setup_text::Kind::Methods);
+    const auto used = desk_->snapshot().find((*desk_->snapshot().all<Batch>().begin())->method);
+    const auto methods = desk_->snapshot().all<Method>().size();
+    chooseRow(QString::fromStdString(used->label));
+    auto spins = page_->form().findChildren<QSpinBox*>();
+    ASSERT_FALSE(spins.empty());
+    auto* rest = spins.back();
+    rest->setFocus();
+    rest->selectAll();
+    QTest::keyClicks(rest, QStringLiteral("9"));
+    QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(desk_->snapshot().all<Method>().size(), methods + 1)
+        << page_->form().told().toStdString();
+    EXPECT_EQ(desk_->snapshot().find(used->id)->label, used->label);
+}
+
+TEST_F(SetupPageTest, LeavingUnsavedAsks) {
+    openExample();
+    type(setup_text::name(setup_text::Name::Label), QStringLiteral("Changed"));
+    answerNext<QMessageBox>([](QMessageBox& box) { QTest::keyClick(&box, Qt::Key_Escape); });
+    EXPECT_FALSE(page_->mayLeave());
+    EXPECT_TRUE(answered_);
+    EXPECT_TRUE(page_->form().isDirty());
+}
+
+TEST_F(SetupPageTest, AnEditElsewhereIsFollowed) {
+    openExample();
+    const auto yard = *desk_->snapshot().all<Yard>().begin();
+    ChangeSet changes;
+    auto edited = *yard;
+    edited.label = "Elsewhere";
+    changes.edit(yard, edited);
+    ASSERT_TRUE(desk_->apply(changes));
+    chooseRow(QStringLiteral("Elsewhere"));
+}
+
+TEST_F(SetupPageTest, ABookForReadingIsOnlyShown) {
+    openExample(Access::ReadOnly);
+    EXPECT_FALSE(page_->addButton().isEnabled());
+    EXPECT_FALSE(page_->removeButton().isEnabled());
+    EXPECT_FALSE(page_->form().saveButton().isEnabled());
+    EXPECT_TRUE(page_->form().told().contains(QStringLiteral("for reading only")));
+}
+
+}  // namespace
+}  // namespace tenthday

@@ -1,0 +1,37 @@
+// tenthday_pictures OUT_DIR: a picture of every panel, light and dark. Needs no display.
+#include <QApplication>
+#include <QDir>
+#include <QStyleFactory>
+#include <QTemporaryDir>
+#include <cstdio>
+
+#include "options/language.h"
+#include "pictures/panels.h"
+
+int main(int argc, char** argv) {
+    using namespace tenthday;
+    if (argc != 2) {
+        std::fprintf(stderr, "tenthday_pictures OUT_DIR\n");
+        return 2;
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication app(argc, argv);
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    useTexts(Language::English);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const QDir out(QString::fromLocal8Bit(argv[1]));
+    const QTemporaryDir scratch;
+    if (!out.mkpath(QStringLiteral(".")) || !scratch.isValid()) {
+        std::fprintf(stderr, "%s: cannot be written to\n", argv[1]);
+        return 1;
+    }
+    int failed = 0;
+    for (const auto& panel : test::panels())
+        for (const auto look : {LookChoice::Light, LookChoice::Dark}) {
+            const auto path = out.filePath(test::fileName(panel, look));
+            const bool saved = test::pictureOf(panel, look, scratch.path()).save(path);
+            std::printf("%s%s\n", path.toLocal8Bit().constData(), saved ? "" : ": failed");
+            failed += saved ? 0 : 1;
+        }
+    return failed == 0 ? 0 : 1;
+}

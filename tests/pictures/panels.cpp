@@ -1,0 +1,125 @@
+#include "pictures/panels.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QListWidget>
+#include <QSettings>
+#include <QTableView>
+#include <QTest>
+
+#include "batches/batch_editor.h"
+#include "batches/week_table.h"
+#include "book/book_file.h"
+#include "chart/season_chart.h"
+#include "exchange/example.h"
+#include "help/keys_dialog.h"
+#include "nucs/nucs_page.h"
+#include "reasons/why_dialog.h"
+#include "setup/setup_page.h"
+#include "sheets/week_preview.h"
+#include "support/days.h"
+#include "week/week_page.h"
+#include "window/backup_dialog.h"
+#include "window/main_window.h"
+#include "window/new_book_dialog.h"
+
+namespace tenthday::test {
+namespace {
+
+constexpr QSize kWindow{1366, 768};
+constexpr int kPatience = 10'000;  // ms
+
+QWidget* page(MainWindow& window, QAction* action) {
+    action->trigger();
+    return &window;
+}
+
+/// The batch that is grafted next.
+Id<Batch> nextBatch(const MainWindow& window) {
+    const auto& outlook = *window.desk()->outlook();
+    for (const auto& batch : outlook.batches)
+        if (dayOf(batch->timeline.graft) >= outlook.snapshot.today()) return batch->batch->id;
+    return outlook.batches.front()->batch->id;
+}
+
+QWidget* setUp(MainWindow& window, setup_text::Kind kind) {
+    window.actions().setupPage->trigger();
+    window.setup()->kinds().setCurrentRow(static_cast<int>(kind));
+    return &window;
+}
+
+/// With all that the worker finds.
+QWidget* editor(MainWindow& window, bool isNew) {
+    window.chart()->setSelectedBatch(nextBatch(window));
+    (isNew ? window.actions().planBatch : window.actions().editBatch)->trigger();
+    auto* editor = window.batchEditor();
+    (void)QTest::qWaitFor([&] { return !editor->nearest().empty(); }, kPatience);
+    return editor;
+}
+
+QWidget* why(MainWindow& window) {
+    window.chart()->setSelectedBatch(nextBatch(window));
+    window.actions().whyThisDay->trigger();
+    return window.why();
+}
+
+QWidget* opened(QWidget* dialog) {
+    dialog->show();
+    return dialog;
+}
+
+}  // namespace
+
+const std::vector<Panel>& panels() {
+    using setup_text::Kind;
+    static const auto at = [](const char* name) { return QString::fromLatin1(name); };
+    static const std::vector<Panel> all{
+        {at("welcome"), false, [](MainWindow& w) -> QWidget* { return &w; }},
+        {at("new-book"), false,
+         [](MainWindow& w) { return opened(new NewBookDialog(day("2027-02-01"), {}, &w)); }},
+        {at("season-chart"), true, [](MainWindow& w) { return page(w, w.actions().seasonPage); }},
+        {at("season-chart-nucs"), true, [](MainWindow& w) { return page(w, w.actions().eachNuc); }},
+        {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
+        {at("week"), true, [](MainWindow& w) { return page(w, w.actions().weekPage); }},
+        {at("trade-numbers"), true, [](MainWindow& w) { return page(w, w.actions().factsPage); }},
+        {at("set-up-yards"), true, [](MainWindow& w) { return setUp(w, Kind::Yards); }},
+        {at("set-up-boxes"), true, [](MainWindow& w) { return setUp(w, Kind::Boxes); }},
+        {at("set-up-builders"), true, [](MainWindow& w) { return setUp(w, Kind::Builders); }},
+        {at("set-up-queens"), true, [](MainWindow& w) { return setUp(w, Kind::Queens); }},
+        {at("set-up-methods"), true, [](MainWindow& w) { return setUp(w, Kind::Methods); }},
+        {at("set-up-days-off"), true, [](MainWindow& w) { return setUp(w, Kind::DaysOff); }},
+        {at("plan-a-batch"), true, [](MainWindow& w) { return editor(w, true); }},
+        {at("change-a-batch"), true, [](MainWindow& w) { return editor(w, false); }},
+        {at("why-this-day"), true, why},
+        {at("keys"), true, [](MainWindow& w) { return opened(new KeysDialog(*w.menuBar(), &w)); }},
+    };
+    return all;
+}
+
+QImage pictureOf(const Panel& panel, LookChoice look, const QString& scratch) {
+    const auto settings = QDir(scratch).filePath(QStringLiteral("settings.ini"));
+    QFile::remove(settings);
+    const auto book = QDir(scratch).filePath(QStringLiteral("example.tenthday"));
+    if (!QFileInfo::exists(book)) (void)createBook(book, exampleContent());
+    MainWindow window(Settings(std::make_unique<QSettings>(settings, QSettings::IniFormat)),
+                      Clock(std::nullopt, [] { return day("2027-02-01"); }),
+                      [](const QString& path) { return createBook(path, exampleContent()); });
+    window.actions().looks[static_cast<std::size_t>(look)]->trigger();
+    window.resize(kWindow);
+    window.show();
+    if (panel.example && !window.open(book)) return {};
+    auto* shown = panel.open(window);
+    if (shown == nullptr) return {};
+    (void)QTest::qWaitForWindowExposed(shown, kPatience);
+    QTest::qWait(20);
+    return shown->grab().toImage();
+}
+
+QString fileName(const Panel& panel, LookChoice look) {
+    const auto name = token(look);
+    return panel.name + u'-' +
+           QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size())) +
+           QStringLiteral(".png");
+}
+
+}  // namespace tenthday::test

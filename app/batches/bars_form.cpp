@@ -50,6 +50,7 @@ BarsForm::BarsForm(const Snapshot& snapshot, QWidget* parent)
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setVerticalSpacing(4);
     add_->setParent(this);
+    add_->setAutoDefault(false);
     connect(add_, &QPushButton::clicked, this, &BarsForm::addBar);
 }
 
@@ -161,6 +162,7 @@ BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, int row) {
     bar.take->setValue(draft.taken ? draft.taken->value : -1);
     bar.remove->setToolTip(batch_text::removeBar());
     bar.remove->setEnabled(shown_.size() > 1);
+    bar.remove->setAutoDefault(false);
     bar.remove->setFixedWidth(bar.remove->sizeHint().height() * 5 / 4);
     tellTake(bar);
 
@@ -178,7 +180,7 @@ BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, int row) {
     put(bar.remove, batch_text::removeBar());
     for (auto* box : findChildren<QComboBox*>()) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(7);
+        box->setMinimumContentsLength(5);
     }
 
     for (auto* field : {bar.cells, bar.take})

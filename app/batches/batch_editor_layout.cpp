@@ -55,9 +55,9 @@ void BatchEditor::layOut() {
     grid->addWidget(makeFields(), 0, 0);
     grid->addWidget(makeMiddle(), 0, 1);
     grid->addWidget(makeRight(), 0, 2);
-    grid->setColumnStretch(0, 4);
-    grid->setColumnStretch(1, 5);
-    grid->setColumnStretch(2, 7);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    grid->setColumnStretch(2, 6);
     grid->setRowStretch(0, 3);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(16, 12, 16, 12);

@@ -22,8 +22,10 @@ std::string seasonLabel(const DayWindow& season) {
 BookPlan planFor(const std::string& label, Day today, Hemisphere hemisphere) {
     const auto year = yearOf(today);
     const auto day = [](const date::year_month_day& ymd) { return Day{date::local_days{ymd}}; };
-    if (hemisphere == Hemisphere::North)
-        return {label, hemisphere, {day(year / 3 / 1), day(year / 10 / 31)}, {}};
+    if (hemisphere == Hemisphere::North) {
+        const auto runs = today > day(year / 10 / 31) ? year + date::years{1} : year;
+        return {label, hemisphere, {day(runs / 3 / 1), day(runs / 10 / 31)}, {}};
+    }
     const auto begins = today <= day(year / 4 / 30) ? year - date::years{1} : year;
     return {label, hemisphere, {day(begins / 9 / 1), day((begins + date::years{1}) / 4 / 30)}, {}};
 }

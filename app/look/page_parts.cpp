@@ -54,6 +54,7 @@ void makeList(QTableView& table, const QString& name) {
 }
 
 void makeCompact(QTableView& table) {
+    table.setItemDelegate(new QStyledItemDelegate(&table));
     table.verticalHeader()->setMinimumSectionSize(1);
     table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 5);

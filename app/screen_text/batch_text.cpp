@@ -90,7 +90,7 @@ QString sureness(Sureness sureness) {
 QString hour() { return Words::tr("&Hour"); }
 QString hourSuffix() { return Words::tr(":00"); }
 QString hourNotGiven() { return Words::tr("not given (12:00)"); }
-QString larvae() { return Words::tr("Larvae, h &after hatching"); }
+QString larvae() { return Words::tr("L&arvae, hours old"); }
 QString larvaeTo() { return Words::tr("to"); }
 QString larvaeUsual(double hours) { return Words::tr("usual: %1").arg(QLocale().toString(hours)); }
 QString method() { return Words::tr("&Method"); }
@@ -248,10 +248,10 @@ QString jobName(TaskRule rule) {
     }
 }
 QString onFreeDay(const QString& day) { return Words::tr("%1, free day").arg(day); }
-QString verdictHead() { return Words::tr("Work on free days"); }
+QString verdictHead() { return Words::tr("On free days"); }
 QString verdict(const DayTrial& trial) {
     if (trial.onFreeDays.empty())
-        return trial.clashes.empty() ? Words::tr("none") : Words::tr("none, but clashes");
+        return trial.clashes.empty() ? Words::tr("none") : Words::tr("none, clashes");
     return Words::tr("%Ln job(s)", nullptr, static_cast<int>(trial.onFreeDays.size()));
 }
 QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free) {

@@ -71,6 +71,7 @@ QWidget* SetupPage::makeKinds() {
     makeHead(*head);
     kinds_->setAccessibleName(setup_text::head());
     kinds_->setFrameShape(QFrame::NoFrame);
+    kinds_->setSpacing(3);
     kinds_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const auto& kind : all_) kinds_->addItem(setup_text::kindAndCount(kind->kind(), 0));
     auto* numbers = new QPushButton(setup_text::numbers());
@@ -165,7 +166,7 @@ void SetupPage::readBook() {
         kinds_->item(static_cast<int>(i))
             ->setText(setup_text::kindAndCount(all_[i]->kind(),
                                                static_cast<int>(all_[i]->rows(book_).size())));
-    kinds_->setMaximumWidth(kinds_->sizeHintForColumn(0) + 24);
+    kinds_->setMaximumWidth(kinds_->sizeHintForColumn(0) + 30);
 }
 
 void SetupPage::reload(const std::vector<Uuid>& ids) {

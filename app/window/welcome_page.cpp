@@ -52,6 +52,7 @@ WelcomePage::WelcomePage(const QList<Way>& ways, QWidget* parent)
     column->addWidget(recentHead_);
     recent_->setAccessibleName(welcome_text::recentHead());
     recent_->setAlternatingRowColors(true);
+    recent_->setSpacing(3);
     recent_->installEventFilter(this);
     column->addWidget(recent_);
     column->addWidget(recentKeys_);
@@ -106,7 +107,7 @@ void WelcomePage::showRecent(const QList<RecentBook>& books) {
     for (auto* part : {static_cast<QWidget*>(recentHead_), static_cast<QWidget*>(recent_),
                        static_cast<QWidget*>(recentKeys_)})
         part->setVisible(!books.isEmpty());
-    const int line = recent_->fontMetrics().lineSpacing() * 2 + 6;
+    const int line = recent_->fontMetrics().lineSpacing() * 2 + 10;
     recent_->setFixedHeight(std::min(static_cast<int>(books.size()), 5) * line + 6);
 }
 

@@ -58,7 +58,8 @@ WindowActions::WindowActions(QMainWindow& window) {
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
-    auto& bar = *window.addToolBar(window_text::pages());
+    pageBar = window.addToolBar(window_text::pages());
+    auto& bar = *pageBar;
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
@@ -114,6 +115,7 @@ void WindowActions::setHasBook(bool has) {
           zoomOut,   wholeSeason, goToToday,     eachNuc,    planBatch,  editBatch, seasonPage,
           nucsPage,  weekPage,    setupPage,     factsPage,  newTask,    whyThisDay})
         action->setEnabled(has);
+    pageBar->setVisible(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }
 

@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QMainWindow>
 #include <QMenu>
+#include <QToolBar>
 
 #include "desk/changes.h"
 #include "options/settings.h"
@@ -23,6 +24,7 @@ struct WindowActions {
     QAction* newBook;
     QAction* openBook;
     QAction* openExample;
+    QToolBar* pageBar;
     QMenu* recentBooks;
     QAction* closeBook;
     QAction* saveCopy;

@@ -5,6 +5,10 @@
 #include <QSet>
 #include <QTemporaryDir>
 
+namespace tenthday::test {
+static void PrintTo(const Panel& panel, std::ostream* out) { *out << panel.name.toStdString(); }
+}  // namespace tenthday::test
+
 namespace tenthday {
 namespace {
 
@@ -15,8 +19,6 @@ int coloursIn(const QImage& image, int bound) {
         for (int x = 0; x < image.width(); x += 2) colours += image.pixel(x, y);
     return static_cast<int>(colours.size());
 }
-
-void PrintTo(const test::Panel& panel, std::ostream* out) { *out << panel.name.toStdString(); }
 
 class EveryPanel : public ::testing::TestWithParam<test::Panel> {};
 

@@ -132,10 +132,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Larvae, h &amp;after hatching</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>to</source>
         <translation type="unfinished"></translation>
     </message>
@@ -400,15 +396,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Work on free days</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>none, but clashes</source>
         <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
@@ -3856,10 +3844,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>C&amp;lose the book</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Name of the operation</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3929,6 +3913,22 @@
     </message>
     <message>
         <source>Set-u&amp;p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L&amp;arvae, hours old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On free days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, clashes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the &amp;book</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -192,7 +192,7 @@ void BatchEditor::showDerived() {
 void BatchEditor::showTrials(const TrialResult& result) {
     const auto free = freeDays(desk_.snapshot(), weekdaysOff());
     week_->show(result.week, free, draft_.day);
-    weekSum_->setText(batch_text::weekSum(result.week, free));
+    weekSum_->setText(batch_text::weekSum(result.week, free, draft_.day));
     if (result.own) {
         QStringList lines;
         for (const auto& clash : result.own->clashes) lines += batch_text::clash(clash);

@@ -75,7 +75,7 @@ void WeekTable::fill(int row, const DayTrial& trial, const FreeDays& free, bool 
         }
         cells += days.join(QStringLiteral(" · "));
     }
-    cells += batch_text::verdict(trial);
+    cells += batch_text::verdict(trial, free);
     for (int column = 0; column < columnCount(); ++column) {
         auto* cell = new QTableWidgetItem(cells[column]);
         if (own) {

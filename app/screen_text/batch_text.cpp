@@ -18,12 +18,22 @@ QString listed(const QStringList& parts) {
         .arg(parts.mid(0, parts.size() - 1).join(QStringLiteral(", ")), parts.last());
 }
 
+bool isLook(TaskRule rule) {
+    return rule == TaskRule::FirstWildLook || rule == TaskRule::SecondWildLook;
+}
+
 /// "one look on Saturday", "free breeder queen on Sunday".
 QString jobOn(const Job& job, const FreeDays& free) {
     const auto day = QLocale().dayName(isoWeekday(job.dayBeside(free)));
-    const bool look = job.rule == TaskRule::FirstWildLook || job.rule == TaskRule::SecondWildLook;
-    return look ? Words::tr("one look on %1").arg(day)
-                : Words::tr("%1 on %2").arg(jobName(job.rule), day);
+    return isLook(job.rule) ? Words::tr("one look on %1").arg(day)
+                            : Words::tr("%1 on %2").arg(jobName(job.rule), day);
+}
+
+/// A look takes minutes, any other job a good part of the day.
+int workOf(const DayTrial& trial) {
+    int work = 0;
+    for (const auto& job : trial.onFreeDays) work += isLook(job.rule) ? 1 : 3;
+    return work;
 }
 
 }  // namespace
@@ -249,12 +259,13 @@ QString jobName(TaskRule rule) {
 }
 QString onFreeDay(const QString& day) { return Words::tr("%1, free day").arg(day); }
 QString verdictHead() { return Words::tr("On free days"); }
-QString verdict(const DayTrial& trial) {
+QString verdict(const DayTrial& trial, const FreeDays& free) {
     if (trial.onFreeDays.empty())
         return trial.clashes.empty() ? Words::tr("none") : Words::tr("none, clashes");
+    if (trial.onFreeDays.size() == 1) return jobOn(trial.onFreeDays.front(), free);
     return Words::tr("%Ln job(s)", nullptr, static_cast<int>(trial.onFreeDays.size()));
 }
-QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free) {
+QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free, Day own) {
     if (week.empty()) return {};
     if (free.spans.empty() &&
         std::none_of(free.weekdays.begin(), free.weekdays.end(), [](bool off) { return off; }))
@@ -265,7 +276,8 @@ QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free) {
     const DayTrial* best = &week.front();
     for (const auto& trial : week) {
         if (trial.onFreeDays.empty()) good += longDay(trial.graft);
-        if (trial.onFreeDays.size() < best->onFreeDays.size()) best = &trial;
+        const int less = workOf(*best) - workOf(trial);
+        if (less > 0 || (less == 0 && trial.day == own)) best = &trial;
     }
     if (good.size() == static_cast<qsizetype>(week.size()))
         return Words::tr("No day of this week brings work on a free day.");

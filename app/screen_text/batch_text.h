@@ -88,9 +88,9 @@ namespace tenthday::batch_text {
 /// "Sat 12 Jun, free day".
 [[nodiscard]] QString onFreeDay(const QString& day);
 [[nodiscard]] QString verdictHead();
-[[nodiscard]] QString verdict(const DayTrial& trial);
-/// The week in a sentence.
-[[nodiscard]] QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free);
+[[nodiscard]] QString verdict(const DayTrial& trial, const FreeDays& free);
+/// The week in a sentence. @param own  the draft's day: named first of days as good
+[[nodiscard]] QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free, Day own);
 [[nodiscard]] QString freeWeekdays();
 
 /// Days near.

@@ -22,7 +22,7 @@ QString opened(const QDate& day) {
     return Words::tr("opened %1").arg(QLocale().toString(day, QLocale::ShortFormat));
 }
 QString notFound() { return Words::tr("not found"); }
-QString closeBook() { return Words::tr("C&lose the book"); }
+QString closeBook() { return Words::tr("Close the &book"); }
 
 QString operation() { return Words::tr("&Name of the operation"); }
 QString place() { return Words::tr("&File"); }

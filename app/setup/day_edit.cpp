@@ -54,6 +54,9 @@ DayEdit::DayEdit(QWidget* parent) : QWidget(parent), line_(new QLineEdit) {
     });
 }
 
+/// Going, the line loses the focus, and would still tell of it.
+DayEdit::~DayEdit() { line_->disconnect(this); }
+
 QVariant DayEdit::value() const {
     const auto text = line_->text().trimmed();
     if (text.isEmpty()) return {};

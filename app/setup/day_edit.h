@@ -13,6 +13,7 @@ class DayEdit : public QWidget {
 
 public:
     explicit DayEdit(QWidget* parent = nullptr);
+    ~DayEdit() override;
 
     /// QDate; invalid where empty; the text where it is no day.
     [[nodiscard]] QVariant value() const;

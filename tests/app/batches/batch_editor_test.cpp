@@ -107,6 +107,8 @@ protected:
                 at(QStringLiteral("settings.ini")), QSettings::IniFormat));
         editor_ = std::make_unique<BatchEditor>(*desk_, *settings_, draft);
         editor_->show();
+        editor_->activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(editor_.get()));
         return *editor_;
     }
     /// Chooses an entry by keys: the first that begins so.
@@ -402,6 +404,7 @@ TEST_F(GraftedBatch, KeepsItsGraftAndTakesACount) {
     EXPECT_TRUE(editor.told().contains(QStringLiteral("graft is recorded")));
     ASSERT_TRUE(editor.bars().take(0).isEnabled());
     type(editor.bars().take(0), QStringLiteral("17"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return editor.saveButton().isEnabled(); }, kPatience));
     QTest::mouseClick(&editor.saveButton(), Qt::LeftButton);
     const auto count = takeCountOf(desk_->snapshot(), test::id<Batch>(1), 1, true);
     ASSERT_TRUE(count);

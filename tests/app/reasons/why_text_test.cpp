@@ -20,6 +20,7 @@ struct Case {
     bool seen;
     CatchRule rule;
 };
+void PrintTo(const Case& is, std::ostream* out) { *out << is.name; }
 
 class WhyText : public ::testing::TestWithParam<Case> {
 protected:

@@ -1,6 +1,7 @@
 #include "window/main_window.h"
 
 #include <QApplication>
+#include <QFileInfo>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
@@ -41,7 +42,9 @@ public:
     QString bookToOpen() override { return answers_.path; }
     std::optional<NewBookWish> newBook(Day today) override {
         if (answers_.path.isEmpty()) return std::nullopt;
-        return NewBookWish{answers_.path, planFor("Mill", today)};
+        return NewBookWish{
+            answers_.path,
+            planFor(QFileInfo(answers_.path).completeBaseName().toStdString(), today)};
     }
     QString placeForCopy(const QString&) override { return answers_.path; }
     std::optional<ListFile> listToImport() override { return answers_.list; }

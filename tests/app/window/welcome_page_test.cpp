@@ -85,6 +85,8 @@ TEST_F(WelcomeTest, AMissingBookIsToldAndTakenOffByKey) {
 
 TEST_F(WelcomeTest, AClosedBookIsNotOpenedAtTheNextStart) {
     ASSERT_TRUE(window_->open(makeSmallBook()));
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     QTest::keyClick(window_.get(), Qt::Key_W, Qt::ControlModifier);
     ASSERT_EQ(window_->desk(), nullptr);
     EXPECT_FALSE(window_->actions().planBatch->isEnabled());

@@ -8,8 +8,16 @@
 #include "options/language.h"
 #include "pictures/panels.h"
 
+namespace {
+
+/// The offscreen platform says of every window what it cannot do.
+void keepQuiet(QtMsgType, const QMessageLogContext&, const QString&) {}
+
+}  // namespace
+
 int main(int argc, char** argv) {
     using namespace tenthday;
+    qInstallMessageHandler(keepQuiet);
     if (argc != 2) {
         std::fprintf(stderr, "tenthday_pictures OUT_DIR\n");
         return 2;

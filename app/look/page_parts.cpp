@@ -18,15 +18,21 @@ public:
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
-        QStyleOptionViewItem all = option;
-        QStyledItemDelegate::initStyleOption(&all, index);
-        // The ground over the whole cell, the text inside it.
-        all.text.clear();
+        QStyleOptionViewItem ground = option;
+        initStyleOption(&ground, index);
+        QStyleOptionViewItem words = ground;
+        ground.text.clear();
+        ground.icon = {};
+        ground.features &= ~QStyleOptionViewItem::HasCheckIndicator;
+        // What is inside is drawn once more, but no ground and no frame of its own.
+        words.rect.adjust(kAir, 0, -kAir, 0);
+        words.backgroundBrush = Qt::NoBrush;
+        if (words.state & QStyle::State_Selected)
+            words.palette.setBrush(QPalette::Text, words.palette.brush(QPalette::HighlightedText));
+        words.state &= ~(QStyle::State_Selected | QStyle::State_HasFocus | QStyle::State_MouseOver);
         const auto* widget = option.widget;
-        widget->style()->drawControl(QStyle::CE_ItemViewItem, &all, painter, widget);
-        QStyleOptionViewItem inner = option;
-        inner.rect.adjust(kAir, 0, -kAir, 0);
-        QStyledItemDelegate::paint(painter, inner, index);
+        for (const auto* part : {&ground, &words})
+            widget->style()->drawControl(QStyle::CE_ItemViewItem, part, painter, widget);
     }
 
 private:

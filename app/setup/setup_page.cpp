@@ -45,6 +45,7 @@ SetupPage::SetupPage(Desk& desk, QWidget* parent)
     table_->setModel(shown_);
     split_->addWidget(makeList());
     split_->addWidget(form_);
+    form_->setMinimumWidth(fontMetrics().averageCharWidth() * 60);
     split_->setStretchFactor(0, 3);
     split_->setStretchFactor(1, 2);
     split_->setChildrenCollapsible(false);

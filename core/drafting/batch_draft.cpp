@@ -84,10 +84,8 @@ bool isDigit(char c) { return c >= '0' && c <= '9'; }
 std::string countedOn(std::string label) {
     auto at = label.size();
     while (at > 0 && label[at - 1] == '9') label[--at] = '0';
-    if (at > 0 && isDigit(label[at - 1]))
-        ++label[at - 1];
-    else
-        label.insert(at, 1, '1');
+    if (at == 0 || !isDigit(label[at - 1])) return label.substr(0, at) + "1" + label.substr(at);
+    ++label[at - 1];
     return label;
 }
 

@@ -11,11 +11,11 @@ namespace tenthday {
 /// One reason: `event` was set from `from` by adding a fact, or seen, or entered.
 struct Reason {
     enum class Kind : std::uint8_t {
-        Entered,      ///< typed by the user
-        Observed,     ///< an outcome
-        Rule,         ///< `from` plus the value of `fact`
-        Method,       ///< hours of a step of the method
-        FirstOfMany,  ///< first of so many cells to emerge
+        Entered,       ///< typed by the user
+        Observed,      ///< an outcome
+        Rule,          ///< `from` plus the value of `fact`
+        Method,        ///< hours of a step of the method
+        FirstOfMany,   ///< first of so many cells to emerge
         LaterOf,       ///< `from`, being the later of two
         ReckonedBack,  ///< day 0 of a batch that starts later: from the moment entered
         Weather        ///< from the flying days of the possible seasons, then the value of `fact`

@@ -53,6 +53,7 @@ QWidget* editor(MainWindow& window, bool isNew) {
     window.chart()->setSelectedBatch(nextBatch(window));
     (isNew ? window.actions().planBatch : window.actions().editBatch)->trigger();
     auto* editor = window.batchEditor();
+    editor->resize(1320, 720);
     (void)QTest::qWaitFor([&] { return !editor->nearest().empty(); }, kPatience);
     return editor;
 }

@@ -87,5 +87,12 @@
             <numerusform>%Ln rows were taken from the list.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) for nucs</source>
+        <translation>
+            <numerusform>%Ln ripe cell for nucs</numerusform>
+            <numerusform>%Ln ripe cells for nucs</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -3931,5 +3931,16 @@
         <source>Close the &amp;book</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) for nucs</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no such folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

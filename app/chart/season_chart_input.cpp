@@ -25,10 +25,9 @@ void SeasonChart::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) return event->ignore();
     card_->hide();
     const auto target = under(event->position());
-    const bool isDay = target.hit == Hit::Ground || target.hit == Hit::Head;
     if (!target.batch.isNone())
         Q_EMIT editRequested(target.batch);
-    else if (isDay && target.day)
+    else if (target.day)
         Q_EMIT planRequested(*target.day);
 }
 

@@ -29,6 +29,13 @@ QString jobOn(const Job& job, const FreeDays& free) {
                             : Words::tr("%1 on %2").arg(jobName(job.rule), day);
 }
 
+/// More ripe cells than nucs: what there is for them.
+QString nucsWanted(const Finding& finding) {
+    const auto cells = Words::tr("%Ln ripe cell(s) for nucs", nullptr,
+                                 static_cast<int>(std::lround(finding.count)));
+    return Words::tr("%1: %2").arg(cells, yardNumbers(finding.numbers));
+}
+
 /// A look takes minutes, any other job a good part of the day.
 int workOf(const DayTrial& trial) {
     int work = 0;
@@ -225,7 +232,8 @@ QString clash(const Finding& finding) {
         finding.builderLabel.empty() ? finding.subjectLabel : finding.builderLabel;
     return Words::tr("▲ %1, %2: %3")
         .arg(QString::fromStdString(subject), weekdayAndDay(finding.day),
-             chart_text::trouble(finding));
+             finding.kind == FindingKind::TooManyCells ? nucsWanted(finding)
+                                                       : chart_text::trouble(finding));
 }
 QString searching() { return Words::tr("Looking ..."); }
 

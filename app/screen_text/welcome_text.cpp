@@ -38,6 +38,7 @@ QString make() { return Words::tr("Make the book"); }
 QString needsOperation() { return Words::tr("The operation needs a name."); }
 QString needsPlace() { return Words::tr("The book needs a file."); }
 QString endsBefore() { return Words::tr("The season ends before it begins."); }
+QString noFolder() { return Words::tr("There is no such folder."); }
 QString placeIsTaken() { return Words::tr("There is a file of this name already."); }
 
 QString noBuilders() {

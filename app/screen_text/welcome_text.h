@@ -35,6 +35,7 @@ namespace tenthday::welcome_text {
 [[nodiscard]] QString needsPlace();
 [[nodiscard]] QString endsBefore();
 [[nodiscard]] QString placeIsTaken();
+[[nodiscard]] QString noFolder();
 
 /// In the lanes of an empty season chart.
 [[nodiscard]] QString noBuilders();

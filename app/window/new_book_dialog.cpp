@@ -150,6 +150,7 @@ QString NewBookDialog::complaint() const {
     if (now.plan.label.empty()) return welcome_text::needsOperation();
     if (now.path.isEmpty()) return welcome_text::needsPlace();
     if (QFileInfo::exists(now.path)) return welcome_text::placeIsTaken();
+    if (!QFileInfo(now.path).absoluteDir().exists()) return welcome_text::noFolder();
     if (now.plan.season.isEmpty()) return welcome_text::endsBefore();
     return {};
 }

@@ -15,7 +15,11 @@
 namespace tenthday {
 namespace {
 
-QString documents() { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
+/// Where people keep their own files; a bare system may have no folder for it.
+QString documents() {
+    const auto path = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QDir(path).exists() ? path : QDir::homePath();
+}
 
 /// The kind chosen, proposed from the file's name; empty when given up.
 std::string askKind(QWidget* window, const QString& title, const QString& fileName) {

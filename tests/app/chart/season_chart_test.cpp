@@ -67,6 +67,28 @@ TEST_F(Chart, AClickSelectsTheBatch) {
     EXPECT_TRUE(moves.empty());
 }
 
+TEST_F(Chart, ADoubleClickOrEnterChangesABatchAndADoubleClickOnADayPlansOne) {
+    std::vector<Id<Batch>> edited;
+    std::vector<Day> planned;
+    QObject::connect(&chart, &SeasonChart::editRequested,
+                     [&](Id<Batch> id) { edited.push_back(id); });
+    QObject::connect(&chart, &SeasonChart::planRequested, [&](Day on) { planned.push_back(on); });
+    QTest::mouseDClick(&chart, Qt::LeftButton, {}, loadOf("17"));
+    EXPECT_EQ(edited, std::vector{sampleBatch("17")});
+    chart.setSelectedBatch(sampleBatch("18"));
+    QTest::keyClick(&chart, Qt::Key_Return);
+    EXPECT_EQ(edited.back(), sampleBatch("18"));
+    EXPECT_TRUE(planned.empty());
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::Head && target.key.day == day("2027-06-20")) {
+            QTest::mouseDClick(&chart, Qt::LeftButton, {}, target.rect.center().toPoint());
+            break;
+        }
+    EXPECT_EQ(planned, std::vector{day("2027-06-20")});
+    EXPECT_TRUE(moves.empty());
+    EXPECT_EQ(edited.size(), 2U);
+}
+
 TEST_F(Chart, AClickOnAYardChoosesItsDay) {
     const auto& axis = chart.dayAxis();
     for (const auto& target : chart.layoutNow().targets)

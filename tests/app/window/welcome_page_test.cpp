@@ -173,6 +173,9 @@ TEST_F(NewBookTest, SaysWhatIsMissing) {
     QTest::keyClicks(&dialog_->yard(), QStringLiteral("x"));
     dialog_->until().setDate(QDate(2027, 11, 2));
     EXPECT_TRUE(dialog_->told().contains(QStringLiteral("already")));
+    dialog_->place().selectAll();
+    QTest::keyClicks(&dialog_->place(), at(QStringLiteral("nowhere/mill")));
+    EXPECT_TRUE(dialog_->told().contains(QStringLiteral("no such folder")));
 }
 
 TEST(PlanFor, ProposesTheSeasonThatRunsOrComesNext) {

@@ -3204,110 +3204,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>1 stay of a box</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 stays of boxes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 builder</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 builders</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 stocking</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 stockings</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 cell</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cells</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 thing seen or counted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 things seen or counted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>made up once</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>made up %1 times</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 look or brood put in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 looks or brood put in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 bar of a batch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 bars of batches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 bar grafted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 bars grafted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 batch with cells for it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 batches with cells for it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 daughter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 daughters</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 own task</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 own tasks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 other record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 other records</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Breeder queens</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3337,14 +3233,6 @@
     </message>
     <message>
         <source>days off %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 box</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 boxes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3553,14 +3441,6 @@
     </message>
     <message>
         <source>day %1 to %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 batch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 batches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3940,6 +3820,108 @@
     </message>
     <message>
         <source>There is no such folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stay(s) of boxes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln builder(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stocking(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) seen or counted</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>made up %Ln time(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln look(s) or brood put in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bar(s) of batches</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bar(s) grafted</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with cells for it</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln daughter(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln own task(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln other record(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln box(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>In the south the first yard needs a name: the yards say where they stand.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -94,5 +94,103 @@
             <numerusform>%Ln ripe cells for nucs</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln stay(s) of boxes</source>
+        <translation>
+            <numerusform>%Ln stay of a box</numerusform>
+            <numerusform>%Ln stays of boxes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln builder(s)</source>
+        <translation>
+            <numerusform>%Ln builder</numerusform>
+            <numerusform>%Ln builders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stocking(s)</source>
+        <translation>
+            <numerusform>%Ln stocking</numerusform>
+            <numerusform>%Ln stockings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) seen or counted</source>
+        <translation>
+            <numerusform>%Ln thing seen or counted</numerusform>
+            <numerusform>%Ln things seen or counted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>made up %Ln time(s)</source>
+        <translation>
+            <numerusform>made up %Ln time</numerusform>
+            <numerusform>made up %Ln times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln look(s) or brood put in</source>
+        <translation>
+            <numerusform>%Ln look or brood put in</numerusform>
+            <numerusform>%Ln looks or brood put in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bar(s) of batches</source>
+        <translation>
+            <numerusform>%Ln bar of a batch</numerusform>
+            <numerusform>%Ln bars of batches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bar(s) grafted</source>
+        <translation>
+            <numerusform>%Ln bar grafted</numerusform>
+            <numerusform>%Ln bars grafted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with cells for it</source>
+        <translation>
+            <numerusform>%Ln batch with cells for it</numerusform>
+            <numerusform>%Ln batches with cells for it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln daughter(s)</source>
+        <translation>
+            <numerusform>%Ln daughter</numerusform>
+            <numerusform>%Ln daughters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln own task(s)</source>
+        <translation>
+            <numerusform>%Ln own task</numerusform>
+            <numerusform>%Ln own tasks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln other record(s)</source>
+        <translation>
+            <numerusform>%Ln other record</numerusform>
+            <numerusform>%Ln other records</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln box(es)</source>
+        <translation>
+            <numerusform>%Ln box</numerusform>
+            <numerusform>%Ln boxes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es)</source>
+        <translation>
+            <numerusform>%Ln batch</numerusform>
+            <numerusform>%Ln batches</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -29,12 +29,15 @@ QString nameOf(Language language) {
     return name;
 }
 
+bool isComplete(Language language) { return language == Language::English; }
+
 Language resolved(Language choice, const QStringList& wished) {
     if (choice != Language::System) return choice;
     for (const auto& wish : wished)
         for (const auto language :
              {Language::English, Language::German, Language::French, Language::Spanish})
-            if (wish.section(u'-', 0, 0) == codeOf(language)) return language;
+            if (isComplete(language) && wish.section(u'-', 0, 0) == codeOf(language))
+                return language;
     return Language::English;
 }
 

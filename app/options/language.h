@@ -19,7 +19,10 @@ struct TokensOf<Language> {
 /// What the language calls itself; empty for System.
 [[nodiscard]] QString nameOf(Language language);
 
-/// The language a choice means; for System the first of those wished that there is, else English.
+/// Its texts are complete. The others can be chosen, and show English where they lack a text.
+[[nodiscard]] bool isComplete(Language language);
+
+/// The language a choice means; for System the first complete one of those wished, else English.
 /// @param wished  as QLocale::uiLanguages() gives them: "de-AT", "en"
 [[nodiscard]] Language resolved(Language choice, const QStringList& wished);
 

@@ -10,10 +10,6 @@
 namespace tenthday::setup_text {
 namespace {
 
-QString counted(int count, const QString& one, const QString& many) {
-    return count == 1 ? one : many.arg(chart_text::number(count));
-}
-
 /// "24 cells ... (15 to 48; S74, S25)".
 QString rangeAndSource(const FactEntry& entry, double value) {
     return Words::tr("%1; %2").arg(
@@ -28,29 +24,20 @@ QString valueAndUnit(const FactEntry& entry, double value) {
 QString use(const Use& use) {
     const auto n = static_cast<int>(use.count);
     const auto is = [&](std::string_view table) { return use.table == table; };
-    if (is("box_stay"))
-        return counted(n, Words::tr("1 stay of a box"), Words::tr("%1 stays of boxes"));
-    if (is("builder")) return counted(n, Words::tr("1 builder"), Words::tr("%1 builders"));
-    if (is("stocking")) return counted(n, Words::tr("1 stocking"), Words::tr("%1 stockings"));
-    if (is("placement")) return counted(n, Words::tr("1 cell"), Words::tr("%1 cells"));
-    if (is("outcome"))
-        return counted(n, Words::tr("1 thing seen or counted"),
-                       Words::tr("%1 things seen or counted"));
-    if (is("make_up")) return counted(n, Words::tr("made up once"), Words::tr("made up %1 times"));
-    if (is("builder_note"))
-        return counted(n, Words::tr("1 look or brood put in"),
-                       Words::tr("%1 looks or brood put in"));
-    if (is("batch_load"))
-        return counted(n, Words::tr("1 bar of a batch"), Words::tr("%1 bars of batches"));
-    if (is("batch_bar"))
-        return counted(n, Words::tr("1 bar grafted"), Words::tr("%1 bars grafted"));
-    if (is("batch_yard"))
-        return counted(n, Words::tr("1 batch with cells for it"),
-                       Words::tr("%1 batches with cells for it"));
+    if (is("box_stay")) return Words::tr("%Ln stay(s) of boxes", nullptr, n);
+    if (is("builder")) return Words::tr("%Ln builder(s)", nullptr, n);
+    if (is("stocking")) return Words::tr("%Ln stocking(s)", nullptr, n);
+    if (is("placement")) return Words::tr("%Ln cell(s)", nullptr, n);
+    if (is("outcome")) return Words::tr("%Ln thing(s) seen or counted", nullptr, n);
+    if (is("make_up")) return Words::tr("made up %Ln time(s)", nullptr, n);
+    if (is("builder_note")) return Words::tr("%Ln look(s) or brood put in", nullptr, n);
+    if (is("batch_load")) return Words::tr("%Ln bar(s) of batches", nullptr, n);
+    if (is("batch_bar")) return Words::tr("%Ln bar(s) grafted", nullptr, n);
+    if (is("batch_yard")) return Words::tr("%Ln batch(es) with cells for it", nullptr, n);
     if (is("batch")) return batches(n);
-    if (is("queen")) return counted(n, Words::tr("1 daughter"), Words::tr("%1 daughters"));
-    if (is("own_task")) return counted(n, Words::tr("1 own task"), Words::tr("%1 own tasks"));
-    return counted(n, Words::tr("1 other record"), Words::tr("%1 other records"));
+    if (is("queen")) return Words::tr("%Ln daughter(s)", nullptr, n);
+    if (is("own_task")) return Words::tr("%Ln own task(s)", nullptr, n);
+    return Words::tr("%Ln other record(s)", nullptr, n);
 }
 
 }  // namespace
@@ -98,7 +85,7 @@ QString thing(Kind kind, const QString& label) {
 QString atStart(const QString& text) { return QLocale().toUpper(text.left(1)) + text.mid(1); }
 
 QString things(Kind kind, int count) {
-    return kind == Kind::Boxes ? counted(count, Words::tr("1 box"), Words::tr("%1 boxes"))
+    return kind == Kind::Boxes ? Words::tr("%Ln box(es)", nullptr, count)
                                : kindAndCount(kind, count);
 }
 
@@ -247,7 +234,7 @@ QString daySpan(int fromHour, int toHour) {
     const auto day = [](int hour) { return QLocale().toString(hour / 24.0, 'g', 3); };
     return Words::tr("day %1 to %2").arg(day(fromHour), day(toHour));
 }
-QString batches(int count) { return counted(count, Words::tr("1 batch"), Words::tr("%1 batches")); }
+QString batches(int count) { return Words::tr("%Ln batch(es)", nullptr, count); }
 QString cellsUnit() { return Words::tr("cells"); }
 QString hours() { return Words::tr(" h"); }
 QString days() { return Words::tr(" d"); }

@@ -39,6 +39,9 @@ QString needsOperation() { return Words::tr("The operation needs a name."); }
 QString needsPlace() { return Words::tr("The book needs a file."); }
 QString endsBefore() { return Words::tr("The season ends before it begins."); }
 QString noFolder() { return Words::tr("There is no such folder."); }
+QString needsYard() {
+    return Words::tr("In the south the first yard needs a name: the yards say where they stand.");
+}
 QString placeIsTaken() { return Words::tr("There is a file of this name already."); }
 
 QString noBuilders() {

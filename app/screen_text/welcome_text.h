@@ -34,6 +34,7 @@ namespace tenthday::welcome_text {
 [[nodiscard]] QString needsOperation();
 [[nodiscard]] QString needsPlace();
 [[nodiscard]] QString endsBefore();
+[[nodiscard]] QString needsYard();
 [[nodiscard]] QString placeIsTaken();
 [[nodiscard]] QString noFolder();
 

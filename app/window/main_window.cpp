@@ -280,13 +280,14 @@ void MainWindow::showWelcome() {
     access_->clear();
     today_->clear();
     showRecent();
-    welcome_->setFocus();
+    welcome_->focusFirst();
 }
 
 void MainWindow::showRecent() {
     const auto books = settings_.recentBooks();
     welcome_->showRecent(books);
     auto& menu = *actions_.recentBooks;
+    menu.setToolTipsVisible(true);
     menu.clear();
     for (const auto& book : books) {
         const auto name =

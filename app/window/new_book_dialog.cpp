@@ -61,6 +61,7 @@ NewBookDialog::NewBookDialog(Day today, const QString& folder, QWidget* parent)
     });
     connect(choose_, &QPushButton::clicked, this, &NewBookDialog::choosePlace);
     connect(hemisphere_, &QComboBox::currentIndexChanged, this, &NewBookDialog::proposeSeason);
+    connect(yard_, &QLineEdit::textEdited, this, &NewBookDialog::follow);
     for (auto* field : {from_, until_})
         connect(field, &QDateEdit::dateChanged, this, &NewBookDialog::follow);
     connect(make_, &QPushButton::clicked, this, &QDialog::accept);
@@ -152,6 +153,9 @@ QString NewBookDialog::complaint() const {
     if (QFileInfo::exists(now.path)) return welcome_text::placeIsTaken();
     if (!QFileInfo(now.path).absoluteDir().exists()) return welcome_text::noFolder();
     if (now.plan.season.isEmpty()) return welcome_text::endsBefore();
+    // The yards say on which half of the earth they stand; later ones follow the first.
+    if (now.plan.hemisphere == Hemisphere::South && now.plan.firstYard.empty())
+        return welcome_text::needsYard();
     return {};
 }
 

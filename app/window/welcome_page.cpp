@@ -111,6 +111,13 @@ void WelcomePage::showRecent(const QList<RecentBook>& books) {
     recent_->setFixedHeight(std::min(static_cast<int>(books.size()), 5) * line + 6);
 }
 
+void WelcomePage::focusFirst() {
+    if (recent_->count() > 0)
+        recent_->setFocus();
+    else if (auto* first = findChild<QPushButton*>())
+        first->setFocus();
+}
+
 void WelcomePage::openCurrent() {
     if (const auto* item = recent_->currentItem())
         Q_EMIT bookWished(item->data(Qt::UserRole).toString());

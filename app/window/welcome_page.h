@@ -23,6 +23,8 @@ public:
     explicit WelcomePage(const QList<Way>& ways, QWidget* parent = nullptr);
 
     void showRecent(const QList<RecentBook>& books);
+    /// The books opened lately, else the first way.
+    void focusFirst();
     [[nodiscard]] QListWidget& recent() { return *recent_; }
 
 Q_SIGNALS:

@@ -1,15 +1,19 @@
 #include "pictures/panels.h"
 
+#include <QDialog>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QListWidget>
 #include <QSettings>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "batches/batch_editor.h"
 #include "batches/week_table.h"
 #include "book/book_file.h"
+#include "book/new_book.h"
 #include "chart/season_chart.h"
 #include "exchange/example.h"
 #include "help/keys_dialog.h"
@@ -64,6 +68,21 @@ QWidget* why(MainWindow& window) {
     return window.why();
 }
 
+/// A new book with nothing in it.
+QWidget* emptyBook(MainWindow& window) {
+    static const QTemporaryDir folder;
+    static int number = 0;
+    const auto path = folder.filePath(QStringLiteral("empty-%1.tenthday").arg(++number));
+    const auto made = createBook(path, newBookContent(planFor("North Fell", day("2027-02-01"))));
+    return made && window.open(path) ? &window : nullptr;
+}
+
+QWidget* weekSheet(MainWindow& window) {
+    const auto& outlook = *window.desk()->outlook();
+    showWeekPreview(weekContent(outlook, isoWeekOf(outlook.snapshot.today())), &window);
+    return window.findChild<QDialog*>();
+}
+
 QWidget* opened(QWidget* dialog) {
     dialog->show();
     return dialog;
@@ -78,6 +97,7 @@ const std::vector<Panel>& panels() {
         {at("welcome"), false, [](MainWindow& w) -> QWidget* { return &w; }},
         {at("new-book"), false,
          [](MainWindow& w) { return opened(new NewBookDialog(day("2027-02-01"), {}, &w)); }},
+        {at("empty-book"), false, emptyBook},
         {at("season-chart"), true, [](MainWindow& w) { return page(w, w.actions().seasonPage); }},
         {at("season-chart-nucs"), true, [](MainWindow& w) { return page(w, w.actions().eachNuc); }},
         {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
@@ -92,6 +112,13 @@ const std::vector<Panel>& panels() {
         {at("plan-a-batch"), true, [](MainWindow& w) { return editor(w, true); }},
         {at("change-a-batch"), true, [](MainWindow& w) { return editor(w, false); }},
         {at("why-this-day"), true, why},
+        {at("week-sheet"), true, weekSheet},
+        {at("restore"), true,
+         [](MainWindow& w) {
+             return opened(new BackupDialog({at("/queens-backups/queens 2027-06-02.tenthday"),
+                                             at("/queens-backups/queens 2027-06-01.tenthday")},
+                                            &w));
+         }},
         {at("keys"), true, [](MainWindow& w) { return opened(new KeysDialog(*w.menuBar(), &w)); }},
     };
     return all;

@@ -29,7 +29,8 @@ protected:
 TEST(Language, IsTheFirstWishedThatThereIs) {
     const QStringList austrian{QStringLiteral("it-CH"), QStringLiteral("de-AT"),
                                QStringLiteral("fr")};
-    EXPECT_EQ(resolved(Language::System, austrian), Language::German);
+    EXPECT_EQ(resolved(Language::System, austrian),
+              isComplete(Language::German) ? Language::German : Language::English);
     EXPECT_EQ(resolved(Language::French, austrian), Language::French);
     EXPECT_EQ(resolved(Language::System, {QStringLiteral("fi")}), Language::English);
     EXPECT_EQ(resolved(Language::System, {}), Language::English);
@@ -114,6 +115,55 @@ TEST(Translations, OfEnglishPluralsAreComplete) {
     EXPECT_GT(text.count(QStringLiteral("<numerusform>")), 10);
     EXPECT_FALSE(text.contains(QStringLiteral("<numerusform></numerusform>")));
     EXPECT_FALSE(text.contains(QStringLiteral("unfinished")));
+}
+
+/// The texts of one file: source, then its translations; none where it is unfinished.
+std::vector<std::pair<QString, QStringList>> textsIn(const QString& ts) {
+    static const QRegularExpression message(QStringLiteral("<message.*?</message>"),
+                                            QRegularExpression::DotMatchesEverythingOption);
+    static const QRegularExpression form(
+        QStringLiteral("<(?:numerusform|translation)>([^<]+)</(?:numerusform|translation)>"));
+    std::vector<std::pair<QString, QStringList>> texts;
+    for (auto found = message.globalMatch(ts); found.hasNext();) {
+        const auto part = found.next().captured();
+        QStringList forms;
+        if (!part.contains(QStringLiteral("unfinished")))
+            for (auto one = form.globalMatch(part); one.hasNext();) forms += one.next().captured(1);
+        texts.emplace_back(sourcesIn(part).value(0), forms);
+    }
+    return texts;
+}
+
+QStringList marksIn(const QString& text) {
+    static const QRegularExpression mark(QStringLiteral("%(?:L?n|[1-9])"));
+    QStringList marks;
+    for (auto found = mark.globalMatch(text); found.hasNext();) marks += found.next().captured();
+    marks.sort();
+    return marks;
+}
+
+TEST(Translations, KeepEveryMark) {
+    for (const auto& code : {"en", "de", "fr", "es"}) {
+        const auto name = QStringLiteral("tenthday_%1.ts").arg(QLatin1String(code));
+        int looked = 0;
+        for (const auto& [source, forms] : textsIn(readAll(kTranslations + name)))
+            for (const auto& form : forms) {
+                EXPECT_EQ(marksIn(form), marksIn(source))
+                    << name.toStdString() << ": " << form.toStdString();
+                ++looked;
+            }
+        EXPECT_GT(looked, 20);
+    }
+}
+
+TEST(Translations, OfALanguageSaidToBeCompleteAre) {
+    for (std::size_t i = 1; i < kTokenCount<Language>; ++i) {
+        const auto language = static_cast<Language>(i);
+        if (!isComplete(language)) continue;
+        const auto name = QStringLiteral("tenthday_%1.ts")
+                              .arg(QString::fromStdString(std::string(token(language))));
+        EXPECT_FALSE(readAll(kTranslations + name).contains(QStringLiteral("unfinished")));
+    }
 }
 
 }  // namespace

@@ -159,6 +159,13 @@ TEST_F(NewBookTest, TheSouthHasASeasonAcrossTheNewYear) {
     const auto plan = dialog_->wish().plan;
     EXPECT_EQ(plan.hemisphere, Hemisphere::South);
     EXPECT_EQ(plan.season, (DayWindow{day("2026-09-01"), day("2027-04-30")}));
+    QTest::keyClicks(&dialog_->operation(), QStringLiteral("Mill"));
+    EXPECT_FALSE(dialog_->makeButton().isEnabled()) << "a yard says where it stands";
+    QTest::keyClicks(&dialog_->yard(), QStringLiteral("Home"));
+    ASSERT_TRUE(dialog_->makeButton().isEnabled()) << dialog_->told().toStdString();
+    const auto wish = dialog_->wish();
+    ASSERT_TRUE(createBook(wish.path, newBookContent(wish.plan), test::fixedOptions()));
+    EXPECT_EQ((*reread(wish.path).all<Yard>().begin())->hemisphere, Hemisphere::South);
 }
 
 TEST_F(NewBookTest, SaysWhatIsMissing) {

@@ -20,6 +20,9 @@ const QString kTranslations = QStringLiteral(TENTHDAY_SOURCE_DIR "/translations/
 /// English again for the tests that follow.
 class LanguageTest : public ::testing::Test {
 protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    }
     void TearDown() override {
         useTexts(Language::English);
         QLocale::setDefault(QLocale::system());

@@ -38,18 +38,6 @@ Ptr<Batch> modelFor(const Snapshot& snapshot, Day day) {
     return model;
 }
 
-/// A builder of that kind that stands there on the day, the first by label.
-std::optional<Id<Builder>> builderFor(const Snapshot& snapshot, BuilderKind kind, Day day) {
-    Ptr<Builder> found;
-    for (const auto& builder : snapshot.all<Builder>()) {
-        const bool stands = builder->from <= day && (!builder->until || day <= *builder->until);
-        if (builder->kind == kind && stands &&
-            (!found || naturalLess(builder->label, found->label)))
-            found = builder;
-    }
-    return found ? std::optional(found->id) : std::nullopt;
-}
-
 /// Builders for all steps of a method.
 std::vector<std::optional<Id<Builder>>> buildersFor(const Snapshot& snapshot, Id<Method> method,
                                                     Day day) {
@@ -102,6 +90,21 @@ Ptr<Outcome> takeCountOf(const Snapshot& snapshot, Id<Batch> batch, std::int32_t
     return newest;
 }
 
+std::vector<std::int32_t> barNumbers(const Snapshot& snapshot, const BatchDraft& draft) {
+    std::int32_t last = 0;
+    for (const auto& bar : draft.bars) last = std::max(last, bar.number);
+    for (const auto& bar : snapshot.all<BatchBar>().of(draft.id.uuid))
+        last = std::max(last, bar->bar);
+    for (const auto& outcome : snapshot.all<Outcome>().of(draft.id.uuid))
+        last = std::max(last, outcome->bar.value_or(0));
+    std::vector<std::int32_t> numbers;
+    const auto isFree = [&](std::int32_t number) {
+        return number > 0 && std::find(numbers.begin(), numbers.end(), number) == numbers.end();
+    };
+    for (const auto& bar : draft.bars) numbers.push_back(isFree(bar.number) ? bar.number : ++last);
+    return numbers;
+}
+
 std::string nextLabel(const Snapshot& snapshot) {
     std::string label;
     for (const auto& batch : snapshot.all<Batch>())
@@ -114,13 +117,24 @@ std::string nextLabel(const Snapshot& snapshot) {
     return label;
 }
 
+std::optional<Id<Builder>> builderFor(const Snapshot& snapshot, BuilderKind kind, Day day) {
+    Ptr<Builder> found;
+    for (const auto& builder : snapshot.all<Builder>()) {
+        const bool stands = builder->from <= day && (!builder->until || day <= *builder->until);
+        if (builder->kind == kind && stands &&
+            (!found || naturalLess(builder->label, found->label)))
+            found = builder;
+    }
+    return found ? std::optional(found->id) : std::nullopt;
+}
+
 BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id) {
     BatchDraft draft;
     if (const auto model = modelFor(snapshot, day)) {
         draft = draftOf(snapshot, model->id);
         draft.start = Start::Graft;
         draft.note.clear();
-        for (auto& bar : draft.bars) bar.taken.reset();
+        for (auto& bar : draft.bars) bar.taken.reset(), bar.number = 0;
     } else {
         draft.method = methodServed(snapshot, day);
         draft.makeUp = MakeUpPlan::WithoutOpenBrood;
@@ -129,7 +143,8 @@ BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id) {
     draft.day = day;
     draft.label = nextLabel(snapshot);
     if (draft.bars.empty())
-        draft.bars.push_back({{},
+        draft.bars.push_back({0,
+                              {},
                               Cells{static_cast<int>(snapshot.facts()[Fact::RoomFinisher])},
                               buildersFor(snapshot, draft.method, day),
                               {}});
@@ -153,7 +168,7 @@ BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> id) {
     const auto bars = inOrder(snapshot.all<BatchBar>().of(id.uuid), &BatchBar::bar);
     const auto steps = stepsOf(snapshot, batch->method);
     for (const auto& bar : bars) {
-        BarDraft one{bar->breeder, bar->cells, {}, {}};
+        BarDraft one{bar->bar, bar->breeder, bar->cells, {}, {}};
         one.steps.resize(steps.size());
         for (const auto& load : snapshot.all<BatchLoad>().of(id.uuid))
             for (std::size_t i = 0; i < steps.size(); ++i)

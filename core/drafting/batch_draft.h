@@ -21,6 +21,7 @@ enum class MakeUpPlan : std::uint8_t {
 
 /// One bar: larvae of one breeder queen.
 struct BarDraft {
+    std::int32_t number = 0;  ///< as in the book; 0: not there yet, gets the next free one
     std::optional<Id<Queen>> breeder;
     Cells cells{24};                                ///< grafts, or cells where the start has none
     std::vector<std::optional<Id<Builder>>> steps;  ///< the builder of each step, from step 1
@@ -40,7 +41,7 @@ struct BatchDraft {
     Mating mating = Mating::Open;
     std::optional<CatchRule> catchRule;  ///< empty: the book's
     std::string note;
-    std::vector<BarDraft> bars;  ///< bar 1 first
+    std::vector<BarDraft> bars;
     MakeUpPlan makeUp = MakeUpPlan::None;
     std::vector<std::pair<Id<Yard>, Cells>> shares;  ///< planned cells by yard
     friend bool operator==(const BatchDraft&, const BatchDraft&) = default;
@@ -59,6 +60,15 @@ struct BatchDraft {
 /// as its lone bar's.
 [[nodiscard]] Ptr<Outcome> takeCountOf(const Snapshot& snapshot, Id<Batch> batch, std::int32_t bar,
                                        bool alone);
+/// The numbers of a draft's bars in the book, one for each. A number that a bar of the batch has or
+/// had in the snapshot is given to no other bar: what was counted stays with its breeder queen.
+[[nodiscard]] std::vector<std::int32_t> barNumbers(const Snapshot& snapshot,
+                                                   const BatchDraft& draft);
+
+/// A builder of that kind that stands there on the day, the first by label.
+[[nodiscard]] std::optional<Id<Builder>> builderFor(const Snapshot& snapshot, BuilderKind kind,
+                                                    Day day);
+
 /// A label no batch has yet: counted on from the last one, "17" -> "18", "N09" -> "N10".
 [[nodiscard]] std::string nextLabel(const Snapshot& snapshot);
 
@@ -70,7 +80,10 @@ struct Repeat {
 
 /// The edit that makes the book say what the draft says: a new batch, or a changed one; with its
 /// bars, builders, yards, planned make-ups and counted takes, and the batches that repeat it.
-/// Empty when the book says so already. Refused where the records refuse it, in their words.
+/// What is planned around it moves along with its graft. A bar that is gone takes its counts with
+/// it; takes counted bar by bar replace a count of the whole batch. A start without a graft has no
+/// make-up. Empty when the book says so already. Refused where the records refuse it, in their
+/// words, and where a take is counted before the day after the graft.
 [[nodiscard]] Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft,
                                           const Repeat& repeat, const IdSource& newId);
 

@@ -44,8 +44,9 @@ Snapshot withoutBatch(const Snapshot& snapshot, Id<Batch> id) {
     return rest ? std::move(rest).value() : snapshot;
 }
 
-Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft) {
-    const auto changes = changesOf(snapshot, draft, {}, passingIds());
+Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
+                           const Repeat& repeat = {}) {
+    const auto changes = changesOf(snapshot, draft, repeat, passingIds());
     if (!changes) return changes.error();
     return applied(snapshot, changes.value());
 }
@@ -58,10 +59,10 @@ DayTrials::DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free)
     before_ = outlookOf(withoutBatch(snapshot, draft_.id), memo_)->findings;
 }
 
-Result<DayTrial> DayTrials::on(Day day) {
+Result<DayTrial> DayTrials::on(Day day, const Repeat& repeat) {
     auto draft = draft_;
     draft.day = day;
-    const auto next = withDraft(base_, draft);
+    const auto next = withDraft(base_, draft, repeat);
     if (!next) return next.error();
     const auto outlook = outlookOf(next.value(), memo_);
     const auto* batch = outlook->find(draft.id);

@@ -30,7 +30,8 @@ public:
     DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free);
 
     /// The trial of one day, or why the draft cannot be there.
-    [[nodiscard]] Result<DayTrial> on(Day day);
+    /// @param repeat  batches that follow: what they clash with is told too; jobs are the draft's
+    [[nodiscard]] Result<DayTrial> on(Day day, const Repeat& repeat = {});
 
     /// The seven days of the ISO week of the draft's day, Monday first. Empty when cancelled or
     /// when the draft is refused.

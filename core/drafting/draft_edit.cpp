@@ -32,12 +32,14 @@ void put(ChangeSet& changes, const Ptr<Row>& before, Row row, const IdSource& ne
     changes.add(std::move(row));
 }
 
-/// Bars, where they stand, and the cells of each yard. Bars keep their numbers: the first in the
-/// draft is bar 1. A yard with no cells has no row.
+/// Bars, where they stand, and the cells of each yard, of a draft whose bars have their numbers. A
+/// bar that is gone takes its counts with it. A yard with no cells has no row.
 class PartsWriter {
 public:
     PartsWriter(const Snapshot& snapshot, const BatchDraft& draft, const IdSource& newId)
-        : snapshot_(snapshot), draft_(draft), newId_(newId) {}
+        : snapshot_(snapshot), draft_(draft), newId_(newId) {
+        for (const auto& bar : draft.bars) numbers_.push_back(bar.number);
+    }
 
     ChangeSet run() {
         for (const auto& step : snapshot_.all<Step>().of(draft_.method.uuid))
@@ -53,19 +55,39 @@ private:
     void bars() {
         const auto old = snapshot_.all<BatchBar>().of(draft_.id.uuid);
         for (const auto& bar : old)
-            if (bar->bar > static_cast<std::int32_t>(draft_.bars.size())) changes_.erase(bar);
-        for (std::size_t i = 0; i < draft_.bars.size(); ++i) {
-            const auto number = static_cast<std::int32_t>(i) + 1;
-            put(changes_, find(old, [&](const auto& b) { return b.bar == number; }),
-                BatchBar{{}, 1, draft_.id, number, draft_.bars[i].breeder, draft_.bars[i].cells},
+            if (placeOf(bar->bar) == numbers_.size()) eraseBar(bar);
+        for (std::size_t i = 0; i < numbers_.size(); ++i)
+            put(changes_, find(old, [&](const auto& b) { return b.bar == numbers_[i]; }),
+                BatchBar{
+                    {}, 1, draft_.id, numbers_[i], draft_.bars[i].breeder, draft_.bars[i].cells},
                 newId_);
+    }
+
+    /// Its counts go with it; what was seen in a nuc stays, without the bar.
+    void eraseBar(const Ptr<BatchBar>& bar) {
+        changes_.erase(bar);
+        for (const auto& outcome : snapshot_.all<Outcome>().of(draft_.id.uuid)) {
+            if (outcome->bar != bar->bar) continue;
+            if (!outcome->side) {
+                changes_.erase(outcome);
+                continue;
+            }
+            Outcome kept = *outcome;
+            kept.bar.reset();
+            changes_.edit(outcome, kept);
         }
+    }
+
+    /// The place of a bar in the draft; their number where it is not there.
+    [[nodiscard]] std::size_t placeOf(std::int32_t bar) const {
+        const auto found = std::find(numbers_.begin(), numbers_.end(), bar);
+        return static_cast<std::size_t>(found - numbers_.begin());
     }
 
     [[nodiscard]] std::optional<Id<Builder>> wanted(std::int32_t bar, std::int32_t step) const {
         const auto at = std::find(steps_.begin(), steps_.end(), step) - steps_.begin();
-        if (bar < 1 || bar > static_cast<std::int32_t>(draft_.bars.size())) return std::nullopt;
-        const auto& builders = draft_.bars[static_cast<std::size_t>(bar - 1)].steps;
+        if (placeOf(bar) == numbers_.size()) return std::nullopt;
+        const auto& builders = draft_.bars[placeOf(bar)].steps;
         const auto place = static_cast<std::size_t>(at);
         return place < steps_.size() && place < builders.size() ? builders[place] : std::nullopt;
     }
@@ -74,7 +96,7 @@ private:
         const auto old = snapshot_.all<BatchLoad>().of(draft_.id.uuid);
         for (const auto& load : old)
             if (!wanted(load->bar, load->step)) changes_.erase(load);
-        for (std::int32_t bar = 1; bar <= static_cast<std::int32_t>(draft_.bars.size()); ++bar)
+        for (const auto bar : numbers_)
             for (const auto step : steps_)
                 if (const auto builder = wanted(bar, step))
                     put(changes_,
@@ -111,6 +133,7 @@ private:
     const Snapshot& snapshot_;
     const BatchDraft& draft_;
     const IdSource& newId_;
+    std::vector<std::int32_t> numbers_;  ///< of the draft's bars
     std::vector<std::int32_t> steps_;
     ChangeSet changes_;
 };
@@ -135,66 +158,110 @@ MakeUp plannedMakeUp(const Snapshot& snapshot, const Batch& batch, Id<Builder> b
 }
 
 /// Make-ups as the draft plans them. One that was planned for a builder no longer used goes along
-/// to the builder that came; what lies behind today stays as it was.
-ChangeSet makeUpEdit(const Snapshot& snapshot, const BatchDraft& draft,
-                     const std::vector<Ptr<MakeUp>>& before, const IdSource& newId) {
-    ChangeSet changes;
-    const auto batch = snapshot.find(draft.id);
-    const bool openBrood = draft.makeUp == MakeUpPlan::WithOpenBrood;
-    std::vector<Ptr<MakeUp>> spare;
-    std::set<Id<Builder>> served;
-    const auto builders = firstBuilders(snapshot, draft.id);
-    for (const auto& makeUp : before) {
-        const bool used =
-            std::find(builders.begin(), builders.end(), makeUp->builder) != builders.end();
-        if (used && draft.makeUp != MakeUpPlan::None) {
-            MakeUp row = *makeUp;
-            row.openBrood = openBrood;
-            changes.edit(makeUp, row);
-            served.insert(makeUp->builder);
-        } else if (makeUp->day >= snapshot.today()) {
-            spare.push_back(makeUp);
-        }
-    }
-    for (const auto builder : builders) {
-        if (draft.makeUp == MakeUpPlan::None || served.contains(builder) ||
-            !isMadeUp(snapshot, builder))
-            continue;
-        if (spare.empty()) {
-            put(changes, Ptr<MakeUp>(), plannedMakeUp(snapshot, *batch, builder, openBrood), newId);
-            continue;
-        }
-        MakeUp row = *spare.back();
-        row.builder = builder;
-        row.openBrood = openBrood;
-        changes.edit(spare.back(), row);
-        spare.pop_back();
-    }
-    for (const auto& makeUp : spare) changes.erase(makeUp);
-    return changes;
-}
+/// to the builder that came; what lies behind today, or serves another batch too, stays as it was.
+class MakeUpWriter {
+public:
+    /// @param before  what was made up for the batch until now
+    MakeUpWriter(const Snapshot& snapshot, const BatchDraft& draft, const IdSource& newId,
+                 std::vector<Ptr<MakeUp>> before)
+        : snapshot_(snapshot),
+          batch_(*snapshot.find(draft.id)),
+          planned_(hasGraft(draft.start) ? draft.makeUp : MakeUpPlan::None),
+          newId_(newId),
+          before_(std::move(before)),
+          builders_(firstBuilders(snapshot, draft.id)) {}
 
-/// Counted started cells: one newest count per bar says what the draft says.
-ChangeSet takeEdit(const Snapshot& snapshot, const BatchDraft& draft, const IdSource& newId) {
+    ChangeSet run() {
+        if (planned_ != MakeUpPlan::None)
+            for (const auto& makeUp : makeUpsFor(snapshot_, batch_))
+                served_.insert(makeUp->builder);
+        for (const auto& makeUp : before_) keep(makeUp);
+        for (const auto builder : builders_)
+            if (planned_ != MakeUpPlan::None && !served_.contains(builder) &&
+                isMadeUp(snapshot_, builder))
+                provide(builder);
+        for (const auto& makeUp : spare_) changes_.erase(makeUp);
+        return std::move(changes_);
+    }
+
+private:
+    [[nodiscard]] bool openBrood() const { return planned_ == MakeUpPlan::WithOpenBrood; }
+
+    [[nodiscard]] bool servesAnother(const MakeUp& makeUp) const {
+        const auto served = batchesServed(snapshot_, makeUp);
+        return std::any_of(served.begin(), served.end(),
+                           [&](const auto& batch) { return batch->id != batch_.id; });
+    }
+
+    void keep(const Ptr<MakeUp>& makeUp) {
+        const bool used =
+            std::find(builders_.begin(), builders_.end(), makeUp->builder) != builders_.end();
+        const bool fits = isMadeUpFor(makeUp->day, graftDay(snapshot_, batch_));
+        if (used && fits && planned_ != MakeUpPlan::None) {
+            MakeUp row = *makeUp;
+            row.openBrood = openBrood();
+            changes_.edit(makeUp, row);
+            served_.insert(makeUp->builder);
+        } else if (makeUp->day >= snapshot_.today() && !servesAnother(*makeUp)) {
+            spare_.push_back(makeUp);
+        }
+    }
+
+    void provide(Id<Builder> builder) {
+        const auto planned = plannedMakeUp(snapshot_, batch_, builder, openBrood());
+        if (spare_.empty()) {
+            put(changes_, Ptr<MakeUp>(), planned, newId_);
+            return;
+        }
+        MakeUp row = *spare_.back();
+        row.builder = builder;
+        row.openBrood = openBrood();
+        if (!isMadeUpFor(row.day, graftDay(snapshot_, batch_)))
+            row.day = planned.day, row.hour = planned.hour;
+        changes_.edit(spare_.back(), row);
+        spare_.pop_back();
+    }
+
+    const Snapshot& snapshot_;
+    const Batch& batch_;
+    MakeUpPlan planned_;
+    const IdSource& newId_;
+    std::vector<Ptr<MakeUp>> before_;
+    std::vector<Id<Builder>> builders_;
+    std::vector<Ptr<MakeUp>> spare_;  ///< planned for this batch alone, and not where it is now
+    std::set<Id<Builder>> served_;
+    ChangeSet changes_;
+};
+
+/// Counted started cells: the newest count of each bar says what the draft says. Counts by bar
+/// replace one of the whole batch, which would stand above them.
+Result<ChangeSet> takeEdit(const Snapshot& snapshot, const BatchDraft& draft,
+                           const IdSource& newId) {
     ChangeSet changes;
     const auto batch = snapshot.find(draft.id);
     const Day graft = graftDay(snapshot, *batch);
-    for (std::size_t i = 0; i < draft.bars.size(); ++i) {
-        const auto bar = static_cast<std::int32_t>(i) + 1;
-        const auto& taken = draft.bars[i].taken;
-        const auto before = takeCountOf(snapshot, draft.id, bar, draft.bars.size() == 1);
+    const bool alone = draft.bars.size() == 1;
+    for (const auto& bar : draft.bars) {
+        const auto& taken = bar.taken;
+        const auto before = takeCountOf(snapshot, draft.id, bar.number, alone);
         if (before && !taken) changes.erase(before);
-        if (!taken) continue;
+        if (!taken || (before && before->count == taken)) continue;
         Outcome row = before ? *before : Outcome{};
         row.count = taken;
         if (!before) {
+            if (snapshot.today() <= graft)
+                return refusal(draft, "the take is counted from the day after the graft on");
             row.batch = draft.id;
-            row.bar = bar;
+            row.bar = bar.number;
             row.kind = OutcomeKind::TakeCount;
-            row.day = std::clamp(snapshot.today(), graft + Days{1}, graft + Days{3});
+            row.day = std::min(snapshot.today(), graft + Days{3});
         }
         put(changes, before, row, newId);
     }
+    if (!alone && !changes.isEmpty())
+        for (const auto& outcome : snapshot.all<Outcome>().of(draft.id.uuid))
+            if (outcome->kind == OutcomeKind::TakeCount && !outcome->bar && !outcome->side)
+                changes.erase(outcome);
     return changes;
 }
 
@@ -213,34 +280,61 @@ Result<void> checkDraft(const Snapshot& snapshot, const BatchDraft& draft) {
     return {};
 }
 
+/// The batch's own row, and what moves along with its graft.
+Result<ChangeSet> rowEdit(const Snapshot& snapshot, const BatchDraft& draft) {
+    ChangeSet changes;
+    Batch row = rowOf(draft);
+    const auto before = snapshot.find(draft.id);
+    if (!before) {
+        changes.add(row);
+        return changes;
+    }
+    if (isGrafted(snapshot, draft.id)) {
+        if (!keepsWhatWasGrafted(*before, draft))
+            return refusal(draft, "is grafted; its start, hour, larvae and method stay");
+        if (before->day != draft.day) {
+            auto moved = moveBatch(snapshot, draft.id, draft.day);
+            if (!moved) return moved;
+            changes = std::move(moved).value();
+        }
+        row.day = before->day;
+    } else if (const Days by = graftDay(snapshot, row) - graftDay(snapshot, *before);
+               by != Days{0}) {
+        movePlacements(snapshot, draft.id, by, changes);
+        if (hasGraft(draft.start)) moveMakeUps(snapshot, *before, by, changes);
+    }
+    changes.edit(before, row);
+    return changes;
+}
+
+bool graftMoved(const Snapshot& snapshot, const BatchDraft& draft, const Ptr<Batch>& before) {
+    return graftDay(snapshot, *before) != graftDay(snapshot, *snapshot.find(draft.id));
+}
+
+/// The same draft, each bar with the number it has or gets.
+BatchDraft numbered(const Snapshot& snapshot, BatchDraft draft) {
+    const auto numbers = barNumbers(snapshot, draft);
+    for (std::size_t i = 0; i < numbers.size(); ++i) draft.bars[i].number = numbers[i];
+    return draft;
+}
+
 /// One batch of the sequence.
-Result<void> write(EditSequence& edit, const BatchDraft& draft, const IdSource& newId) {
+Result<void> write(EditSequence& edit, const BatchDraft& wished, const IdSource& newId) {
+    const auto draft = numbered(edit.snapshot(), wished);
     const auto before = edit.snapshot().find(draft.id);
     const auto old = before ? std::optional(draftOf(edit.snapshot(), draft.id)) : std::nullopt;
-    const bool grafted = before && isGrafted(edit.snapshot(), draft.id);
-    if (grafted && !keepsWhatWasGrafted(*before, draft))
-        return refusal(draft, "is grafted; its start, hour, larvae and method stay");
-    if (before && before->day != draft.day)
-        if (auto done = edit.add(moveBatch(edit.snapshot(), draft.id, draft.day)); !done)
-            return done;
-
-    ChangeSet row;
-    Batch batch = rowOf(draft);
-    if (grafted) batch.day = before->day;
-    const auto moved = edit.snapshot().find(draft.id);
-    if (moved)
-        row.edit(moved, batch);
-    else
-        row.add(batch);
-    if (auto done = edit.add(row); !done) return done;
-
-    const auto makeUps = makeUpsFor(edit.snapshot(), *edit.snapshot().find(draft.id));
+    auto makeUps = before ? makeUpsFor(edit.snapshot(), *before) : std::vector<Ptr<MakeUp>>{};
     const auto builders = firstBuilders(edit.snapshot(), draft.id);
+    if (auto done = edit.add(rowEdit(edit.snapshot(), draft)); !done) return done;
     if (auto done = edit.add(PartsWriter(edit.snapshot(), draft, newId).run()); !done) return done;
     // A make-up the user has not touched stays as it is, whatever its kind.
-    if (!old || old->makeUp != draft.makeUp || builders != firstBuilders(edit.snapshot(), draft.id))
-        if (auto done = edit.add(makeUpEdit(edit.snapshot(), draft, makeUps, newId)); !done)
-            return done;
+    if (!old || old->makeUp != draft.makeUp || old->start != draft.start ||
+        graftMoved(edit.snapshot(), draft, before) ||
+        builders != firstBuilders(edit.snapshot(), draft.id)) {
+        for (auto& makeUp : makeUps) makeUp = edit.snapshot().find(makeUp->id);
+        MakeUpWriter writer(edit.snapshot(), draft, newId, std::move(makeUps));
+        if (auto done = edit.add(writer.run()); !done) return done;
+    }
     return edit.add(takeEdit(edit.snapshot(), draft, newId));
 }
 
@@ -256,7 +350,7 @@ Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft, c
     EditSequence edit(snapshot);
     if (auto done = write(edit, draft, newId); !done) return done.error();
     auto next = draft;
-    for (auto& bar : next.bars) bar.taken.reset();
+    for (auto& bar : next.bars) bar.taken.reset(), bar.number = 0;
     for (std::int32_t i = 0; i < repeat.more; ++i) {
         next.id = {newId()};
         next.label = nextLabel(edit.snapshot());
@@ -274,7 +368,7 @@ Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {
     const auto eraseAll = [&](const auto& rows) {
         for (const auto& row : rows) changes.erase(row);
     };
-    for (const auto& makeUp : makeUpsFor(snapshot, *batch))
+    for (const auto& makeUp : ownMakeUps(snapshot, *batch))
         if (makeUp->day >= snapshot.today()) changes.erase(makeUp);
     eraseAll(snapshot.all<BatchLoad>().of(id.uuid));
     eraseAll(snapshot.all<BatchShare>().of(id.uuid));

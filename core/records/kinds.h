@@ -9,6 +9,8 @@ namespace tenthday {
 enum class Hemisphere : std::uint8_t { North, South };
 /// What the hours of a batch hang on.
 enum class Start : std::uint8_t { Graft, Confined, SealedFound, Ripe, Virgin };
+/// Whether larvae are grafted: the others begin with cells or queens that are there already.
+[[nodiscard]] constexpr bool hasGraft(Start start) { return start <= Start::Confined; }
 enum class Mating : std::uint8_t { Open, Station, Insemination };
 enum class CatchRule : std::uint8_t { Eggs, SealedBrood, Age };
 enum class BuilderKind : std::uint8_t { Starter, Finisher, StarterFinisher, Incubator, Holding };

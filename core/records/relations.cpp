@@ -36,10 +36,28 @@ bool isGrafted(const Snapshot& snapshot, Id<Batch> batch) {
                        [](const auto& o) { return o->kind == OutcomeKind::Graft; });
 }
 
+Moment reckonedGraft(Start start, Moment begin, const Facts& facts) {
+    const double sealed = facts[Fact::EmergenceH] - facts[Fact::SealingH];
+    const double likelyAge = (facts[Fact::LarvaFromH] + facts[Fact::LarvaToH]) / 2;
+    const double toLarva = facts[Fact::EggH] + likelyAge;
+    switch (start) {
+        case Start::Graft:
+            return begin;
+        case Start::Confined:
+            return hoursAfter(begin, facts[Fact::ConfineBeforeH]);
+        case Start::SealedFound:
+            // Somewhere between sealing and emergence: the middle is taken as likely.
+            return hoursAfter(begin, -(facts[Fact::SealingH] + sealed / 2 - toLarva));
+        case Start::Ripe:
+            return hoursAfter(begin, -facts[Fact::RipeH]);
+        case Start::Virgin:
+            return hoursAfter(begin, -(facts[Fact::EmergenceH] - toLarva));
+    }
+    return begin;
+}
+
 Day graftDay(const Snapshot& snapshot, const Batch& batch) {
-    if (batch.start != Start::Confined) return batch.day;
-    return dayOf(
-        hoursAfter(momentOf(batch.day, batch.hour), snapshot.facts()[Fact::ConfineBeforeH]));
+    return dayOf(reckonedGraft(batch.start, momentOf(batch.day, batch.hour), snapshot.facts()));
 }
 
 std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch) {
@@ -51,32 +69,49 @@ std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch
     return builders;
 }
 
+std::vector<Ptr<Batch>> batchesServed(const Snapshot& snapshot, const MakeUp& makeUp) {
+    std::vector<Ptr<Batch>> served;
+    Day first = kLastDay;
+    for (const auto& load : snapshot.all<BatchLoad>()) {
+        if (load->step != 1 || load->builder != makeUp.builder) continue;
+        const auto batch = snapshot.find(load->batch);
+        if (!batch || !hasGraft(batch->start)) continue;
+        const Day graft = graftDay(snapshot, *batch);
+        if (graft < makeUp.day || graft > first) continue;
+        if (graft < first) served.clear();
+        first = graft;
+        if (std::find(served.begin(), served.end(), batch) == served.end()) served.push_back(batch);
+    }
+    return isMadeUpFor(makeUp.day, first) ? served : std::vector<Ptr<Batch>>{};
+}
+
 namespace {
 
-/// Whether another batch is grafted into the builder between a make-up and this batch's graft:
-/// then the make-up was for that one.
-bool servesAnother(const Snapshot& snapshot, const MakeUp& makeUp, const Batch& batch) {
-    const Day own = graftDay(snapshot, batch);
-    const auto& loads = snapshot.all<BatchLoad>();
-    return std::any_of(loads.begin(), loads.end(), [&](const Ptr<BatchLoad>& load) {
-        if (load->step != 1 || load->builder != makeUp.builder || load->batch == batch.id)
-            return false;
-        const auto other = snapshot.find(load->batch);
-        const Day graft = other ? graftDay(snapshot, *other) : own;
-        return makeUp.day <= graft && graft < own;
-    });
+/// The make-ups of a batch's first builders for which `mine` holds of the batches they serve.
+template <class Mine>
+std::vector<Ptr<MakeUp>> makeUpsWhere(const Snapshot& snapshot, const Batch& batch, Mine mine) {
+    std::vector<Ptr<MakeUp>> found;
+    for (const auto builder : firstBuilders(snapshot, batch.id))
+        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid))
+            if (mine(batchesServed(snapshot, *makeUp))) found.push_back(makeUp);
+    return found;
+}
+
+bool holds(const std::vector<Ptr<Batch>>& batches, Id<Batch> id) {
+    return std::any_of(batches.begin(), batches.end(), [&](const auto& b) { return b->id == id; });
 }
 
 }  // namespace
 
 std::vector<Ptr<MakeUp>> makeUpsFor(const Snapshot& snapshot, const Batch& batch) {
-    const Day graft = graftDay(snapshot, batch);
-    std::vector<Ptr<MakeUp>> own;
-    for (const auto builder : firstBuilders(snapshot, batch.id))
-        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid))
-            if (isMadeUpFor(makeUp->day, graft) && !servesAnother(snapshot, *makeUp, batch))
-                own.push_back(makeUp);
-    return own;
+    return makeUpsWhere(snapshot, batch,
+                        [&](const auto& served) { return holds(served, batch.id); });
+}
+
+std::vector<Ptr<MakeUp>> ownMakeUps(const Snapshot& snapshot, const Batch& batch) {
+    return makeUpsWhere(snapshot, batch, [&](const auto& served) {
+        return served.size() == 1 && holds(served, batch.id);
+    });
 }
 
 }  // namespace tenthday

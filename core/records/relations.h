@@ -23,12 +23,19 @@ namespace tenthday {
 
 /// The graft is recorded: what was observed no longer moves.
 [[nodiscard]] bool isGrafted(const Snapshot& snapshot, Id<Batch> batch);
-/// The day of the graft: a batch that starts with the breeder queen confined is grafted later.
+/// Day 0 as a moment, from what a batch starts with: later than the breeder queen's confining,
+/// reckoned back from cells or virgins.
+[[nodiscard]] Moment reckonedGraft(Start start, Moment begin, const Facts& facts);
+/// The day of that moment, for a batch.
 [[nodiscard]] Day graftDay(const Snapshot& snapshot, const Batch& batch);
 /// The builders that take a batch's first step, each once.
 [[nodiscard]] std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch);
-/// The make-ups of its first builders that were for this batch: just before its graft, with no
-/// other batch grafted in between.
+/// The batches a make-up was for: those grafted in its builder on the first graft day after it, if
+/// that day is one it belongs to. Several when they share the day.
+[[nodiscard]] std::vector<Ptr<Batch>> batchesServed(const Snapshot& snapshot, const MakeUp& makeUp);
+/// The make-ups of its first builders that were for this batch; none where it has no graft.
 [[nodiscard]] std::vector<Ptr<MakeUp>> makeUpsFor(const Snapshot& snapshot, const Batch& batch);
+/// Those of them that serve this batch alone.
+[[nodiscard]] std::vector<Ptr<MakeUp>> ownMakeUps(const Snapshot& snapshot, const Batch& batch);
 
 }  // namespace tenthday

@@ -47,7 +47,8 @@ void checkOwn(const Book& r, Complaint& c) {
 }
 void checkOwn(const Season& r, Complaint& c) {
     c.unless(r.from <= r.until, "until_day", "ends before it begins");
-    c.unless(r.until - r.from <= Days{550}, "until_day", "a season lasts 550 days at most");
+    c.unless(r.until - r.from <= kLongestSeason, "until_day",
+             "a season lasts " + std::to_string(kLongestSeason.count()) + " days at most");
 }
 void checkOwn(const Yard& r, Complaint& c) {
     c.unless(between(r.driveOrder, 0, 9999), "drive_order", "0 to 9999 is needed");

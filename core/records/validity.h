@@ -7,6 +7,9 @@
 
 namespace tenthday {
 
+/// From a season's first day to its last: a season may cross the new year, no more.
+inline constexpr Days kLongestSeason{550};
+
 /// Checks a row by itself: ranges, order of days, forms of text. The text names table and column.
 template <class Row>
 [[nodiscard]] Result<void> checkRow(const Row& row);

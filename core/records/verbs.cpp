@@ -6,7 +6,6 @@
 #include "records/relations.h"
 
 namespace tenthday {
-namespace {
 
 void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
     for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
@@ -17,9 +16,8 @@ void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSe
     }
 }
 
-/// Make-ups still ahead of today, of the builders that take the first step, just before the graft.
 void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes) {
-    for (const auto& makeUp : makeUpsFor(snapshot, batch)) {
+    for (const auto& makeUp : ownMakeUps(snapshot, batch)) {
         if (makeUp->day < snapshot.today()) continue;
         MakeUp moved = *makeUp;
         moved.day += by;
@@ -27,16 +25,14 @@ void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSe
     }
 }
 
-}  // namespace
-
 Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
     const auto batch = snapshot.find(id);
     if (!batch) return Error{"batch: there is none with this id"};
     const Days by = day - batch->day;
     ChangeSet changes{Verb::MoveBatch, batch->label, day, {}};
     if (by == Days{0}) return changes;
-    movePlacements(snapshot, id, by, changes);
     if (isGrafted(snapshot, id)) {
+        movePlacements(snapshot, id, by, changes);
         if (changes.isEmpty())
             return Error{"batch " + batch->label +
                          ": is grafted, and nothing of it is planned ahead that could move"};
@@ -45,6 +41,7 @@ Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
     Batch moved = *batch;
     moved.day = day;
     changes.edit(batch, moved);
+    movePlacements(snapshot, id, by, changes);
     moveMakeUps(snapshot, *batch, by, changes);
     return changes;
 }

@@ -4,10 +4,15 @@
 
 namespace tenthday {
 
-/// Moves a batch so that its start falls on `day`; its planned placements and the planned make-ups
-/// of its builders move along. Once grafted, only what is planned ahead of today moves, by as many
-/// days as the graft would. Empty when nothing changes.
+/// Moves a batch so that its start falls on `day`; its planned placements and make-ups move along.
+/// Once grafted, only what is planned ahead of today moves, by as many days as the graft would.
+/// Empty when nothing changes.
 [[nodiscard]] Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> batch, Day day);
+
+/// Placements of a batch that are not done yet move by so many days. Adds to `changes`.
+void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes);
+/// Likewise the make-ups, ahead of today, that serve this batch alone.
+void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes);
 
 /// Moves a batch's cells to another builder at one step: all bars that stand in `from`.
 [[nodiscard]] Result<ChangeSet> moveLoad(const Snapshot& snapshot, Id<Batch> batch,

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "records/relations.h"
 #include "timeline/batch_timeline.h"
 
 namespace tenthday {
@@ -15,7 +16,7 @@ public:
     BatchDates list() {
         out_.events.reserve(kTokenCount<Event>);
         anchor();
-        if (plan_.start <= Start::Confined) beforeSealing();
+        if (hasGraft(plan_.start)) beforeSealing();
         if (plan_.start <= Start::SealedFound) sealing();
         if (plan_.start <= Start::Ripe) untilTheMove();
         queens();
@@ -80,33 +81,17 @@ private:
         double to = plan_.larvaToH.value_or(std::max(from, fact(Fact::LarvaToH)));
         const double likelyAge = (fact(Fact::LarvaFromH) + fact(Fact::LarvaToH)) / 2;
         const double sealedSpan = fact(Fact::EmergenceH) - fact(Fact::SealingH);
-        out_.graft = plan_.graftSeen.value_or(plan_.begin);
-        switch (plan_.start) {
-            case Start::Graft:
-                break;
-            case Start::Confined: {
-                if (!plan_.graftSeen)
-                    out_.graft = hoursAfter(plan_.begin, fact(Fact::ConfineBeforeH));
-                // Eggs laid while she was confined, grafted when they are.
-                const double oldest = hoursBetween(plan_.begin, out_.graft) - fact(Fact::EggH);
-                to = std::max(oldest, 0.0);
-                from = std::max(oldest - fact(Fact::ConfineH), 0.0);
-                break;
-            }
-            case Start::SealedFound:
-                // Somewhere between sealing and emergence: the middle is taken as likely.
-                out_.graft = hoursAfter(plan_.begin, -(fact(Fact::SealingH) + sealedSpan / 2 -
-                                                       fact(Fact::EggH) - likelyAge));
-                from = likelyAge - sealedSpan / 2;
-                to = likelyAge + sealedSpan / 2;
-                break;
-            case Start::Ripe:
-                out_.graft = hoursAfter(plan_.begin, -fact(Fact::RipeH));
-                break;
-            case Start::Virgin:
-                out_.graft = hoursAfter(plan_.begin,
-                                        -(fact(Fact::EmergenceH) - fact(Fact::EggH) - likelyAge));
-                break;
+        out_.graft = reckonedGraft(plan_.start, plan_.begin, facts_);
+        if (plan_.graftSeen && hasGraft(plan_.start)) out_.graft = *plan_.graftSeen;
+        if (plan_.start == Start::Confined) {
+            // Eggs laid while she was confined, grafted when they are.
+            const double oldest = hoursBetween(plan_.begin, out_.graft) - fact(Fact::EggH);
+            to = std::max(oldest, 0.0);
+            from = std::max(oldest - fact(Fact::ConfineH), 0.0);
+        }
+        if (plan_.start == Start::SealedFound) {
+            from = likelyAge - sealedSpan / 2;
+            to = likelyAge + sealedSpan / 2;
         }
         tellReckonedBack();
         out_.clock = QueenClock(facts_, from, to, heat());
@@ -320,16 +305,14 @@ double sealingHour(const Facts& facts) {
 }  // namespace
 
 Moment sealingOf(const DatePlan& plan, const Facts& facts) {
-    if (plan.start > Start::Confined) return Moment::min();
-    const Moment graft = plan.graftSeen.value_or(
-        plan.start == Start::Confined ? hoursAfter(plan.begin, facts[Fact::ConfineBeforeH])
-                                      : plan.begin);
+    if (!hasGraft(plan.start)) return Moment::min();
+    const Moment graft = plan.graftSeen.value_or(reckonedGraft(plan.start, plan.begin, facts));
     return hoursAfter(graft, sealingHour(facts));
 }
 
 Given givenAs(const DatePlan& plan, const Facts& facts) {
     if (plan.start == Start::Virgin) return Given::Virgin;
-    if (plan.start > Start::Confined) return Given::Sealed;
+    if (!hasGraft(plan.start)) return Given::Sealed;
     const bool open = plan.transfer
                           ? plan.leaves.value_or(*plan.transfer) < sealingOf(plan, facts)
                           : !plan.steps.empty() && plan.steps.back().toHour < sealingHour(facts);

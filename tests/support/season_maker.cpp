@@ -169,8 +169,10 @@ SeasonMaker& SeasonMaker::share(const std::string& batch, const std::string& yar
 }
 
 SeasonMaker& SeasonMaker::outcome(const std::string& batch, OutcomeKind kind, std::string_view on,
-                                  std::optional<int> count, const std::string& side) {
+                                  std::optional<int> count, const std::string& side,
+                                  std::optional<int> bar) {
     Outcome row;
+    row.bar = bar;
     row.id = next<Outcome>();
     row.batch = batches_.at(batch);
     row.kind = kind;

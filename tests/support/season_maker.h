@@ -40,7 +40,8 @@ public:
     SeasonMaker& load(const std::string& batch, int bar, int step, const std::string& builder);
     SeasonMaker& share(const std::string& batch, const std::string& yard, int cells);
     SeasonMaker& outcome(const std::string& batch, OutcomeKind kind, std::string_view day,
-                         std::optional<int> count = {}, const std::string& side = {});
+                         std::optional<int> count = {}, const std::string& side = {},
+                         std::optional<int> bar = {});
     SeasonMaker& place(const std::string& batch, const std::string& side, std::string_view day,
                        bool done);
 

@@ -97,6 +97,8 @@ TEST(ChangesOf, SavesAllThatIsTyped) {
     const auto after = saved(before, draft);
     auto read = draftOf(after, kNew);
     draft.shares.pop_back();  // a yard with no cells is none
+    draft.bars[0].number = 1;
+    draft.bars[1].number = 2;
     EXPECT_EQ(read, draft);
     EXPECT_EQ(makeUpsOf(after, kNew).size(), 2U);
 }
@@ -107,7 +109,7 @@ TEST(ChangesOf, TakenBackLeavesTheBookAsItWas) {
     auto draft = draftOf(before, maker.batchId("9"));
     draft.day = day("2027-06-18");
     draft.bars[0].steps = {maker.builderId("Other")};
-    draft.bars.push_back({{}, Cells{5}, {maker.builderId("Box")}, {}});
+    draft.bars.push_back({0, {}, Cells{5}, {maker.builderId("Box")}, {}});
     draft.shares.clear();
     const auto changes = changesOf(before, draft, {Days{4}, 3}, freshIds());
     ASSERT_TRUE(changes);

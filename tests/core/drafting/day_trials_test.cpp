@@ -36,7 +36,7 @@ SeasonMaker season() {
 BatchDraft friday(const Snapshot& snapshot, MakeUpPlan makeUp) {
     auto draft = newDraft(snapshot, day("2027-06-11"), kNew);
     draft.method = methodId(snapshot, "one box");
-    draft.bars = {{{}, Cells{20}, {findByLabel<Builder>(snapshot, "Box")->id}, {}}};
+    draft.bars = {{0, {}, Cells{20}, {findByLabel<Builder>(snapshot, "Box")->id}, {}}};
     draft.hour = Hour{15};
     draft.larvaFromH = draft.larvaToH = 18;
     draft.makeUp = makeUp;

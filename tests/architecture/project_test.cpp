@@ -51,6 +51,10 @@ TEST(Project, WritesColoursOnlyInLook) {
     for (const auto& file : filesOf("app")) EXPECT_EQ(joined(colourComplaints(file)), "");
 }
 
+TEST(Project, KeepsItsWordsInOneRoom) {
+    for (const auto& file : filesOf("app")) EXPECT_EQ(joined(wordComplaints(file)), "");
+}
+
 TEST(Project, TopHoldsOnlyWhatWasAgreed) {
     const std::vector<std::string> agreed{"README.md", "DEVELOPERS.md", "CMakeLists.txt",
                                           "LICENSE",   "app",           "core",

@@ -130,4 +130,16 @@ std::vector<std::string> colourComplaints(const SourceFile& file) {
     return matches(file, colour, "a colour outside app/look");
 }
 
+std::vector<std::string> wordComplaints(const SourceFile& file) {
+    static const std::regex words(
+        R"re(\b(?!setObjectName|setDefaultSuffix)(set\w*(Text|Title|Tip|Suffix|Prefix|Name|Label|Labels|Description))re"
+        R"re(|setWhatsThis|showMessage|addItem|addItems|addRow|addMenu|addAction|addTab)re"
+        R"re(|Q(Label|PushButton|ToolButton|Action|GroupBox|CheckBox|RadioButton))re"
+        R"re()\s*[({]\s*(QStringLiteral\s*\(\s*|QLatin1String\s*\(\s*|QString\s*\(\s*|u)?)re"
+        R"re("(?!Tenthday")[^"]*[A-Za-z]{2,}[^"]*"|\b(Words::|QObject::|\s)tr\s*\(\s*")re");
+    const auto room = placeOf(file.path).room;
+    if (room.empty() || room == "screen_text" || room == "headless") return {};
+    return matches(file, words, "words outside app/screen_text");
+}
+
 }  // namespace tenthday::test

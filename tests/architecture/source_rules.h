@@ -32,5 +32,8 @@ using Exists = std::function<bool(const std::string& path)>;
 [[nodiscard]] std::vector<std::string> purityComplaints(const SourceFile& file);
 /// In app outside look: colours written as numbers, names or Qt's constants.
 [[nodiscard]] std::vector<std::string> colourComplaints(const SourceFile& file);
+/// In app outside screen_text and headless: words written where a user would read them, or the
+/// translator called.
+[[nodiscard]] std::vector<std::string> wordComplaints(const SourceFile& file);
 
 }  // namespace tenthday::test

@@ -88,6 +88,25 @@ TEST(ColourRule, LeavesRolesAlone) {
         EXPECT_TRUE(colourComplaints({"app/chart/x.cpp", line}).empty()) << line;
 }
 
+TEST(WordRule, FindsWordsThatNoTranslatorSees) {
+    for (const char* line :
+         {"label->setText(QStringLiteral(\"Save it\"));", "new QLabel(\"Name\")",
+          "button.setToolTip( QString(\"opens\") );", "statusBar()->showMessage(\"Saved\")",
+          "box->addItem(QLatin1String(\"none yet\"))", "x = Words::tr(\"Save\");",
+          "return tr(\"Save\");"}) {
+        EXPECT_EQ(wordComplaints({"app/chart/x.cpp", line}).size(), 1U) << line;
+        EXPECT_TRUE(wordComplaints({"app/screen_text/x.cpp", line}).empty());
+    }
+}
+
+TEST(WordRule, LeavesNamesAndSignsAlone) {
+    for (const char* line :
+         {"list->setObjectName(QStringLiteral(\"recent\"));", "label->setText(batch_text::save());",
+          "new QPushButton(QStringLiteral(\"×\"))", "// setText(\"words\")",
+          "button->setText(name + QStringLiteral(\", \"))", "str(\"abc\")"})
+        EXPECT_TRUE(wordComplaints({"app/chart/x.cpp", line}).empty()) << line;
+}
+
 TEST(Comments, AreCutButAddressesAreNot) {
     EXPECT_EQ(withoutComments("a // b\nhttp://c // d"), "a \nhttp://c \n");
 }

@@ -6,6 +6,7 @@
 #include "book/book_file.h"
 #include "exchange/example.h"
 #include "headless/headless.h"
+#include "look/wheel_guard.h"
 #include "options/language.h"
 #include "window/main_window.h"
 
@@ -59,6 +60,8 @@ int runWindow(int argc, char** argv) {
     QApplication::setApplicationDisplayName(QStringLiteral("Tenthday"));
     QApplication::setApplicationVersion(QStringLiteral(TENTHDAY_VERSION));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    WheelGuard wheel;
+    app.installEventFilter(&wheel);
     auto settings = Settings::ofUser();
     speak(settings.language());
     MainWindow window(std::move(settings), Clock(call.value().today),

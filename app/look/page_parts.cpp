@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollArea>
 #include <QStyledItemDelegate>
 #include <QTableView>
 
@@ -45,6 +46,14 @@ void makeHead(QLabel& label, double times) {
     auto font = label.font();
     font.setPointSizeF(font.pointSizeF() * times);
     label.setFont(font);
+}
+
+QScrollArea* scrolling(QWidget* part) {
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidget(part);
+    return area;
 }
 
 void makeList(QTableView& table, const QString& name) {

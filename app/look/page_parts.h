@@ -3,12 +3,17 @@
 #include <QString>
 
 class QLabel;
+class QScrollArea;
 class QTableView;
+class QWidget;
 
 namespace tenthday {
 
 /// Makes a label a page's head. @param times  its size, of the desktop's
 void makeHead(QLabel& label, double times = 1.4);
+
+/// A part that grows beyond its place scrolls in it.
+[[nodiscard]] QScrollArea* scrolling(QWidget* part);
 
 /// A table that is read line by line: whole rows chosen, no grid, air between columns.
 void makeList(QTableView& table, const QString& name);

@@ -55,11 +55,17 @@ void useTexts(Language language) {
     add(loaded(QStringLiteral("tenthday_") + code, QStringLiteral(":/i18n")));
 }
 
+QLocale localeFor(Language language, QLocale::Territory territory) {
+    const QLocale own(codeOf(language));
+    const QLocale there(own.language(), territory);
+    if (there.territory() == territory) return there;
+    return language == Language::English ? QLocale(QLocale::English, QLocale::UnitedKingdom) : own;
+}
+
 void speak(Language choice) {
     const auto language = resolved(choice, QLocale::system().uiLanguages());
-    const QLocale locale(codeOf(language));
-    if (choice != Language::System && QLocale::system().language() != locale.language())
-        QLocale::setDefault(locale);
+    const auto locale = localeFor(language, QLocale::system().territory());
+    if (QLocale::system().language() != locale.language()) QLocale::setDefault(locale);
     useTexts(language);
 }
 

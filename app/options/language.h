@@ -31,8 +31,13 @@ struct TokensOf<Language> {
 /// there. Replaces what an earlier call loaded.
 void useTexts(Language language);
 
-/// Makes the window speak what a choice means. Days and numbers go with the system, unless a
-/// language was chosen that is not the system's.
+/// How a language writes days and numbers in a country: names in the language, the order of day and
+/// month as there. Where nobody has laid that down: as in the language's own country, English as in
+/// the United Kingdom.
+[[nodiscard]] QLocale localeFor(Language language, QLocale::Territory territory);
+
+/// Makes the window speak what a choice means. Days and numbers go with the system where it speaks
+/// that language, else with localeFor: names of days in the language of the sentences.
 void speak(Language choice);
 
 }  // namespace tenthday

@@ -68,6 +68,29 @@ TEST_F(LanguageTest, GermanFrenchAndSpanishSpeak) {
     EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 celdas"));
 }
 
+TEST(Language, WritesDaysAsTheCountryDoes) {
+    const auto shortDay = [](Language language, QLocale::Territory territory) {
+        return localeFor(language, territory).toString(QDate(2027, 6, 11), QLocale::ShortFormat);
+    };
+    EXPECT_TRUE(shortDay(Language::English, QLocale::UnitedStates).startsWith(u'6'));
+    for (const auto territory :
+         {QLocale::Germany, QLocale::Egypt, QLocale::Japan, QLocale::AnyTerritory})
+        EXPECT_TRUE(shortDay(Language::English, territory).startsWith(QStringLiteral("11")))
+            << QLocale::territoryToString(territory).toStdString();
+    EXPECT_EQ(localeFor(Language::English, QLocale::Germany).dayName(5), QStringLiteral("Friday"));
+    EXPECT_EQ(localeFor(Language::Spanish, QLocale::Mexico).territory(), QLocale::Mexico);
+    EXPECT_EQ(localeFor(Language::German, QLocale::Japan).territory(), QLocale::Germany);
+}
+
+TEST_F(LanguageTest, DayNamesAreInTheLanguageOfTheSentences) {
+    for (const auto choice : {Language::System, Language::English, Language::French}) {
+        speak(choice);
+        const auto texts = resolved(choice, QLocale::system().uiLanguages());
+        EXPECT_EQ(QLocale().language(), localeFor(texts, QLocale::AnyTerritory).language());
+        QLocale::setDefault(QLocale::system());
+    }
+}
+
 TEST_F(LanguageTest, AChosenLanguageWritesItsDays) {
     speak(Language::Spanish);
     EXPECT_EQ(QLocale().language(), QLocale::Spanish);

@@ -18,6 +18,8 @@ QString recentHead() { return Words::tr("Opened lately"); }
 QString recentMenu() { return Words::tr("Opened &lately"); }
 QString noRecent() { return Words::tr("None yet"); }
 QString recentKeys() { return Words::tr("Enter opens a book, Del takes it off this list."); }
+QString openRecent() { return Words::tr("&Open"); }
+QString forgetRecent() { return Words::tr("&Take off this list"); }
 QString opened(const QDate& day) {
     return Words::tr("opened %1").arg(QLocale().toString(day, QLocale::ShortFormat));
 }
@@ -34,10 +36,14 @@ QString seasonFrom() { return Words::tr("Season fr&om"); }
 QString seasonUntil() { return Words::tr("&until"); }
 QString firstYard() { return Words::tr("First &yard"); }
 QString firstYardHint() { return Words::tr("may stay empty"); }
+QString firstYardWanted() { return Words::tr("such as Home"); }
 QString make() { return Words::tr("Make the book"); }
 QString needsOperation() { return Words::tr("The operation needs a name."); }
 QString needsPlace() { return Words::tr("The book needs a file."); }
 QString endsBefore() { return Words::tr("The season ends before it begins."); }
+QString seasonTooLong(int most) {
+    return Words::tr("A season lasts %Ln day(s) at most.", nullptr, most);
+}
 QString noFolder() { return Words::tr("There is no such folder."); }
 QString needsYard() {
     return Words::tr("In the south the first yard needs a name: the yards say where they stand.");

@@ -14,6 +14,8 @@ namespace tenthday::welcome_text {
 [[nodiscard]] QString recentMenu();
 [[nodiscard]] QString noRecent();
 [[nodiscard]] QString recentKeys();
+[[nodiscard]] QString openRecent();
+[[nodiscard]] QString forgetRecent();
 /// "opened Thu 3 Jun 2027".
 [[nodiscard]] QString opened(const QDate& day);
 [[nodiscard]] QString notFound();
@@ -30,12 +32,15 @@ namespace tenthday::welcome_text {
 [[nodiscard]] QString seasonUntil();
 [[nodiscard]] QString firstYard();
 [[nodiscard]] QString firstYardHint();
+[[nodiscard]] QString firstYardWanted();
 [[nodiscard]] QString make();
 [[nodiscard]] QString needsOperation();
 [[nodiscard]] QString needsPlace();
 [[nodiscard]] QString endsBefore();
 [[nodiscard]] QString needsYard();
 [[nodiscard]] QString placeIsTaken();
+/// @param most  days
+[[nodiscard]] QString seasonTooLong(int most);
 [[nodiscard]] QString noFolder();
 
 /// In the lanes of an empty season chart.

@@ -115,7 +115,7 @@ void MainWindow::connectActions() {
     on(actions_.weekPage, [this] { showPage(week_); });
     on(actions_.newTask, [this] {
         showPage(week_);
-        week_->addTask();
+        if (pages_->currentWidget() == week_) week_->addTask();
     });
     on(actions_.whyThisDay, [this] { showWhy(); });
     on(actions_.setupPage, [this] { showPage(setup_); });

@@ -13,6 +13,7 @@
 #include <QRegularExpression>
 #include <QSignalBlocker>
 
+#include "records/validity.h"
 #include "screen_text/dates.h"
 #include "screen_text/welcome_text.h"
 #include "screen_text/window_text.h"
@@ -28,10 +29,12 @@ QDateEdit* dateField() {
     return field;
 }
 
+const QString kSuffix = QStringLiteral("tenthday");
+
 /// A name a file can have on any system.
 QString fileName(QString label) {
     static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|\\x00-\\x1f]"));
-    return label.replace(unfit, QStringLiteral("-")).trimmed() + QStringLiteral(".tenthday");
+    return label.replace(unfit, QStringLiteral("-")).trimmed() + u'.' + kSuffix;
 }
 
 }  // namespace
@@ -51,7 +54,6 @@ NewBookDialog::NewBookDialog(Day today, const QString& folder, QWidget* parent)
       make_(new QPushButton(welcome_text::make())) {
     setWindowTitle(window_text::asTitle(window_text::newBook()));
     hemisphere_->addItems({welcome_text::north(), welcome_text::south()});
-    yard_->setPlaceholderText(welcome_text::firstYardHint());
     layOut();
     proposeSeason();
     connect(operation_, &QLineEdit::textEdited, this, &NewBookDialog::proposePlace);
@@ -63,7 +65,10 @@ NewBookDialog::NewBookDialog(Day today, const QString& folder, QWidget* parent)
     connect(hemisphere_, &QComboBox::currentIndexChanged, this, &NewBookDialog::proposeSeason);
     connect(yard_, &QLineEdit::textEdited, this, &NewBookDialog::follow);
     for (auto* field : {from_, until_})
-        connect(field, &QDateEdit::dateChanged, this, &NewBookDialog::follow);
+        connect(field, &QDateEdit::dateChanged, this, [this] {
+            seasonIsOwn_ = true;
+            follow();
+        });
     connect(make_, &QPushButton::clicked, this, &QDialog::accept);
     follow();
 }
@@ -108,8 +113,10 @@ QString NewBookDialog::told() const { return told_->text(); }
 NewBookWish NewBookDialog::wish() const {
     NewBookWish wish;
     wish.path = place_->text().trimmed();
-    if (!wish.path.isEmpty() && QFileInfo(wish.path).suffix().isEmpty())
-        wish.path += QStringLiteral(".tenthday");
+    if (!wish.path.isEmpty()) {
+        if (QFileInfo(wish.path).suffix() != kSuffix) wish.path += u'.' + kSuffix;
+        wish.path = QDir(folder_).absoluteFilePath(wish.path);  // a bare name means this folder
+    }
     wish.plan.label = operation_->text().trimmed().toStdString();
     wish.plan.hemisphere = hemisphere_->currentIndex() == 1 ? Hemisphere::South : Hemisphere::North;
     wish.plan.season = {fromQDate(from_->date()), fromQDate(until_->date())};
@@ -125,9 +132,13 @@ void NewBookDialog::proposePlace() {
     follow();
 }
 
+/// The usual season of that half of the earth, unless the user gave one.
 void NewBookDialog::proposeSeason() {
-    const auto plan = planFor(
-        {}, today_, hemisphere_->currentIndex() == 1 ? Hemisphere::South : Hemisphere::North);
+    const bool south = hemisphere_->currentIndex() == 1;
+    yard_->setPlaceholderText(south ? welcome_text::firstYardWanted()
+                                    : welcome_text::firstYardHint());
+    if (seasonIsOwn_) return follow();
+    const auto plan = planFor({}, today_, south ? Hemisphere::South : Hemisphere::North);
     const QSignalBlocker quietFrom(from_);
     const QSignalBlocker quietUntil(until_);
     from_->setDate(toQDate(plan.season.first));
@@ -138,7 +149,7 @@ void NewBookDialog::proposeSeason() {
 void NewBookDialog::choosePlace() {
     QFileDialog dialog(this, windowTitle(), folder_, window_text::bookFiles());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(QStringLiteral("tenthday"));
+    dialog.setDefaultSuffix(kSuffix);
     dialog.selectFile(place_->text());
     if (dialog.exec() != QDialog::Accepted) return;
     placeIsOwn_ = true;
@@ -153,6 +164,8 @@ QString NewBookDialog::complaint() const {
     if (QFileInfo::exists(now.path)) return welcome_text::placeIsTaken();
     if (!QFileInfo(now.path).absoluteDir().exists()) return welcome_text::noFolder();
     if (now.plan.season.isEmpty()) return welcome_text::endsBefore();
+    if (now.plan.season.last - now.plan.season.first > kLongestSeason)
+        return welcome_text::seasonTooLong(static_cast<int>(kLongestSeason.count()));
     // The yards say on which half of the earth they stand; later ones follow the first.
     if (now.plan.hemisphere == Hemisphere::South && now.plan.firstYard.empty())
         return welcome_text::needsYard();

@@ -48,6 +48,7 @@ private:
     Day today_;
     QString folder_;
     bool placeIsOwn_ = false;
+    bool seasonIsOwn_ = false;
     QLineEdit* operation_;
     QLineEdit* place_;
     QPushButton* choose_;

@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
@@ -17,6 +19,10 @@ namespace tenthday {
 namespace {
 
 constexpr int kWidthInLetters = 74;
+constexpr int kMargin = 11;      // px left and right of the column
+constexpr int kLineSpacing = 3;  // px around a book of the list
+
+const QString kBetween = QStringLiteral("  ·  ");
 
 /// Two lines: the book, then where it is and when it was opened.
 QString lineOf(const RecentBook& book, const QFontMetrics& letters, int width) {
@@ -24,8 +30,8 @@ QString lineOf(const RecentBook& book, const QFontMetrics& letters, int width) {
     const auto name = book.label.isEmpty() ? file.completeBaseName() : book.label;
     const auto when = file.exists() ? welcome_text::opened(book.opened) : welcome_text::notFound();
     const auto place = letters.elidedText(QDir::toNativeSeparators(book.path), Qt::ElideMiddle,
-                                          width - letters.horizontalAdvance(when) - 40);
-    return name + u'\n' + place + QStringLiteral("  ·  ") + when;
+                                          width - letters.horizontalAdvance(kBetween + when));
+    return name + u'\n' + place + kBetween + when;
 }
 
 }  // namespace
@@ -43,6 +49,7 @@ WelcomePage::WelcomePage(const QList<Way>& ways, QWidget* parent)
     narrow->setFixedWidth(fontMetrics().averageCharWidth() * kWidthInLetters);
     auto* column = new QVBoxLayout(narrow);
     column->setSpacing(8);
+    column->setContentsMargins(kMargin, kMargin, kMargin, kMargin);
     column->addWidget(head);
     column->addWidget(text);
     column->addSpacing(14);
@@ -52,20 +59,37 @@ WelcomePage::WelcomePage(const QList<Way>& ways, QWidget* parent)
     column->addWidget(recentHead_);
     recent_->setAccessibleName(welcome_text::recentHead());
     recent_->setAlternatingRowColors(true);
-    recent_->setSpacing(3);
+    recent_->setSpacing(kLineSpacing);
+    recent_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     recent_->installEventFilter(this);
+    recent_->setContextMenuPolicy(Qt::ActionsContextMenu);
+    const auto addEntry = [this](const QString& words, auto told) {
+        auto* entry = new QAction(words, recent_);
+        connect(entry, &QAction::triggered, this, [this, told] {
+            if (const auto path = currentPath(); !path.isEmpty()) told(path);
+        });
+        recent_->addAction(entry);
+    };
+    addEntry(welcome_text::openRecent(), [this](const QString& path) { Q_EMIT bookWished(path); });
+    addEntry(welcome_text::forgetRecent(),
+             [this](const QString& path) { Q_EMIT bookForgotten(path); });
     column->addWidget(recent_);
     column->addWidget(recentKeys_);
     connect(recent_, &QListWidget::itemDoubleClicked, this, &WelcomePage::openCurrent);
     // Stretches, not an alignment: with one, wrapped text would be given too little height.
+    auto* page = new QWidget;
     auto* middle = new QHBoxLayout;
+    middle->setContentsMargins(0, 0, 0, 0);
     middle->addStretch();
     middle->addWidget(narrow);
     middle->addStretch();
+    auto* rows = new QVBoxLayout(page);
+    rows->addStretch(2);
+    rows->addLayout(middle);
+    rows->addStretch(3);
     auto* outer = new QVBoxLayout(this);
-    outer->addStretch(2);
-    outer->addLayout(middle);
-    outer->addStretch(3);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(scrolling(page));  // small windows, large letters
     showRecent({});
 }
 
@@ -96,7 +120,10 @@ void WelcomePage::addWay(QVBoxLayout& column, const Way& way) {
 void WelcomePage::showRecent(const QList<RecentBook>& books) {
     const int kept = recent_->currentRow();
     recent_->clear();
-    const int width = fontMetrics().averageCharWidth() * kWidthInLetters;
+    const int margin = kMargin + kLineSpacing + recent_->frameWidth() +
+                       style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 1;
+    const int width = fontMetrics().averageCharWidth() * kWidthInLetters - 2 * margin -
+                      style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     for (const auto& book : books) {
         auto* item = new QListWidgetItem(lineOf(book, recent_->fontMetrics(), width));
         item->setData(Qt::UserRole, book.path);
@@ -118,14 +145,18 @@ void WelcomePage::focusFirst() {
         first->setFocus();
 }
 
+QString WelcomePage::currentPath() const {
+    const auto* item = recent_->currentItem();
+    return item != nullptr ? item->data(Qt::UserRole).toString() : QString();
+}
+
 void WelcomePage::openCurrent() {
-    if (const auto* item = recent_->currentItem())
-        Q_EMIT bookWished(item->data(Qt::UserRole).toString());
+    if (const auto path = currentPath(); !path.isEmpty()) Q_EMIT bookWished(path);
 }
 
 bool WelcomePage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == recent_ && event->type() == QEvent::KeyPress && recent_->currentItem()) {
-        const auto path = recent_->currentItem()->data(Qt::UserRole).toString();
+    const auto path = currentPath();
+    if (watched == recent_ && event->type() == QEvent::KeyPress && !path.isEmpty()) {
         switch (static_cast<QKeyEvent*>(event)->key()) {
             case Qt::Key_Return:
             case Qt::Key_Enter:

@@ -37,6 +37,7 @@ protected:
 private:
     void addWay(QVBoxLayout& column, const Way& way);
     void openCurrent();
+    [[nodiscard]] QString currentPath() const;
 
     QLabel* recentHead_;
     QListWidget* recent_;

@@ -83,6 +83,26 @@ TEST_F(WelcomeTest, AMissingBookIsToldAndTakenOffByKey) {
     EXPECT_EQ(recent().count(), 0) << "for good";
 }
 
+TEST_F(WelcomeTest, TheMouseOpensAndTakesOffToo) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    window_->actions().closeBook->trigger();
+    ASSERT_EQ(recent().contextMenuPolicy(), Qt::ActionsContextMenu);
+    ASSERT_EQ(recent().actions().size(), 2);
+    recent().actions().at(0)->trigger();
+    ASSERT_NE(window_->desk(), nullptr);
+    window_->actions().closeBook->trigger();
+    recent().actions().at(1)->trigger();
+    EXPECT_EQ(recent().count(), 0);
+}
+
+TEST_F(WelcomeTest, FitsASmallWindow) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    window_->actions().closeBook->trigger();
+    EXPECT_LT(window_->welcome().minimumSizeHint().height(), 300);
+    for (int i = 0; i < recent().count(); ++i)
+        EXPECT_LE(recent().visualItemRect(recent().item(i)).right(), recent().viewport()->width());
+}
+
 TEST_F(WelcomeTest, AClosedBookIsNotOpenedAtTheNextStart) {
     ASSERT_TRUE(window_->open(makeSmallBook()));
     window_->activateWindow();
@@ -166,6 +186,29 @@ TEST_F(NewBookTest, TheSouthHasASeasonAcrossTheNewYear) {
     const auto wish = dialog_->wish();
     ASSERT_TRUE(createBook(wish.path, newBookContent(wish.plan), test::fixedOptions()));
     EXPECT_EQ((*reread(wish.path).all<Yard>().begin())->hemisphere, Hemisphere::South);
+}
+
+TEST_F(NewBookTest, ABareNameMeansTheProposedFolder) {
+    QTest::keyClicks(&dialog_->operation(), QStringLiteral("Mill"));
+    dialog_->place().selectAll();
+    QTest::keyClicks(&dialog_->place(), QStringLiteral("mill v1.2"));
+    EXPECT_EQ(dialog_->wish().path, at(QStringLiteral("mill v1.2.tenthday")));
+    EXPECT_TRUE(dialog_->told().isEmpty()) << dialog_->told().toStdString();
+}
+
+TEST_F(NewBookTest, DaysOfOnesOwnStayWhenTheHemisphereChanges) {
+    dialog_->from().setDate(QDate(2027, 4, 10));
+    dialog_->hemisphere().setCurrentIndex(1);
+    EXPECT_EQ(dialog_->wish().plan.season.first, day("2027-04-10"));
+}
+
+TEST_F(NewBookTest, ASeasonTooLongIsToldAtOnce) {
+    QTest::keyClicks(&dialog_->operation(), QStringLiteral("Mill"));
+    dialog_->until().setDate(dialog_->from().date().addDays(550));
+    EXPECT_TRUE(dialog_->makeButton().isEnabled());
+    dialog_->until().setDate(dialog_->from().date().addDays(551));
+    EXPECT_FALSE(dialog_->makeButton().isEnabled());
+    EXPECT_TRUE(dialog_->told().contains(QStringLiteral("550 days")));
 }
 
 TEST_F(NewBookTest, SaysWhatIsMissing) {

@@ -192,5 +192,68 @@
             <numerusform>%Ln batches</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 (%Ln nuc day(s))</source>
+        <translation>
+            <numerusform>%1 (%Ln nuc day)</numerusform>
+            <numerusform>%1 (%Ln nuc days)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, to find nucs by themselves in the fewest yards.</source>
+        <translation>
+            <numerusform>%Ln ripe cell expected, to find nucs by themselves in the fewest yards.</numerusform>
+            <numerusform>%Ln ripe cells expected, to find nucs by themselves in the fewest yards.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, all given.</source>
+        <translation>
+            <numerusform>%Ln ripe cell expected, all given.</numerusform>
+            <numerusform>%Ln ripe cells expected, all given.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, %1 given: %2 left to find nucs by themselves.</source>
+        <translation>
+            <numerusform>%Ln ripe cell expected, %1 given: %2 left to find nucs by themselves.</numerusform>
+            <numerusform>%Ln ripe cells expected, %1 given: %2 left to find nucs by themselves.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, %1 given: %2 more than there are.</source>
+        <translation>
+            <numerusform>%Ln ripe cell expected, %1 given: %2 more than there are.</numerusform>
+            <numerusform>%Ln ripe cells expected, %1 given: %2 more than there are.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source> day(s)</source>
+        <translation>
+            <numerusform> day</numerusform>
+            <numerusform> days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>batch(es) more</source>
+        <translation>
+            <numerusform>batch more</numerusform>
+            <numerusform>batches more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Saving this takes out %Ln recorded count(s). Undo brings all back.</source>
+        <translation>
+            <numerusform>Saving this takes out %Ln recorded count. Undo brings all back.</numerusform>
+            <numerusform>Saving this takes out %Ln recorded counts. Undo brings all back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A season lasts %Ln day(s) at most.</source>
+        <translation>
+            <numerusform>A season lasts %Ln day at most.</numerusform>
+            <numerusform>A season lasts %Ln days at most.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -180,19 +180,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 (%2 nuc days)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>as the book: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Make &amp;up the builder</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>it is made up already</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -281,22 +273,6 @@
     </message>
     <message>
         <source>%1 without brood</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 ripe cells expected; they find nucs by themselves, in the fewest yards.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 ripe cells expected, all given.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 ripe cells expected, %2 given: %3 find nucs by themselves.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 ripe cells expected, %2 given: %3 more than there are.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -453,19 +429,7 @@
         </translation>
     </message>
     <message>
-        <source>None within 60 days.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Repeat every</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> days</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>batches more</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3923,6 +3887,93 @@
     <message>
         <source>In the south the first yard needs a name: the yards say where they stand.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%Ln nuc day(s))</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not planned with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, to find nucs by themselves in the fewest yards.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, all given.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, %1 given: %2 left to find nucs by themselves.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln ripe cell(s) expected, %1 given: %2 more than there are.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None within 60 days: each brings a clash, or work on a free day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source> day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>batch(es) more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Saving this takes out %Ln recorded count(s). Undo brings all back.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Leave without saving what you changed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take off this list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>such as Home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>A season lasts %Ln day(s) at most.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -55,12 +55,14 @@ BarsForm::BarsForm(const Snapshot& snapshot, QWidget* parent)
 }
 
 void BarsForm::show(const BatchDraft& draft) {
+    batch_ = draft.id;
     shown_ = draft.bars;
     bars_.clear();
-    setMethod(draft.method, draft.start);
+    steps_.clear();
+    setMethod(draft.method, draft.start, draft.day);
 }
 
-void BarsForm::setMethod(Id<Method> method, Start start) {
+void BarsForm::setMethod(Id<Method> method, Start start, Day day) {
     if (!bars_.empty()) keep();
     const auto rows = snapshot_.all<Step>().of(method.uuid);
     const auto before = steps_;
@@ -74,7 +76,8 @@ void BarsForm::setMethod(Id<Method> method, Start start) {
             const auto builder = bar.steps[i] ? snapshot_.find(*bar.steps[i]) : nullptr;
             const bool fits = builder && builder->kind == steps_[i]->where;
             const bool same = i < before.size() && before[i]->id == steps_[i]->id;
-            if (!before.empty() && !same && !fits) bar.steps[i] = std::nullopt;
+            if (!before.empty() && !same && !fits)
+                bar.steps[i] = builderFor(snapshot_, steps_[i]->where, day);
         }
     }
     build();
@@ -88,7 +91,7 @@ void BarsForm::setCountable(bool countable) {
 void BarsForm::read(BatchDraft& draft) const {
     draft.bars.clear();
     for (const auto& bar : bars_) {
-        BarDraft one{chosen<Queen>(*bar.breeder), Cells{bar.cells->value()}, {}, {}};
+        BarDraft one{bar.number, chosen<Queen>(*bar.breeder), Cells{bar.cells->value()}, {}, {}};
         for (const auto* step : bar.steps) one.steps.push_back(chosen<Builder>(*step));
         if (bar.take->value() >= 0) one.taken = Cells{bar.take->value()};
         draft.bars.push_back(std::move(one));
@@ -113,7 +116,12 @@ void BarsForm::build() {
     bars_.clear();
     addHeads();
     int row = 1;
-    for (const auto& bar : shown_) bars_.push_back(makeBar(bar, row++));
+    BatchDraft draft;
+    draft.id = batch_;
+    draft.bars = shown_;
+    const auto numbers = barNumbers(snapshot_, draft);
+    for (std::size_t i = 0; i < shown_.size(); ++i)
+        bars_.push_back(makeBar(shown_[i], numbers[i], row++));
     grid_->addWidget(add_, row, 0, 1, 3, Qt::AlignLeft);
     grid_->setRowStretch(row + 1, 1);
     grid_->setColumnStretch(1, 2);
@@ -145,9 +153,10 @@ QComboBox* BarsForm::builderField(BuilderKind where, std::optional<Id<Builder>> 
     return field;
 }
 
-BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, int row) {
-    Bar bar{new QComboBox, new QSpinBox, {}, new QSpinBox, new QPushButton(QStringLiteral("×"))};
-    const auto name = batch_text::bar(row);
+BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, std::int32_t number, int row) {
+    Bar bar{draft.number, new QComboBox, new QSpinBox,
+            {},           new QSpinBox,  new QPushButton(QStringLiteral("×"))};
+    const auto name = batch_text::bar(number);
     bar.breeder->addItem(batch_text::noBreeder());
     for (const auto& queen : byLabel(snapshot_.all<Queen>()))
         if (queen->breederFrom || draft.breeder == queen->id)
@@ -167,7 +176,7 @@ BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, int row) {
     tellTake(bar);
 
     int column = 0;
-    grid_->addWidget(new QLabel(QLocale().toString(row)), row, column++);
+    grid_->addWidget(new QLabel(QLocale().toString(number)), row, column++);
     const auto put = [&](QWidget* field, const QString& what) {
         field->setAccessibleName(name + QStringLiteral(", ") + what);
         grid_->addWidget(field, row, column++);
@@ -196,7 +205,7 @@ BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, int row) {
 }
 
 void BarsForm::tellTake(const Bar& bar) const {
-    const double rate = start_ <= Start::Confined ? snapshot_.facts()[Fact::Accepted] : 1;
+    const double rate = hasGraft(start_) ? snapshot_.facts()[Fact::Accepted] : 1;
     const auto share = nuc_text::percent(rate);
     const auto cells = static_cast<int>(std::lround(bar.cells->value() * rate));
     bar.take->setSpecialValueText(batch_text::takeExpected(cells));
@@ -207,6 +216,7 @@ void BarsForm::addBar() {
     keep();
     auto bar = shown_.empty() ? BarDraft{} : shown_.back();
     bar.taken.reset();
+    bar.number = 0;
     shown_.push_back(bar);
     build();
     bars_.back().breeder->setFocus();

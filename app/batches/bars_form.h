@@ -23,8 +23,8 @@ public:
     /// Writes the bars into a draft; builders for the steps of its method.
     void read(BatchDraft& draft) const;
     /// The steps of another method: builders that still fit stay, others begin with the first of
-    /// their kind.
-    void setMethod(Id<Method> method, Start start);
+    /// their kind that stands there on the day.
+    void setMethod(Id<Method> method, Start start, Day day);
     /// Whether takes can be counted yet.
     void setCountable(bool countable);
 
@@ -41,6 +41,7 @@ Q_SIGNALS:
 
 private:
     struct Bar {
+        std::int32_t number;  ///< in the book; 0 for a new one
         QComboBox* breeder;
         QSpinBox* cells;
         std::vector<QComboBox*> steps;
@@ -52,7 +53,7 @@ private:
 
     void build();
     void addHeads();
-    [[nodiscard]] Bar makeBar(const BarDraft& draft, int row);
+    [[nodiscard]] Bar makeBar(const BarDraft& draft, std::int32_t number, int row);
     [[nodiscard]] QComboBox* builderField(BuilderKind where, std::optional<Id<Builder>> chosen);
     void addBar();
     void removeBar(int bar);
@@ -60,6 +61,7 @@ private:
     void keep();
 
     const Snapshot snapshot_;
+    Id<Batch> batch_;
     QGridLayout* grid_;
     QPushButton* add_;
     std::vector<Bar> bars_;

@@ -45,6 +45,7 @@ BatchEditor::BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidg
       nearestTold_(new QLabel),
       every_(new QSpinBox),
       more_(new QSpinBox),
+      moreLabel_(new QLabel),
       repeats_(new QLabel),
       told_(new QLabel),
       whyButton_(new QPushButton(window_text::asTitle(why_text::menuEntry()))),
@@ -59,12 +60,12 @@ BatchEditor::BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidg
     yards_->show(draft_);
     layOut();
     connectAll();
-    const auto saved = desk.snapshot().find(draft_.id);
-    if (saved && isGrafted(desk.snapshot(), draft_.id)) {
+    if (isGraftRecorded()) {
         form_->lockGraft();
-        told_->setText(batch_text::grafted());
+        weekPart_->hide();
     }
     refresh();
+    opened_ = draft_;
     form_->label().setFocus();
 }
 
@@ -143,7 +144,7 @@ void BatchEditor::readFields() {
     const auto start = draft_.start;
     form_->read(draft_);
     if (draft_.method != method || draft_.start != start)
-        bars_->setMethod(draft_.method, draft_.start);
+        bars_->setMethod(draft_.method, draft_.start, draft_.day);
     bars_->read(draft_);
     yards_->read(draft_);
 }
@@ -153,7 +154,7 @@ void BatchEditor::refresh() {
     if (result() != 0 || (!isNew_ && !desk_.snapshot().find(draft_.id))) return;
     readFields();
     const bool found = dayFromWish();
-    bars_->setCountable(!desk_.isReadOnly() && draft_.day < desk_.snapshot().today());
+    bars_->setCountable(canCountTake());
     const auto changes = changesOf(desk_.snapshot(), draft_, repeat(), ids_.fromStart());
     Result<void> shown;
     if (!found)
@@ -163,19 +164,50 @@ void BatchEditor::refresh() {
     else
         shown = desk_.preview(changes.value());
     if (!shown) return refuse(plain(shown.error().text));
-    const bool grafted = !isNew_ && isGrafted(desk_.snapshot(), draft_.id);
-    told_->setText(desk_.isReadOnly() ? batch_text::readOnly()
-                   : grafted          ? batch_text::grafted()
-                                      : QString());
+    told_->setText(toldOf(changes.value()));
     save_->setEnabled(!desk_.isReadOnly() && (isNew_ || !changes.value().isEmpty()));
     showDerived();
     tellRepeats();
-    worker_.ask(desk_.snapshot(), draft_, freeDays(desk_.snapshot(), weekdaysOff()));
+    showFresh(true);
+    worker_.ask(desk_.snapshot(),
+                {draft_, repeat(), freeDays(desk_.snapshot(), weekdaysOff()), !isGraftRecorded()});
+}
+
+bool BatchEditor::isGraftRecorded() const {
+    return !isNew_ && isGrafted(desk_.snapshot(), draft_.id);
+}
+
+/// A take is counted from the day after the graft on.
+bool BatchEditor::canCountTake() const {
+    if (desk_.isReadOnly() || !hasGraft(draft_.start)) return false;
+    const auto begin = momentOf(draft_.day, draft_.hour);
+    return dayOf(reckonedGraft(draft_.start, begin, desk_.snapshot().facts())) <
+           desk_.snapshot().today();
+}
+
+/// What the user should know before saving.
+QString BatchEditor::toldOf(const ChangeSet& changes) const {
+    if (desk_.isReadOnly()) return batch_text::readOnly();
+    int gone = 0;
+    for (const auto& row : changes.rows)
+        if (const auto* outcome = std::get_if<RowChangeOf<Outcome>>(&row))
+            gone += outcome->before && !outcome->after ? 1 : 0;
+    if (gone > 0) return batch_text::countsGo(gone);
+    return isGraftRecorded() ? batch_text::grafted() : QString();
+}
+
+/// What was reckoned from fields that are refused now is greyed.
+void BatchEditor::showFresh(bool fresh) {
+    for (QWidget* part : {static_cast<QWidget*>(dates_), static_cast<QWidget*>(week_),
+                          static_cast<QWidget*>(weekSum_), static_cast<QWidget*>(clashes_)})
+        part->setEnabled(fresh);
+    for (auto* button : nearestButtons_) button->setEnabled(fresh && button->isEnabled());
 }
 
 void BatchEditor::refuse(const QString& why) {
     told_->setText(why);
     save_->setEnabled(false);
+    showFresh(false);
     worker_.cancel();
     if (desk_.isPreviewing()) (void)desk_.preview(std::nullopt);
 }
@@ -224,6 +256,8 @@ void BatchEditor::showNearest(const std::vector<DayTrial>& days) {
 }
 
 void BatchEditor::tellRepeats() {
+    every_->setSuffix(batch_text::daysSuffix(every_->value()));
+    moreLabel_->setText(batch_text::repeatMore(more_->value()));
     QStringList days;
     for (int i = 1; i <= more_->value(); ++i)
         days += weekdayAndDay(draft_.day + Days{every_->value() * i});
@@ -259,6 +293,13 @@ void BatchEditor::removeBatch() {
     const auto gone = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (gone) return accept();
     told_->setText(window_text::cannotSaveEdit() + u' ' + plain(gone.error().text));
+}
+
+void BatchEditor::reject() {
+    readFields();
+    const bool changed = draft_ != opened_ || more_->value() > 0;
+    if (changed && !desk_.isReadOnly() && !ask_(batch_text::askLeave())) return;
+    QDialog::reject();
 }
 
 void BatchEditor::done(int result) {

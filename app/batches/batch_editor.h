@@ -31,6 +31,10 @@ class YardsForm;
 class BatchEditor : public QDialog {
     Q_OBJECT
 
+public Q_SLOTS:
+    /// Leaves without saving; asks first when something was changed.
+    void reject() override;
+
 public:
     /// @param draft  a new one, or that of a batch of the book; desk and settings must outlive it
     BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidget* parent = nullptr);
@@ -54,7 +58,7 @@ public:
     [[nodiscard]] const BatchDraft& draft() const { return draft_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
-    /// Asks before a batch goes; true means yes.
+    /// Asks before a batch goes, or what was typed is dropped; true means yes.
     void setQuestion(std::function<bool(const QString&)> ask) { ask_ = std::move(ask); }
 
 protected:
@@ -82,12 +86,17 @@ private:
     void save();
     void removeBatch();
     void refuse(const QString& why);
+    void showFresh(bool fresh);
+    [[nodiscard]] bool isGraftRecorded() const;
+    [[nodiscard]] bool canCountTake() const;
+    [[nodiscard]] QString toldOf(const ChangeSet& changes) const;
     [[nodiscard]] std::array<bool, 7> weekdaysOff() const;
     [[nodiscard]] Repeat repeat() const;
 
     Desk& desk_;
     Settings& settings_;
     BatchDraft draft_;
+    BatchDraft opened_;  ///< as it was before anything was typed
     const bool isNew_;
     StableIds ids_;
     TrialWorker worker_;
@@ -101,6 +110,7 @@ private:
     DatesList* dates_;
     WeekTable* week_;
     QLabel* weekSum_;
+    QWidget* weekPart_ = nullptr;
     QLabel* clashes_;
     QVBoxLayout* nearest_;
     QLabel* nearestTold_;
@@ -108,6 +118,7 @@ private:
     std::vector<QToolButton*> weekdays_;
     QSpinBox* every_;
     QSpinBox* more_;
+    QLabel* moreLabel_;
     QLabel* repeats_;
     QLabel* told_;
     QPushButton* whyButton_;

@@ -29,16 +29,6 @@ QLabel* head(const QString& words) {
     return label;
 }
 
-/// A part that grows beyond its place scrolls in it.
-QScrollArea* scrolling(QWidget* part) {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    area->setWidget(part);
-    return area;
-}
-
 QVBoxLayout* columnOf(QWidget* part) {
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 0, 0);
@@ -146,9 +136,9 @@ QWidget* BatchEditor::makeWeek() {
     near->addStretch();
     every_->setRange(1, 60);
     every_->setValue(4);
-    every_->setSuffix(batch_text::daysSuffix());
     more_->setRange(0, 60);
-    more_->setAccessibleName(batch_text::repeatMore());
+    moreLabel_->setBuddy(more_);
+    more_->setAccessibleName(batch_text::repeatMore(0));
     auto* again = new QHBoxLayout;
     auto* everyLabel = new QLabel(batch_text::repeatEvery());
     everyLabel->setBuddy(every_);
@@ -156,7 +146,7 @@ QWidget* BatchEditor::makeWeek() {
     again->addWidget(everyLabel);
     again->addWidget(every_);
     again->addWidget(more_);
-    again->addWidget(new QLabel(batch_text::repeatMore()));
+    again->addWidget(moreLabel_);
     again->addStretch();
     near->addLayout(again);
     repeats_->setWordWrap(true);
@@ -164,6 +154,7 @@ QWidget* BatchEditor::makeWeek() {
 
     row->addLayout(week, 7);
     row->addLayout(near, 2);
+    weekPart_ = part;
     return part;
 }
 

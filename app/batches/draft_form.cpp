@@ -253,6 +253,7 @@ void DraftForm::follow() {
     const bool aged = start == Start::Graft && !locked_;
     larvaFrom_->setEnabled(aged);
     larvaTo_->setEnabled(aged);
+    makeUp_->setEnabled(hasGraft(start));
     tellSteps();
 }
 

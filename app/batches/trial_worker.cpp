@@ -16,7 +16,7 @@ void TrialWorker::cancel() {
     cancelled_.reset();
 }
 
-void TrialWorker::ask(const Snapshot& snapshot, const BatchDraft& draft, const FreeDays& free) {
+void TrialWorker::ask(const Snapshot& snapshot, const Question& question) {
     cancel();
     auto cancelled = std::make_shared<std::atomic<bool>>(false);
     cancelled_ = cancelled;
@@ -29,12 +29,14 @@ void TrialWorker::ask(const Snapshot& snapshot, const BatchDraft& draft, const F
     QThreadPool::globalInstance()->start([=] {
         const auto isCancelled = [&] { return cancelled->load(); };
         if (isCancelled()) return;
-        DayTrials trials(snapshot, draft, free);
+        const auto& draft = question.draft;
+        DayTrials trials(snapshot, draft, question.free);
         TrialResult result;
-        if (auto own = trials.on(draft.day)) result.own = std::move(own).value();
-        result.week = trials.week(isCancelled);
+        if (auto own = trials.on(draft.day, question.repeat)) result.own = std::move(own).value();
+        if (question.otherDays) result.week = trials.week(isCancelled);
         if (isCancelled()) return;
         answer(result);
+        if (!question.otherDays) return;
         result.nearest = trials.nearestClear(kNearest, isCancelled);
         if (!isCancelled()) answer(result);
     });

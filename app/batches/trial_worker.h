@@ -24,11 +24,19 @@ public:
     using QObject::QObject;
     ~TrialWorker() override { cancel(); }
 
-    void ask(const Snapshot& snapshot, const BatchDraft& draft, const FreeDays& free);
+    /// What is asked.
+    struct Question {
+        BatchDraft draft;
+        Repeat repeat;  ///< counts for the draft's own day
+        FreeDays free;
+        bool otherDays = true;  ///< its week and the nearest clear days too
+    };
+    void ask(const Snapshot& snapshot, const Question& question);
     void cancel();
 
 Q_SIGNALS:
-    /// First with the draft's own day and its week, then with the nearest clear days too.
+    /// First with the draft's own day and its week, then with the nearest clear days too; only the
+    /// own day where no other is asked for.
     void found(const tenthday::TrialResult& result);
 
 private:

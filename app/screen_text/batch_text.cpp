@@ -137,7 +137,7 @@ QString catchRuleName(CatchRule rule, std::optional<int> nucDays) {
     const auto name = rule == CatchRule::Eggs          ? Words::tr("when eggs are seen")
                       : rule == CatchRule::SealedBrood ? Words::tr("when brood is sealed")
                                                        : Words::tr("by age");
-    return nucDays ? Words::tr("%1 (%2 nuc days)").arg(name, QLocale().toString(*nucDays)) : name;
+    return nucDays ? Words::tr("%1 (%Ln nuc day(s))", nullptr, *nucDays).arg(name) : name;
 }
 QString catchRuleOfBook(CatchRule rule) {
     return Words::tr("as the book: %1").arg(catchRuleName(rule, {}));
@@ -146,7 +146,7 @@ QString makeUp() { return Words::tr("Make &up the builder"); }
 QString makeUpName(MakeUpPlan plan) {
     switch (plan) {
         case MakeUpPlan::None:
-            return Words::tr("it is made up already");
+            return Words::tr("not planned with it");
         case MakeUpPlan::WithoutOpenBrood:
             return Words::tr("for this batch, without open brood");
         case MakeUpPlan::WithOpenBrood:
@@ -160,7 +160,7 @@ QString bars() { return Words::tr("Bars"); }
 QString breeder() { return Words::tr("Breeder queen"); }
 QString noBreeder() { return Words::tr("not said"); }
 QString grafts(Start start) {
-    return start <= Start::Confined ? Words::tr("Grafts")
+    return hasGraft(start)          ? Words::tr("Grafts")
            : start == Start::Virgin ? Words::tr("Virgins")
                                     : Words::tr("Cells");
 }
@@ -197,13 +197,17 @@ QString sum(int ripe, int given) {
     const auto n = [](int count) { return QLocale().toString(count); };
     if (given == 0)
         return Words::tr(
-                   "%1 ripe cells expected; they find nucs by themselves, in the fewest yards.")
-            .arg(n(ripe));
-    if (given == ripe) return Words::tr("%1 ripe cells expected, all given.").arg(n(ripe));
-    return given < ripe ? Words::tr("%1 ripe cells expected, %2 given: %3 find nucs by themselves.")
-                              .arg(n(ripe), n(given), n(ripe - given))
-                        : Words::tr("%1 ripe cells expected, %2 given: %3 more than there are.")
-                              .arg(n(ripe), n(given), n(given - ripe));
+            "%Ln ripe cell(s) expected, to find nucs by themselves in the fewest yards.", nullptr,
+            ripe);
+    if (given == ripe) return Words::tr("%Ln ripe cell(s) expected, all given.", nullptr, ripe);
+    return given < ripe
+               ? Words::tr(
+                     "%Ln ripe cell(s) expected, %1 given: %2 left to find nucs by themselves.",
+                     nullptr, ripe)
+                     .arg(n(given), n(ripe - given))
+               : Words::tr("%Ln ripe cell(s) expected, %1 given: %2 more than there are.", nullptr,
+                           ripe)
+                     .arg(n(given), n(given - ripe));
 }
 
 QString dates() { return Words::tr("Dates"); }
@@ -306,11 +310,13 @@ QString nearest(Day day, int away) {
     return away < 0 ? Words::tr("%1, %Ln day(s) sooner", nullptr, -away).arg(name)
                     : Words::tr("%1, %Ln day(s) later", nullptr, away).arg(name);
 }
-QString noneNear() { return Words::tr("None within 60 days."); }
+QString noneNear() {
+    return Words::tr("None within 60 days: each brings a clash, or work on a free day.");
+}
 
 QString repeatEvery() { return Words::tr("&Repeat every"); }
-QString daysSuffix() { return Words::tr(" days"); }
-QString repeatMore() { return Words::tr("batches more"); }
+QString daysSuffix(int days) { return Words::tr(" day(s)", nullptr, days); }
+QString repeatMore(int batches) { return Words::tr("batch(es) more", nullptr, batches); }
 QString repeats(const QString& days) { return Words::tr("Also on %1").arg(days); }
 
 QString save() { return Words::tr("Save"); }
@@ -330,6 +336,11 @@ QString askRemove(const QString& label, int placements, int outcomes) {
 QString grafted() {
     return Words::tr("The graft is recorded: its day, hour, larvae and method stay as they are.");
 }
+QString countsGo(int counts) {
+    return Words::tr("Saving this takes out %Ln recorded count(s). Undo brings all back.", nullptr,
+                     counts);
+}
+QString askLeave() { return Words::tr("Leave without saving what you changed?"); }
 QString readOnly() { return Words::tr("This book is open for reading only."); }
 QString cannotWant() { return Words::tr("There is no day on which it could start for that."); }
 

@@ -100,8 +100,8 @@ namespace tenthday::batch_text {
 
 /// Again.
 [[nodiscard]] QString repeatEvery();
-[[nodiscard]] QString daysSuffix();
-[[nodiscard]] QString repeatMore();
+[[nodiscard]] QString daysSuffix(int days);
+[[nodiscard]] QString repeatMore(int batches);
 [[nodiscard]] QString repeats(const QString& days);
 
 [[nodiscard]] QString save();
@@ -110,6 +110,9 @@ namespace tenthday::batch_text {
 /// What goes with the batch.
 [[nodiscard]] QString askRemove(const QString& label, int placements, int outcomes);
 [[nodiscard]] QString grafted();
+/// Counts that a change takes out.
+[[nodiscard]] QString countsGo(int counts);
+[[nodiscard]] QString askLeave();
 [[nodiscard]] QString readOnly();
 [[nodiscard]] QString cannotWant();
 

@@ -4,7 +4,9 @@
 
 #include <array>
 #include <cstdio>
+#include <locale>
 #include <map>
+#include <sstream>
 
 #include "core/weather/seattle.h"
 
@@ -50,13 +52,14 @@ TEST(FlyingLimits, AreTheFacts) {
 
 /// "2013-05" -> flying days, counted by awk.
 std::map<std::string, int> countedByAwk(const FlyingLimits& limits) {
-    std::array<char, 1000> command{};
-    std::snprintf(command.data(), command.size(),
-                  "LC_ALL=C awk -F, 'NR > 1 && $3 >= %g && $5 <= %g && $2 < %g "
-                  "{n[substr($1, 1, 7)]++} END {for (m in n) print m, n[m]}' '%s'",
-                  limits.tmaxC, limits.windMs, limits.rainMm, test::seattleFile().c_str());
+    std::ostringstream command;
+    command.imbue(std::locale::classic());  // no decimal comma, wherever the suite runs
+    command << "LC_ALL=C awk -F, 'NR > 1 && $3 >= " << limits.tmaxC << " && $5 <= " << limits.windMs
+            << " && $2 < " << limits.rainMm
+            << " {n[substr($1, 1, 7)]++} END {for (m in n) print m, n[m]}' '" << test::seattleFile()
+            << "'";
     std::map<std::string, int> counts;
-    FILE* pipe = popen(command.data(), "r");
+    FILE* pipe = popen(command.str().c_str(), "r");
     std::array<char, 16> month{};
     int count = 0;
     while (pipe != nullptr && std::fscanf(pipe, "%15s %d", month.data(), &count) == 2)

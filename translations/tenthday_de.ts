@@ -3975,5 +3975,9 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message>
+        <source>▲ make up on %1: that day is past</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -115,7 +115,7 @@ void BatchEditor::connectAll() {
     connect(save_, &QPushButton::clicked, this, &BatchEditor::save);
     connect(remove_, &QPushButton::clicked, this, &BatchEditor::removeBatch);
     // Undone or changed elsewhere while this is open: reckon anew.
-    connect(&desk_, &Desk::shown, this, [this, later](const OutlookPtr&, const Changes& changes) {
+    connect(&desk_, &Desk::shown, this, [later](const OutlookPtr&, const Changes& changes) {
         if (!changes.isPreview()) later();
     });
 }
@@ -226,8 +226,7 @@ void BatchEditor::showTrials(const TrialResult& result) {
     week_->show(result.week, free, draft_.day);
     weekSum_->setText(batch_text::weekSum(result.week, free, draft_.day));
     if (result.own) {
-        QStringList lines;
-        for (const auto& clash : result.own->clashes) lines += batch_text::clash(clash);
+        const auto lines = batch_text::against(*result.own);
         clashes_->setText(lines.isEmpty() ? batch_text::noClash() : lines.join(u'\n'));
     }
     if (result.nearest)

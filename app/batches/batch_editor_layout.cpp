@@ -40,7 +40,7 @@ QVBoxLayout* columnOf(QWidget* part) {
 
 void BatchEditor::layOut() {
     auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(22);
+    grid->setHorizontalSpacing(18);
     grid->setVerticalSpacing(10);
     grid->addWidget(makeFields(), 0, 0);
     grid->addWidget(makeMiddle(), 0, 1);
@@ -55,8 +55,8 @@ void BatchEditor::layOut() {
     all->addLayout(grid, 3);
     all->addWidget(makeWeek(), 2);
     all->addWidget(makeFoot());
-    const auto room = screen()->availableSize() - QSize(40, 60);
-    resize(QSize(1320, 720).boundedTo(room));
+    const auto room = screen()->availableSize() - QSize(16, 60);
+    resize(QSize(1350, 720).boundedTo(room));
 }
 
 QWidget* BatchEditor::makeFields() {

@@ -113,7 +113,7 @@ void DraftForm::layOut() {
     for (auto* box :
          {start_, direction_, method_, mating_, catchRule_, makeUp_, wantedEvent_, sureness_}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(8);
+        box->setMinimumContentsLength(box == wantedEvent_ || box == sureness_ ? 8 : 19);
     }
     addRow(*rows, batch_text::label(), label_);
     addRow(*rows, batch_text::start(), start_);

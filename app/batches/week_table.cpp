@@ -83,6 +83,7 @@ void WeekTable::fill(int row, const DayTrial& trial, const FreeDays& free, bool 
             font.setBold(true);
             cell->setFont(font);
         }
+        if (column == columnCount() - 1) cell->setToolTip(batch_text::reasons(trial, free));
         setItem(row, column, cell);
     }
 }

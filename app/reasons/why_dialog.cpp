@@ -65,14 +65,14 @@ void WhyDialog::showBatch(Id<Batch> batch, std::optional<Event> event) {
     choose(event);
 }
 
-std::optional<Event> WhyDialog::event() const {
+std::optional<Event> WhyDialog::chosen() const {
     const auto* item = events_->item(events_->currentRow(), 0);
     return item ? std::optional(static_cast<Event>(item->data(Qt::UserRole).toInt()))
                 : std::nullopt;
 }
 
 void WhyDialog::follow() {
-    const auto chosen = event();
+    const auto event = chosen();
     const auto* batch = desk_.outlook()->find(batch_);
     setWindowTitle(batch ? why_text::head(QString::fromStdString(batch->batch->label))
                          : why_text::head());
@@ -88,7 +88,7 @@ void WhyDialog::follow() {
             events_->item(row, 0)->setData(Qt::UserRole, static_cast<int>(dates.event));
         }
     filling_ = false;
-    choose(chosen);
+    choose(event);
 }
 
 void WhyDialog::choose(std::optional<Event> event) {
@@ -102,9 +102,9 @@ void WhyDialog::choose(std::optional<Event> event) {
 
 void WhyDialog::tellChosen() {
     if (filling_) return;
-    const auto chosen = event();
+    const auto event = chosen();
     reasons_->showChain(
-        chosen ? why_text::event(*desk_.outlook(), batch_, *chosen) : std::vector<why_text::Link>{},
+        event ? why_text::event(*desk_.outlook(), batch_, *event) : std::vector<why_text::Link>{},
         why_text::batchIsGone());
 }
 

@@ -30,7 +30,7 @@ public:
 
     [[nodiscard]] QTableWidget& events() { return *events_; }
     [[nodiscard]] ReasonsView& reasons() { return *reasons_; }
-    [[nodiscard]] std::optional<Event> event() const;
+    [[nodiscard]] std::optional<Event> chosen() const;
 
 private:
     void follow();

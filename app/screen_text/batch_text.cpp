@@ -239,6 +239,14 @@ QString clash(const Finding& finding) {
              finding.kind == FindingKind::TooManyCells ? nucsWanted(finding)
                                                        : chart_text::trouble(finding));
 }
+QStringList against(const DayTrial& trial) {
+    QStringList lines;
+    if (trial.lateMakeUp)
+        lines +=
+            Words::tr("▲ make up on %1: that day is past").arg(weekdayAndDay(*trial.lateMakeUp));
+    for (const auto& finding : trial.clashes) lines += clash(finding);
+    return lines;
+}
 QString searching() { return Words::tr("Looking ..."); }
 
 QString weekHead() { return Words::tr("Graft on another day of that week"); }
@@ -273,9 +281,14 @@ QString onFreeDay(const QString& day) { return Words::tr("%1, free day").arg(day
 QString verdictHead() { return Words::tr("On free days"); }
 QString verdict(const DayTrial& trial, const FreeDays& free) {
     if (trial.onFreeDays.empty())
-        return trial.clashes.empty() ? Words::tr("none") : Words::tr("none, clashes");
+        return trial.clashesWithNothing() ? Words::tr("none") : Words::tr("none, clashes");
     if (trial.onFreeDays.size() == 1) return jobOn(trial.onFreeDays.front(), free);
     return Words::tr("%Ln job(s)", nullptr, static_cast<int>(trial.onFreeDays.size()));
+}
+QString reasons(const DayTrial& trial, const FreeDays& free) {
+    QStringList lines;
+    for (const auto& job : trial.onFreeDays) lines += jobOn(job, free);
+    return (lines + against(trial)).join(u'\n');
 }
 QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free, Day own) {
     if (week.empty()) return {};

@@ -79,6 +79,8 @@ namespace tenthday::batch_text {
 [[nodiscard]] QString noClash();
 /// "▲ West, Thu 3 Jun: free only from 5 Jun".
 [[nodiscard]] QString clash(const Finding& finding);
+/// All that speaks against a day, a line each; none when nothing does.
+[[nodiscard]] QStringList against(const DayTrial& trial);
 [[nodiscard]] QString searching();
 
 /// The week.
@@ -89,6 +91,8 @@ namespace tenthday::batch_text {
 [[nodiscard]] QString onFreeDay(const QString& day);
 [[nodiscard]] QString verdictHead();
 [[nodiscard]] QString verdict(const DayTrial& trial, const FreeDays& free);
+/// What stands behind the verdict, a line each: jobs on free days, clashes.
+[[nodiscard]] QString reasons(const DayTrial& trial, const FreeDays& free);
 /// The week in a sentence. @param own  the draft's day: named first of days as good
 [[nodiscard]] QString weekSum(const std::vector<DayTrial>& week, const FreeDays& free, Day own);
 [[nodiscard]] QString freeWeekdays();

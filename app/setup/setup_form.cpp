@@ -4,12 +4,19 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "look/page_parts.h"
 #include "look/palette.h"
 
 namespace tenthday {
+namespace {
+
+constexpr int kWidest = 560;  // px
+
+}  // namespace
 
 SetupForm::SetupForm(QWidget* parent)
     : QWidget(parent),
@@ -84,6 +91,9 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
     fields_->setAutoFillBackground(false);
     area_->setWidget(fields_);
     area_->viewport()->setAutoFillBackground(false);
+    // A row of numbers is read as a whole; only a window too small for it scrolls sideways.
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    area_->setMinimumWidth(std::min(fields_->minimumSizeHint().width() + bar, kWidest));
 }
 
 SetupForm::Part SetupForm::makePart(const Field& field, std::size_t index, QVBoxLayout& column) {

@@ -51,6 +51,15 @@ Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
     return applied(snapshot, changes.value());
 }
 
+/// The day, before today, of a make-up that the edit plans or moves there.
+std::optional<Day> lateMakeUp(const Snapshot& before, const Snapshot& after) {
+    for (const auto& makeUp : after.all<MakeUp>()) {
+        const auto old = before.find(makeUp->id);
+        if (makeUp->day < after.today() && (!old || old->day != makeUp->day)) return makeUp->day;
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 DayTrials::DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free)
@@ -74,6 +83,7 @@ Result<DayTrial> DayTrials::on(Day day, const Repeat& repeat) {
     for (const auto& job : trial.jobs)
         if (free_.contains(job.dayBeside(free_))) trial.onFreeDays.push_back(job);
     trial.clashes = newOnes(outlook->findings, before_);
+    trial.lateMakeUp = lateMakeUp(base_, next.value());
     return trial;
 }
 

@@ -17,7 +17,11 @@ struct DayTrial {
     std::vector<Job> onFreeDays;   ///< jobs that no day of their window keeps off free days
     std::vector<Finding> clashes;  ///< warnings and dangers that are there only because of it
 
-    [[nodiscard]] bool isClear() const { return onFreeDays.empty() && clashes.empty(); }
+    std::optional<Day> lateMakeUp;  ///< the make-up it wants would have been on this day, now past
+
+    /// Nothing speaks against the day itself, whatever its jobs.
+    [[nodiscard]] bool clashesWithNothing() const { return clashes.empty() && !lateMakeUp; }
+    [[nodiscard]] bool isClear() const { return onFreeDays.empty() && clashesWithNothing(); }
 };
 
 /// Asked between trials; true ends the search early.

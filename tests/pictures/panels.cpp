@@ -57,7 +57,7 @@ QWidget* editor(MainWindow& window, bool isNew) {
     window.chart()->setSelectedBatch(nextBatch(window));
     (isNew ? window.actions().planBatch : window.actions().editBatch)->trigger();
     auto* editor = window.batchEditor();
-    editor->resize(1320, 720);
+    editor->resize(1350, 720);
     (void)QTest::qWaitFor([&] { return !editor->nearest().empty(); }, kPatience);
     return editor;
 }

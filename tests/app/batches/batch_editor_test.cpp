@@ -253,7 +253,7 @@ TEST_F(BatchEditorTest, WhyThisDayFollowsWhatIsTyped) {
     editor.dates().setCurrentCell(3, 0);
     QTest::keyClick(&editor.dates(), Qt::Key_W);
     ASSERT_NE(editor.why(), nullptr);
-    EXPECT_EQ(editor.why()->event(), Event::Graft);
+    EXPECT_EQ(editor.why()->chosen(), Event::Graft);
     EXPECT_EQ(editor.why()->batch(), editor.draft().id);
     type(editor.form().hour(), QStringLiteral("9"));
     EXPECT_TRUE(QTest::qWaitFor(

@@ -46,7 +46,7 @@ TEST_F(WhyDialogTest, ListsEveryDateAndExplainsTheOneAskedFor) {
     EXPECT_FALSE(dialog_->isModal());
     EXPECT_EQ(dialog_->events().rowCount(),
               static_cast<int>(desk_->outlook()->find(batch_)->timeline.events.size()));
-    EXPECT_EQ(dialog_->event(), Event::Ripe);
+    EXPECT_EQ(dialog_->chosen(), Event::Ripe);
     EXPECT_EQ(cell(0), "ripe");
     EXPECT_EQ(cell(1), "day 10");
     EXPECT_EQ(cell(3), "Fri 18 Jun 14:00");
@@ -58,10 +58,10 @@ TEST_F(WhyDialogTest, ListsEveryDateAndExplainsTheOneAskedFor) {
 
 TEST_F(WhyDialogTest, KeysGoFromDateToDate) {
     QTest::keyClick(&dialog_->events(), Qt::Key_Down);
-    EXPECT_EQ(dialog_->event(), Event::LatestMove);
+    EXPECT_EQ(dialog_->chosen(), Event::LatestMove);
     EXPECT_TRUE(told().contains(QStringLiteral("stays below 1 %"))) << told().toStdString();
     QTest::keyClick(&dialog_->events(), Qt::Key_End, Qt::ControlModifier);
-    EXPECT_EQ(dialog_->event(), Event::Catch);
+    EXPECT_EQ(dialog_->chosen(), Event::Catch);
 }
 
 TEST_F(WhyDialogTest, FollowsEditsAndNumbersOfTheUsersOwn) {
@@ -75,7 +75,7 @@ TEST_F(WhyDialogTest, FollowsEditsAndNumbersOfTheUsersOwn) {
             ->apply(setFact(desk_->snapshot(), Fact::RipeH, 228, test::id<FactOverride>(1)).value())
             .ok());
     EXPECT_EQ(cell(3), "Fri 18 Jun 2:00");
-    EXPECT_EQ(dialog_->event(), Event::Ripe) << "the chosen date stays chosen";
+    EXPECT_EQ(dialog_->chosen(), Event::Ripe) << "the chosen date stays chosen";
     EXPECT_TRUE(told().contains(QStringLiteral("set by you; the default is 240 h")));
 }
 

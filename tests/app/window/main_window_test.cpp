@@ -408,7 +408,7 @@ TEST_F(MainWindowTest, WAsksWhyOnTheChartAndOnTheWeek) {
     window_->week()->setDay(graft);
     ASSERT_NE(window_->week()->chosen(), nullptr);
     QTest::keyClick(&window_->week()->table(), Qt::Key_W);
-    EXPECT_EQ(window_->why()->event(), window_->week()->chosenDate().event);
+    EXPECT_EQ(window_->why()->chosen(), window_->week()->chosenDate().event);
     // The dialog leans on the book: it goes with it.
     answers_.path = makeSmallBook(QStringLiteral("other.tenthday"));
     actions().openBook->trigger();

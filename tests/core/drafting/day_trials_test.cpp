@@ -99,6 +99,24 @@ TEST(DayTrials, AStarterEmptiedTheDayAfterLeavesNoDay) {
     EXPECT_EQ(week[4].onFreeDays[0].rule, TaskRule::MoveCells);
 }
 
+TEST(DayTrials, AMakeUpThatWouldBePastIsTold) {
+    const auto maker = season();
+    const auto snapshot = maker.snapshot();
+    auto draft = newDraft(snapshot, snapshot.today(), kNew);
+    draft.makeUp = MakeUpPlan::WithoutOpenBrood;
+    DayTrials all(snapshot, draft, {});
+    EXPECT_EQ(all.on(draft.day).value().lateMakeUp, snapshot.today() - Days{1});
+    EXPECT_FALSE(all.on(draft.day).value().isClear());
+    EXPECT_FALSE(all.on(draft.day + Days{1}).value().lateMakeUp);
+    draft.makeUp = MakeUpPlan::None;
+    EXPECT_FALSE(DayTrials(snapshot, draft, {}).on(draft.day).value().lateMakeUp);
+    // What was planned for yesterday and stays there is no news.
+    auto made = season();
+    made.makeUp("Box", "2027-04-30", 17, false).batch("9", "2027-05-01", 15, 14, "Box");
+    const auto nine = draftOf(made.snapshot(), made.batchId("9"));
+    EXPECT_FALSE(DayTrials(made.snapshot(), nine, {}).on(nine.day).value().lateMakeUp);
+}
+
 TEST(DayTrials, ThatFridaysLarvaEmergesOnWednesdayEvening) {
     const auto snapshot = season().snapshot();
     const auto after = saved(snapshot, friday(snapshot, MakeUpPlan::WithoutOpenBrood));

@@ -62,7 +62,8 @@ void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, cons
             continue;
         }
         const auto at = [&](std::int32_t flight) -> double& {
-            return day.eggsAtAge[static_cast<std::size_t>(flight - emergence + rules.eggsAfter)];
+            const std::int32_t age = flight - emergence + rules.eggsAfter;
+            return day.eggsAtAge[static_cast<std::size_t>(age)];
         };
         at(first) += share * (1 - rules.secondShare);
         const auto second = next.from(first + 1);
@@ -86,8 +87,9 @@ MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons
 void MatingTable::fill(const Facts& facts) {
     const auto rules = rulesOf(facts);
     const auto days = std::max(seasons_->window().size() - rules.lastAge, 0);
-    const auto ages = static_cast<std::size_t>(rules.lastAge + rules.eggsAfter + 1);
-    days_.assign(static_cast<std::size_t>(days), {0, std::vector<double>(ages)});
+    const std::int32_t ages = rules.lastAge + rules.eggsAfter + 1;
+    days_.assign(static_cast<std::size_t>(days),
+                 {0, std::vector<double>(static_cast<std::size_t>(ages))});
     const double weight = 1.0 / static_cast<double>(seasons_->size());
     for (std::size_t season = 0; season < seasons_->size(); ++season) {
         const NextFlight next(seasons_->days(season));

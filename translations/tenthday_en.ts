@@ -255,5 +255,33 @@
             <numerusform>A season lasts %Ln days at most.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>drones seen %Ln time(s)</source>
+        <translation>
+            <numerusform>drones seen %Ln time</numerusform>
+            <numerusform>drones seen %Ln times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln flow(s), dearth(s) or robbing(s)</source>
+        <translation>
+            <numerusform>%Ln flow, dearth or robbing</numerusform>
+            <numerusform>%Ln flows, dearths or robbings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stay(s) for mating</source>
+        <translation>
+            <numerusform>%Ln stay for mating</numerusform>
+            <numerusform>%Ln stays for mating</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) would stand in no season any more.</source>
+        <translation>
+            <numerusform>%Ln batch would stand in no season any more.</numerusform>
+            <numerusform>%Ln batches would stand in no season any more.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

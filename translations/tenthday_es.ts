@@ -3979,5 +3979,117 @@
         <source>▲ make up on %1: that day is past</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Worker emerges, from the egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone brood is sealed, from the egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone emerges, from the egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone is mature, from emergence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone comb is put in so long before the first flights of virgins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strong drone colonies within reach, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins that fly at one time for each drone colony</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last graft, before drones are thrown out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From emergence to eggs, counted back from winter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins that should find flying weather within the season of grafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>drones seen %Ln time(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln flow(s), dearth(s) or robbing(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stay(s) for mating</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>season %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No season yet: add the days between which you raise queens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) would stand in no season any more.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Weather by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow, dearth and robbing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mating stations and insemination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

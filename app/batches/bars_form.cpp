@@ -148,9 +148,15 @@ QComboBox* BarsForm::builderField(BuilderKind where, std::optional<Id<Builder>> 
     std::stable_partition(builders.begin(), builders.end(),
                           [&](const auto& b) { return b->kind == where; });
     for (const auto& builder : builders)
-        field->addItem(QString::fromStdString(builder->label), asData(builder->id.uuid));
+        if (!builder->until || *builder->until >= snapshot_.today() || chosenOne == builder->id)
+            field->addItem(QString::fromStdString(builder->label), asData(builder->id.uuid));
     choose(*field, chosenOne ? std::optional(chosenOne->uuid) : std::nullopt);
     return field;
+}
+
+/// Breeder queens, now or later.
+bool BarsForm::isOffered(const Queen& queen) const {
+    return queen.breederFrom && (!queen.breederUntil || *queen.breederUntil >= snapshot_.today());
 }
 
 BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, std::int32_t number, int row) {
@@ -159,7 +165,7 @@ BarsForm::Bar BarsForm::makeBar(const BarDraft& draft, std::int32_t number, int 
     const auto name = batch_text::bar(number);
     bar.breeder->addItem(batch_text::noBreeder());
     for (const auto& queen : byLabel(snapshot_.all<Queen>()))
-        if (queen->breederFrom || draft.breeder == queen->id)
+        if (isOffered(*queen) || draft.breeder == queen->id)
             bar.breeder->addItem(QString::fromStdString(queen->label), asData(queen->id.uuid));
     choose(*bar.breeder, draft.breeder ? std::optional(draft.breeder->uuid) : std::nullopt);
     bar.cells->setRange(1, 9999);

@@ -55,6 +55,7 @@ private:
     void addHeads();
     [[nodiscard]] Bar makeBar(const BarDraft& draft, std::int32_t number, int row);
     [[nodiscard]] QComboBox* builderField(BuilderKind where, std::optional<Id<Builder>> chosen);
+    [[nodiscard]] bool isOffered(const Queen& queen) const;
     void addBar();
     void removeBar(int bar);
     void tellTake(const Bar& bar) const;

@@ -180,6 +180,9 @@ bool BatchEditor::isGraftRecorded() const {
 /// A take is counted from the day after the graft on.
 bool BatchEditor::canCountTake() const {
     if (desk_.isReadOnly() || !hasGraft(draft_.start)) return false;
+    if (isGraftRecorded())
+        return graftedOrPlanned(desk_.snapshot(), *desk_.snapshot().find(draft_.id)) <
+               desk_.snapshot().today();
     const auto begin = momentOf(draft_.day, draft_.hour);
     return dayOf(reckonedGraft(draft_.start, begin, desk_.snapshot().facts())) <
            desk_.snapshot().today();

@@ -171,6 +171,8 @@ void DraftForm::show(const BatchDraft& draft) {
     hour_->setValue(draft.hour ? draft.hour->value : -1);
     larvaFrom_->setValue(draft.larvaFromH.value_or(-1));
     larvaTo_->setValue(draft.larvaToH.value_or(-1));
+    shownFromH_ = draft.larvaFromH;
+    shownToH_ = draft.larvaToH;
     const auto method = std::find(methods_.begin(), methods_.end(), draft.method);
     method_->setCurrentIndex(
         method == methods_.end() ? -1 : static_cast<int>(method - methods_.begin()));
@@ -189,9 +191,11 @@ void DraftForm::read(BatchDraft& draft) const {
     draft.hour = hour ? std::optional(Hour{*hour}) : std::nullopt;
     draft.larvaFromH = valueOf(*larvaFrom_);
     draft.larvaToH = valueOf(*larvaTo_);
-    // One age alone is an exact age.
-    if (draft.larvaFromH && !draft.larvaToH) draft.larvaToH = draft.larvaFromH;
-    if (draft.larvaToH && !draft.larvaFromH) draft.larvaFromH = draft.larvaToH;
+    // One age alone is an exact age, where it is typed; what a file brought stays as it is.
+    if (draft.larvaFromH != shownFromH_ || draft.larvaToH != shownToH_) {
+        if (!draft.larvaToH) draft.larvaToH = draft.larvaFromH;
+        if (!draft.larvaFromH) draft.larvaFromH = draft.larvaToH;
+    }
     const auto method = method_->currentIndex();
     draft.method = method < 0 ? Id<Method>{} : methods_[static_cast<std::size_t>(method)];
     draft.mating = static_cast<Mating>(mating_->currentIndex());

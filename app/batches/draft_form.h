@@ -84,7 +84,9 @@ private:
     QComboBox* catchRule_;
     QComboBox* makeUp_;
     QLineEdit* note_;
-    std::vector<Id<Method>> methods_;  ///< in the order of the choice
+    std::vector<Id<Method>> methods_;         ///< in the order of the choice
+    std::optional<std::int32_t> shownFromH_;  ///< as the draft came
+    std::optional<std::int32_t> shownToH_;
     bool locked_ = false;
 };
 

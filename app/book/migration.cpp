@@ -24,7 +24,8 @@ Result<void> makeFirstSchema(Connection& connection) {
 const Migrations& schemaSteps() {
     static const Migrations steps{
         {1, makeFirstSchema},
-        {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }}};
+        {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }},
+        {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }}};
     return steps;
 }
 

@@ -35,14 +35,30 @@ Result<Table<Row>> readTable(Connection& connection, const QString& where, const
 /// The days whose batches are wanted; nothing means all.
 std::optional<DayWindow> daysWanted(const Snapshot& snapshot, const ReadRange& range) {
     if (range.allSeasons || snapshot.seasonId().isNone()) return std::nullopt;
-    const auto season = snapshot.season();
-    return DayWindow{season.first - kLeadIn, season.last};
+    return snapshot.startDays();
 }
 
 Result<void> chooseSeason(Snapshot& snapshot, const Clock& clock, const ReadRange& range) {
     snapshot.setToday(clock.today(snapshot.book()));
     if (range.season && !snapshot.find(*range.season)) return Error{"there is no such season"};
     snapshot.setSeason(range.season.value_or(seasonOf(snapshot.all<Season>(), snapshot.today())));
+    return {};
+}
+
+/// Labels of the batches that are not read.
+Result<void> readOtherLabels(Snapshot& snapshot, Connection& connection, const ReadRange& range) {
+    const auto days = daysWanted(snapshot, range);
+    if (!days) return {};
+    std::set<std::string> labels;
+    const auto sql = QStringLiteral("SELECT label FROM batch WHERE day NOT BETWEEN ? AND ?");
+    auto done = connection.read(sql, {toCell(days->first), toCell(days->last)},
+                                [&](const Values& cells) -> Result<void> {
+                                    if (const auto* label = std::get_if<std::string>(&cells.at(0)))
+                                        labels.insert(*label);
+                                    return {};
+                                });
+    if (!done) return done.error();
+    snapshot.setLabelsOfOtherSeasons(std::move(labels));
     return {};
 }
 
@@ -87,6 +103,7 @@ Result<Snapshot> readSnapshot(Connection& connection, const Clock& clock, const 
         // Book and seasons come first: what is wanted of the rest hangs on them.
         if (done && std::is_same_v<Row, Season>) done = chooseSeason(snapshot, clock, range);
     });
+    if (done) done = readOtherLabels(snapshot, connection, range);
     if (!done) return done.error();
     if (auto ended = moment.value()->commit(); !ended) return ended.error();
     return snapshot;

@@ -8,10 +8,6 @@
 
 namespace tenthday {
 
-/// Days before a season's first day from which batches are read with it: their queens may still
-/// sit in its nucs.
-inline constexpr Days kLeadIn{60};
-
 /// How much of a book to read.
 struct ReadRange {
     /// The season to show. Empty: that of today, else the next to come, else the last one.

@@ -49,6 +49,7 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& datesVerb();
 [[nodiscard]] const HeadlessVerb& nucsVerb();
 [[nodiscard]] const HeadlessVerb& findingsVerb();
+[[nodiscard]] const HeadlessVerb& limitsVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
 [[nodiscard]] const HeadlessVerb& pictureVerb();
 [[nodiscard]] const HeadlessVerb& tasksVerb();

@@ -14,6 +14,8 @@ QString codeOf(Language language) {
     return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
 }
 
+const QString kTexts = QStringLiteral(":/i18n");
+
 std::unique_ptr<QTranslator> loaded(const QString& name, const QString& folder) {
     auto translator = std::make_unique<QTranslator>();
     return translator->load(name, folder) ? std::move(translator) : nullptr;
@@ -50,9 +52,12 @@ void useTexts(Language language) {
         QCoreApplication::installTranslator(translator.get());
         installed.push_back(std::move(translator));
     };
+    // What a language lacks stays English, with its plurals: the one put in last is asked first.
+    const auto own = [](Language which) { return QStringLiteral("tenthday_") + codeOf(which); };
+    if (language != Language::English) add(loaded(own(Language::English), kTexts));
     add(loaded(QStringLiteral("qtbase_") + code,
                QLibraryInfo::path(QLibraryInfo::TranslationsPath)));
-    add(loaded(QStringLiteral("tenthday_") + code, QStringLiteral(":/i18n")));
+    add(loaded(own(language), kTexts));
 }
 
 QLocale localeFor(Language language, QLocale::Territory territory) {

@@ -80,6 +80,17 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "A flying day has no more wind than this"),
     QT_TRANSLATE_NOOP("Words", "A flying day has less rain than this"),
     QT_TRANSLATE_NOOP("Words", "Past years also serve shifted by up to so many days"),
+    QT_TRANSLATE_NOOP("Words", "Worker emerges, from the egg"),
+    QT_TRANSLATE_NOOP("Words", "Drone brood is sealed, from the egg"),
+    QT_TRANSLATE_NOOP("Words", "Drone emerges, from the egg"),
+    QT_TRANSLATE_NOOP("Words", "Drone is mature, from emergence"),
+    QT_TRANSLATE_NOOP("Words", "Drone comb is put in so long before the first flights of virgins"),
+    QT_TRANSLATE_NOOP("Words", "Strong drone colonies within reach, at least"),
+    QT_TRANSLATE_NOOP("Words", "Virgins that fly at one time for each drone colony"),
+    QT_TRANSLATE_NOOP("Words", "Last graft, before drones are thrown out"),
+    QT_TRANSLATE_NOOP("Words", "From emergence to eggs, counted back from winter"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Virgins that should find flying weather within the season of grafts"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 
@@ -92,6 +103,8 @@ QString name(Fact fact) { return Words::tr(kNames[static_cast<std::size_t>(fact)
 QString unit(const FactEntry& entry) {
     if (isShare(entry)) return QStringLiteral("%");
     if (entry.unit == "cells") return Words::tr("cells");
+    if (entry.unit == "colonies") return Words::tr("colonies");
+    if (entry.unit == "queens") return Words::tr("queens");
     if (entry.unit == "workers") return Words::tr("workers");
     return QString::fromUtf8(entry.unit.data(), static_cast<qsizetype>(entry.unit.size()));
 }

@@ -36,6 +36,9 @@ QString use(const Use& use) {
     if (is("batch_yard")) return Words::tr("%Ln batch(es) with cells for it", nullptr, n);
     if (is("batch")) return batches(n);
     if (is("queen")) return Words::tr("%Ln daughter(s)", nullptr, n);
+    if (is("drone_sighting")) return Words::tr("drones seen %Ln time(s)", nullptr, n);
+    if (is("yard_note")) return Words::tr("%Ln flow(s), dearth(s) or robbing(s)", nullptr, n);
+    if (is("mating_stay")) return Words::tr("%Ln stay(s) for mating", nullptr, n);
     if (is("own_task")) return Words::tr("%Ln own task(s)", nullptr, n);
     return Words::tr("%Ln other record(s)", nullptr, n);
 }
@@ -56,6 +59,8 @@ QString kindName(Kind kind) {
             return Words::tr("Methods");
         case Kind::DaysOff:
             return Words::tr("Days off");
+        case Kind::Seasons:
+            return Words::tr("Seasons");
     }
     return {};
 }
@@ -78,6 +83,8 @@ QString thing(Kind kind, const QString& label) {
             return Words::tr("method %1").arg(label);
         case Kind::DaysOff:
             return Words::tr("days off %1").arg(label);
+        case Kind::Seasons:
+            return Words::tr("season %1").arg(label);
     }
     return {};
 }
@@ -103,6 +110,8 @@ QString newThing(Kind kind) {
             return Words::tr("New method");
         case Kind::DaysOff:
             return Words::tr("New days off");
+        case Kind::Seasons:
+            return Words::tr("New season");
     }
     return {};
 }
@@ -121,6 +130,8 @@ QString begin(Kind kind) {
             return Words::tr("No method yet: add the steps by which you raise cells.");
         case Kind::DaysOff:
             return Words::tr("No days off yet: add days on which nobody works with the bees.");
+        case Kind::Seasons:
+            return Words::tr("No season yet: add the days between which you raise queens.");
     }
     return {};
 }
@@ -182,6 +193,8 @@ QString name(Name name) {
             return Words::tr("Used by");
         case Name::Days:
             return Words::tr("Days");
+        case Name::Batches:
+            return Words::tr("Batches");
     }
     return {};
 }
@@ -306,6 +319,13 @@ QString taken(const QString& label) {
     return Words::tr("\"%1\" is there already. Each label is used once.").arg(label);
 }
 QString endsTooEarly() { return Words::tr("This ends before it begins."); }
+QString seasonTooLong(int most) {
+    return Words::tr("A season lasts %Ln day(s) at most.", nullptr, most);
+}
+QString batchesOutside(int batches) {
+    return Words::tr("%Ln batch(es) would stand in no season any more.", nullptr, batches);
+}
+QString count(int number) { return chart_text::number(number); }
 QString noLayout(const QString& typed) {
     return Words::tr("\"%1\" is no layout. %2").arg(typed, layoutHint());
 }

@@ -12,7 +12,7 @@
 namespace tenthday::setup_text {
 
 /// The kinds of things, in the order of the page.
-enum class Kind : std::uint8_t { Yards, Boxes, Builders, Queens, Methods, DaysOff };
+enum class Kind : std::uint8_t { Yards, Boxes, Builders, Queens, Methods, DaysOff, Seasons };
 /// "Yards".
 [[nodiscard]] QString kindName(Kind kind);
 /// "Yards (3)".
@@ -57,7 +57,8 @@ enum class Name : std::uint8_t {
     BreederUntil,
     Steps,
     UsedBy,
-    Days
+    Days,
+    Batches
 };
 [[nodiscard]] QString name(Name name);
 
@@ -118,6 +119,10 @@ enum class Name : std::uint8_t {
 [[nodiscard]] QString noDay(const QString& typed);
 [[nodiscard]] QString taken(const QString& label);
 [[nodiscard]] QString endsTooEarly();
+/// @param most  days
+[[nodiscard]] QString seasonTooLong(int most);
+[[nodiscard]] QString batchesOutside(int batches);
+[[nodiscard]] QString count(int number);
 [[nodiscard]] QString noLayout(const QString& typed);
 [[nodiscard]] QString noNumberAtTheEnd();
 [[nodiscard]] QString stepsOverlap(int step);

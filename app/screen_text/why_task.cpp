@@ -15,9 +15,8 @@ QString plain(const std::string& text) { return QString::fromStdString(text); }
 
 const WildClock* clockOf(const Outlook& outlook, const Task& task) {
     for (const auto& builder : outlook.builders)
-        if (builder.builder->id.uuid == task.key.subject &&
-            task.key.occurrence < static_cast<std::int32_t>(builder.clocks.size()))
-            return &builder.clocks[static_cast<std::size_t>(task.key.occurrence)];
+        for (const auto& clock : builder.clocks)
+            if (clock.cause == task.key.subject) return &clock;
     return nullptr;
 }
 

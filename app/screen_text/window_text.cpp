@@ -100,6 +100,10 @@ QString kindName(const QString& kind) {
         {"daysoff", Words::tr("Days off")},
         {"orders", Words::tr("Orders")},
         {"weather", Words::tr("Weather by day")},
+        {"climate", Words::tr("Weather by month")},
+        {"drones", Words::tr("Drones seen")},
+        {"yardnotes", Words::tr("Flow, dearth and robbing")},
+        {"matings", Words::tr("Mating stations and insemination")},
         {"owntasks", Words::tr("Own tasks")},
         {"ticks", Words::tr("Ticks of tasks")},
         {"facts", Words::tr("Trade numbers")}};
@@ -162,6 +166,10 @@ QString backupName(const QString& backupPath) {
 QString quit() { return Words::tr("&Quit"); }
 QString zoomIn() { return Words::tr("Zoom &in"); }
 QString zoomOut() { return Words::tr("Zoom &out"); }
+QString seasonsMenu() { return Words::tr("Seaso&n"); }
+QString season(const QString& label, Day from, Day until) {
+    return Words::tr("%1: %2 to %3").arg(label, longDay(from), longDay(until));
+}
 QString wholeSeason() { return Words::tr("&Whole season"); }
 QString goToToday() { return Words::tr("Go to &today"); }
 QString lookSystem() { return Words::tr("As the &desktop"); }

@@ -41,6 +41,9 @@ namespace tenthday::window_text {
 [[nodiscard]] QString zoomIn();
 [[nodiscard]] QString zoomOut();
 [[nodiscard]] QString wholeSeason();
+[[nodiscard]] QString seasonsMenu();
+/// "2027: 1 March to 31 October".
+[[nodiscard]] QString season(const QString& label, Day from, Day until);
 [[nodiscard]] QString goToToday();
 [[nodiscard]] QString lookSystem();
 [[nodiscard]] QString lookLight();

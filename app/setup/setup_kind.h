@@ -93,5 +93,6 @@ std::unique_ptr<SetupKind> builderKind();
 std::unique_ptr<SetupKind> queenKind();
 std::unique_ptr<SetupKind> methodKind();
 std::unique_ptr<SetupKind> dayOffKind();
+std::unique_ptr<SetupKind> seasonKind();
 
 }  // namespace tenthday

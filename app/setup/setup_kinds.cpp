@@ -10,6 +10,7 @@ std::vector<std::unique_ptr<SetupKind>> allSetupKinds() {
     kinds.push_back(queenKind());
     kinds.push_back(methodKind());
     kinds.push_back(dayOffKind());
+    kinds.push_back(seasonKind());
     return kinds;
 }
 

@@ -61,6 +61,9 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
     });
     connect(actions_.recentBooks, &QMenu::triggered, this,
             [this](const QAction* action) { open(action->data().toString()); });
+    connect(actions_.seasons, &QMenu::aboutToShow, this, &MainWindow::listSeasons);
+    connect(actions_.seasons, &QMenu::triggered, this,
+            [this](const QAction* action) { showSeason(action->data().toString()); });
     showRecent();
     setCentralWidget(pages_);
     statusBar()->addPermanentWidget(access_);
@@ -298,6 +301,32 @@ void MainWindow::showRecent() {
         action->setToolTip(book.path);
     }
     if (books.isEmpty()) menu.addAction(welcome_text::noRecent())->setEnabled(false);
+}
+
+void MainWindow::listSeasons() {
+    auto& menu = *actions_.seasons;
+    menu.clear();
+    if (!desk_) return;
+    const auto& snapshot = desk_->snapshot();
+    std::vector<Ptr<Season>> seasons(snapshot.all<Season>().begin(), snapshot.all<Season>().end());
+    std::sort(seasons.begin(), seasons.end(),
+              [](const auto& a, const auto& b) { return a->from < b->from; });
+    for (const auto& season : seasons) {
+        auto* action = menu.addAction(
+            window_text::season(QString::fromStdString(season->label)
+                                    .replace(QStringLiteral("&"), QStringLiteral("&&")),
+                                season->from, season->until));
+        action->setData(QString::fromStdString(toText(season->id.uuid)));
+        action->setCheckable(true);
+        action->setChecked(season->id == snapshot.seasonId());
+    }
+}
+
+void MainWindow::showSeason(const QString& id) {
+    const auto season = uuidFromText(id.toStdString());
+    if (!desk_ || !season || !mayLeavePages()) return;
+    if (const auto shown = desk_->showSeason({*season}); !shown)
+        questions_->tell(window_text::cannotOpen(), shown.error(), {});
 }
 
 bool MainWindow::restoreFrom(const QString& path, const QString& backup) {

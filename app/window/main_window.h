@@ -101,6 +101,8 @@ private:
     void showWelcome();
     /// On the welcome and in the menu.
     void showRecent();
+    void listSeasons();
+    void showSeason(const QString& id);
     void openExample();
     void saveCopy();
     void undoOrRedo(Result<void> (Desk::*step)());

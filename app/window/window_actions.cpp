@@ -69,6 +69,7 @@ WindowActions::WindowActions(QMainWindow& window) {
         bar.addAction(page);
     }
     view.addSeparator();
+    seasons = view.addMenu(window_text::seasonsMenu());
     zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
     zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
@@ -115,6 +116,7 @@ void WindowActions::setHasBook(bool has) {
           zoomOut,   wholeSeason, goToToday,     eachNuc,    planBatch,  editBatch, seasonPage,
           nucsPage,  weekPage,    setupPage,     factsPage,  newTask,    whyThisDay})
         action->setEnabled(has);
+    seasons->setEnabled(has);
     pageBar->setVisible(has);
     if (!has) nameUndo(std::nullopt, std::nullopt);
 }

@@ -26,6 +26,7 @@ struct WindowActions {
     QAction* openExample;
     QToolBar* pageBar;
     QMenu* recentBooks;
+    QMenu* seasons;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;

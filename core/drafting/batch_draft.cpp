@@ -90,6 +90,33 @@ Ptr<Outcome> takeCountOf(const Snapshot& snapshot, Id<Batch> batch, std::int32_t
     return newest;
 }
 
+bool standsOn(const Builder& builder, Day day) {
+    return builder.from <= day && (!builder.until || day <= *builder.until);
+}
+
+bool isBreederOn(const Queen& queen, Day day) {
+    return queen.breederFrom && *queen.breederFrom <= day &&
+           (!queen.breederUntil || day <= *queen.breederUntil);
+}
+
+namespace {
+
+/// A bar of an earlier batch, once more: without what is retired by then.
+void renew(const Snapshot& snapshot, Id<Method> method, Day day, BarDraft& bar) {
+    bar.taken.reset();
+    bar.number = 0;
+    const auto queen = bar.breeder ? snapshot.find(*bar.breeder) : nullptr;
+    if (queen && !isBreederOn(*queen, day)) bar.breeder.reset();
+    const auto steps = stepsOf(snapshot, method);
+    for (std::size_t i = 0; i < bar.steps.size() && i < steps.size(); ++i) {
+        const auto builder = bar.steps[i] ? snapshot.find(*bar.steps[i]) : nullptr;
+        if (builder && !standsOn(*builder, day))
+            bar.steps[i] = builderFor(snapshot, steps[i]->where, day);
+    }
+}
+
+}  // namespace
+
 std::vector<std::int32_t> barNumbers(const Snapshot& snapshot, const BatchDraft& draft) {
     std::int32_t last = 0;
     for (const auto& bar : draft.bars) last = std::max(last, bar.number);
@@ -113,15 +140,14 @@ std::string nextLabel(const Snapshot& snapshot) {
     if (!isDigit(label.back())) label += " 0";
     do {
         label = countedOn(label);
-    } while (findByLabel<Batch>(snapshot, label));
+    } while (findByLabel<Batch>(snapshot, label) || snapshot.isLabelOfOtherSeason(label));
     return label;
 }
 
 std::optional<Id<Builder>> builderFor(const Snapshot& snapshot, BuilderKind kind, Day day) {
     Ptr<Builder> found;
     for (const auto& builder : snapshot.all<Builder>()) {
-        const bool stands = builder->from <= day && (!builder->until || day <= *builder->until);
-        if (builder->kind == kind && stands &&
+        if (builder->kind == kind && standsOn(*builder, day) &&
             (!found || naturalLess(builder->label, found->label)))
             found = builder;
     }
@@ -134,7 +160,7 @@ BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id) {
         draft = draftOf(snapshot, model->id);
         draft.start = Start::Graft;
         draft.note.clear();
-        for (auto& bar : draft.bars) bar.taken.reset(), bar.number = 0;
+        for (auto& bar : draft.bars) renew(snapshot, draft.method, day, bar);
     } else {
         draft.method = methodServed(snapshot, day);
         draft.makeUp = MakeUpPlan::WithoutOpenBrood;

@@ -65,6 +65,9 @@ struct BatchDraft {
 [[nodiscard]] std::vector<std::int32_t> barNumbers(const Snapshot& snapshot,
                                                    const BatchDraft& draft);
 
+[[nodiscard]] bool standsOn(const Builder& builder, Day day);
+/// A queen to graft from.
+[[nodiscard]] bool isBreederOn(const Queen& queen, Day day);
 /// A builder of that kind that stands there on the day, the first by label.
 [[nodiscard]] std::optional<Id<Builder>> builderFor(const Snapshot& snapshot, BuilderKind kind,
                                                     Day day);

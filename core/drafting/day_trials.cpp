@@ -95,9 +95,7 @@ std::vector<DayTrial> DayTrials::week(const Cancelled& cancelled) {
     const Days toStart = draft_.day - own.value().graft;
     for (int i = 0; i < 7; ++i) {
         if (cancelled && cancelled()) return {};
-        auto trial = on(monday + Days{i} + toStart);
-        if (!trial) return {};
-        trials.push_back(std::move(trial).value());
+        if (auto trial = on(monday + Days{i} + toStart)) trials.push_back(std::move(trial).value());
     }
     return trials;
 }

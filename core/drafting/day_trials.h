@@ -37,8 +37,8 @@ public:
     /// @param repeat  batches that follow: what they clash with is told too; jobs are the draft's
     [[nodiscard]] Result<DayTrial> on(Day day, const Repeat& repeat = {});
 
-    /// The seven days of the ISO week of the draft's day, Monday first. Empty when cancelled or
-    /// when the draft is refused.
+    /// The seven days of the ISO week of the draft's day, Monday first, but those outside the
+    /// season. Empty when cancelled or when the draft is refused.
     [[nodiscard]] std::vector<DayTrial> week(const Cancelled& cancelled = {});
 
     /// Up to `wanted` days that are clear, the nearest to the draft's day first (of two as near,

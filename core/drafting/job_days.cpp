@@ -34,9 +34,11 @@ bool threatens(const Outlook& outlook, const Task& look, const BatchTimeline& ti
     const auto builder =
         std::find_if(outlook.builders.begin(), outlook.builders.end(),
                      [&](const auto& b) { return look.builder && b.builder->id == *look.builder; });
-    const auto number = static_cast<std::size_t>(look.key.occurrence);
-    if (builder == outlook.builders.end() || number >= builder->clocks.size()) return false;
-    const auto start = builder->clocks[number].start;
+    if (builder == outlook.builders.end()) return false;
+    const auto clock = std::find_if(builder->clocks.begin(), builder->clocks.end(),
+                                    [&](const auto& c) { return c.cause == look.key.subject; });
+    if (clock == builder->clocks.end()) return false;
+    const auto start = clock->start;
     return std::any_of(timeline.loads.begin(), timeline.loads.end(), [&](const LoadSpan& load) {
         return load.builder == look.builder && start < load.span.until &&
                (load.span.from <= start || isMadeUpFor(dayOf(start), dayOf(load.span.from)));

@@ -280,8 +280,53 @@ struct KindOf<TaskDone> {
     }
 };
 
+template <>
+struct KindOf<ClimateMonth> {
+    static constexpr bool isNamed = false;
+    static constexpr std::string_view name = "climate";
+    static constexpr std::string_view sameColumn = "month";
+    static constexpr auto columns = std::tuple{file::needed("month", &ClimateMonth::month),
+                                               file::needed("tmax_c", &ClimateMonth::tmaxC),
+                                               file::free("rain_days", &ClimateMonth::rainDays)};
+    static auto same(const ClimateMonth& r) { return std::optional{r.month}; }
+};
+template <>
+struct KindOf<DroneSighting> {
+    static constexpr std::string_view name = "drones";
+    static constexpr std::string_view sameColumn = "stage";
+    static constexpr auto columns = std::tuple{
+        file::needed("yard", &DroneSighting::yard), file::needed("day", &DroneSighting::day),
+        file::needed("stage", &DroneSighting::stage),
+        file::free("colonies", &DroneSighting::colonies), file::free("note", &DroneSighting::note)};
+    static auto same(const DroneSighting& r) {
+        return std::optional{std::tuple{r.yard, r.day, r.stage}};
+    }
+};
+template <>
+struct KindOf<YardNote> {
+    static constexpr std::string_view name = "yardnotes";
+    static constexpr std::string_view sameColumn = "from";
+    static constexpr auto columns =
+        std::tuple{file::needed("yard", &YardNote::yard), file::needed("kind", &YardNote::kind),
+                   file::needed("from", &YardNote::from), file::needed("until", &YardNote::until),
+                   file::free("note", &YardNote::note)};
+    static auto same(const YardNote& r) {
+        return std::optional{std::tuple{r.yard, r.kind, r.from}};
+    }
+};
+template <>
+struct KindOf<MatingStay> {
+    static constexpr std::string_view name = "matings";
+    static constexpr std::string_view sameColumn = "from";
+    static constexpr auto columns = std::tuple{
+        file::needed("batch", &MatingStay::batch), file::free("yard", &MatingStay::yard),
+        file::needed("from", &MatingStay::from), file::needed("until", &MatingStay::until)};
+    static auto same(const MatingStay& r) { return std::optional{std::tuple{r.batch, r.from}}; }
+};
+
 using FileKinds =
     RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch, BatchBar, BatchLoad,
-            BatchShare, Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone>;
+            BatchShare, Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone,
+            ClimateMonth, DroneSighting, YardNote, MatingStay>;
 
 }  // namespace tenthday

@@ -73,6 +73,16 @@ enum class Fact : std::uint8_t {
     FlyWindMs,
     FlyRainMm,
     SeasonShiftD,
+    WorkerD,
+    DroneSealingD,
+    DroneEmergenceD,
+    DroneMatureD,
+    DroneCombBeforeD,
+    DroneColoniesLeast,
+    QueensPerDroneColony,
+    DronesBeforeOutD,
+    WinterEggsD,
+    SeasonMatingShare,
 };
 
 template <>
@@ -142,6 +152,16 @@ struct TokensOf<Fact> {
         "fly_wind_ms",
         "fly_rain_mm",
         "season_shift_d",
+        "worker_d",
+        "drone_sealing_d",
+        "drone_emergence_d",
+        "drone_mature_d",
+        "drone_comb_before_d",
+        "drone_colonies_least",
+        "queens_per_drone_colony",
+        "drones_before_out_d",
+        "winter_eggs_d",
+        "season_mating_share",
     });
 };
 

@@ -68,6 +68,8 @@ FactBounds boundsOf(const FactEntry& entry) {
         case Fact::LastMatingD:
         case Fact::EggsAfterFlightD:
             return {1, 90};
+        case Fact::QueensPerDroneColony:
+            return {1, 10000};  // divided by
         case Fact::EmergenceH:
         case Fact::RipeH:
         case Fact::Mated:

@@ -13,7 +13,7 @@ namespace tenthday {
 struct FactEntry {
     Fact fact{};
     double value = 0;         ///< published or customary default, in `unit`
-    std::string_view unit;    ///< h, d, °C, share (0..1), cells, workers, m/s, mm
+    std::string_view unit;    ///< h, d, °C, share (0..1), cells, workers, colonies, queens, m/s, mm
     double low = 0;           ///< lowest value found in print or use
     double high = 0;          ///< highest value found in print or use
     std::string_view source;  ///< key into the list of sources, "common practice" or "from memory"

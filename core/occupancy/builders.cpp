@@ -1,6 +1,7 @@
 #include "occupancy/builders.h"
 
 #include <algorithm>
+#include <set>
 
 #include "base/natural_order.h"
 
@@ -9,9 +10,10 @@ namespace {
 
 Days days(const Facts& facts, Fact fact) { return Days{static_cast<int>(facts[fact])}; }
 
-WildClock clockFrom(Moment start, const Facts& facts) {
+WildClock clockFrom(Uuid cause, Moment start, const Facts& facts) {
     const Day day = dayOf(start);
     WildClock clock;
+    clock.cause = cause;
     clock.start = start;
     clock.firstLook = {day + days(facts, Fact::Look1FromD), day + days(facts, Fact::Look1ToD)};
     clock.secondLook = {day + days(facts, Fact::Look2FromD), day + days(facts, Fact::Look2ToD)};
@@ -38,21 +40,36 @@ bool isQueenless(const BuilderOutlook& outlook) {
            outlook.builder->kind == BuilderKind::StarterFinisher || !outlook.makeUps.empty();
 }
 
+/// Days on which somebody looked for wild cells: noted, or ticked off as a task.
+std::vector<Day> looksOf(const Snapshot& snapshot, Id<Builder> builder) {
+    std::vector<Day> looks;
+    for (const auto& note : snapshot.all<BuilderNote>().of(builder.uuid))
+        if (note->kind == BuilderNoteKind::Look) looks.push_back(note->day);
+    const auto place = toText(builder.uuid);
+    for (const auto& done : snapshot.all<TaskDone>())
+        if ((done->rule == TaskRule::FirstWildLook || done->rule == TaskRule::SecondWildLook) &&
+            done->place == place)
+            looks.push_back(done->day);
+    std::sort(looks.begin(), looks.end());
+    return looks;
+}
+
 std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& outlook) {
     const auto& facts = snapshot.facts();
     const auto notes = snapshot.all<BuilderNote>().of(outlook.builder->id.uuid);
     std::vector<WildClock> clocks;
     for (const auto& makeUp : outlook.makeUps)
         if (makeUp->openBrood)
-            clocks.push_back(clockFrom(momentOf(makeUp->day, makeUp->hour), facts));
+            clocks.push_back(
+                clockFrom(makeUp->id.uuid, momentOf(makeUp->day, makeUp->hour), facts));
     for (const auto& note : notes)
         if (note->kind == BuilderNoteKind::BroodIn && note->openBrood && isQueenless(outlook))
-            clocks.push_back(clockFrom(momentOf(note->day, note->hour), facts));
+            clocks.push_back(clockFrom(note->id.uuid, momentOf(note->day, note->hour), facts));
     std::sort(clocks.begin(), clocks.end(),
               [](const auto& a, const auto& b) { return a.start < b.start; });
+    const auto looks = looksOf(snapshot, outlook.builder->id);
     for (auto& clock : clocks)
-        for (const auto& note : notes)
-            if (note->kind == BuilderNoteKind::Look) tick(clock, note->day, facts);
+        for (const auto look : looks) tick(clock, look, facts);
     return clocks;
 }
 
@@ -200,6 +217,7 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, co
     const Days rhythm = rhythmOf(*outlook.builder, facts);
     const auto stays = staysOf(outlook);
     const auto& until = outlook.builder->until;
+    const Day begins = outlook.builder->from;
     std::vector<BuilderOutlook::TooSoon> all;
     for (std::size_t i = 0; i < stays.size(); ++i) {
         const Day comes = dayOf(stays[i].from);
@@ -208,6 +226,7 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, co
             const Day free = freeAfter(stays[k], rhythm);
             if (free > worst.freeFrom) worst.after = stays[k].batch, worst.freeFrom = free;
         }
+        if (begins > worst.freeFrom) worst.after = {}, worst.freeFrom = begins;
         if (worst.freeFrom > comes) all.push_back(worst);
         if (until && stays[i].last > *until)
             all.push_back({stays[i].batch,
@@ -224,10 +243,15 @@ std::vector<BuilderOutlook> builderOutlooks(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines) {
     std::vector<BuilderOutlook> outlooks;
+    std::set<Id<Builder>> used;  // out of its days or not: that is to be told
+    for (const auto& [batch, timeline] : timelines)
+        for (const auto& load : timeline->loads)
+            if (load.builder) used.insert(*load.builder);
+    const auto season = snapshot.season();
     for (const auto& builder : snapshot.all<Builder>()) {
-        const auto season = snapshot.season();
-        if (builder->from > season.last || (builder->until && *builder->until < season.first))
-            continue;
+        const bool outside =
+            builder->from > season.last || (builder->until && *builder->until < season.first);
+        if (outside && !used.contains(builder->id)) continue;
         BuilderOutlook outlook;
         outlook.builder = builder;
         const auto made = snapshot.all<MakeUp>().of(builder->id.uuid);

@@ -18,6 +18,7 @@ struct BuilderLoad {
 
 /// A wild-cell clock: runs from a dequeening or open brood put in.
 struct WildClock {
+    Uuid cause;  ///< id of the make-up or of the note on brood put in
     Moment start;
     DayWindow firstLook;  ///< days on which the first look falls due
     DayWindow secondLook;

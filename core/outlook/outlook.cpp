@@ -140,6 +140,7 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     const auto timelines = timelinesOf(*outlook);
     outlook->builders = builderOutlooks(outlook->snapshot, timelines);
     outlook->nucs = nucOutlook(outlook->snapshot, timelines);
+    outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs);
     return outlook;
 }

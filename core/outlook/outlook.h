@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "findings/finding.h"
+#include "limits/season_limits.h"
 #include "mating/mating_table.h"
 #include "occupancy/builders.h"
 #include "occupancy/nucs.h"
@@ -30,6 +31,7 @@ struct Outlook {
     std::vector<BuilderOutlook> builders;                      ///< by label
     NucOutlook nucs;
     std::vector<Finding> findings;
+    SeasonLimits limits;
     std::shared_ptr<const MatingTable> mating;  ///< never null
 
     /// The batch, or null when it is not of this season.

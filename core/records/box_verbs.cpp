@@ -35,8 +35,10 @@ public:
         if (wish.label) row.label = *wish.label;
         if (wish.note) row.note = *wish.note;
         changes_.edit(box_, row);
-        if (wish.move) move(wish.move->yard, wish.move->from);
         Result<void> done;
+        if (wish.move && wish.move->yard) move(wish.move->yard, wish.move->from);
+        if (wish.move && !wish.move->yard) done = retire(wish.move->from);
+        if (!done) return done;
         if (wish.layout) done = layOut(wish.layout->layout, wish.layout->from);
         if (done && wish.stayDay) done = setStayDay(*wish.stayDay);
         if (done && wish.layoutDay) done = setLayoutDay(*wish.layoutDay);
@@ -86,6 +88,9 @@ private:
         for (const auto& other : snapshot_.all<BoxStay>().of(box_->id.uuid))
             if (other != stay && isBetween(other->from, stay->from, wish.from))
                 return Error{box_->label + ": stood elsewhere from " + toText(other->from)};
+        if (!stay->yard)
+            if (const auto last = lastUseOfNucs(snapshot_, box_->id, wish.from, kLastDay))
+                return Error{box_->label + ": has bees, cells or looks until " + toText(*last)};
         BoxStay moved = *stay;
         moved.from = wish.from;
         changes_.edit(stay, moved);

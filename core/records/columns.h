@@ -247,6 +247,37 @@ struct ColumnsOf<TaskDone> {
                    column("day", &TaskDone::day)};
 };
 
+template <>
+struct ColumnsOf<ClimateMonth> {
+    static constexpr std::string_view table = "climate_month";
+    static constexpr auto columns = std::tuple{column("month", &ClimateMonth::month),
+                                               column("tmax_tenths_c", &ClimateMonth::tmaxC),
+                                               column("rain_days_tenths", &ClimateMonth::rainDays)};
+};
+template <>
+struct ColumnsOf<DroneSighting> {
+    static constexpr std::string_view table = "drone_sighting";
+    static constexpr auto columns = std::tuple{
+        column("yard", &DroneSighting::yard), column("day", &DroneSighting::day),
+        column("stage", &DroneSighting::stage), column("colonies", &DroneSighting::colonies),
+        column("note", &DroneSighting::note)};
+};
+template <>
+struct ColumnsOf<YardNote> {
+    static constexpr std::string_view table = "yard_note";
+    static constexpr auto columns =
+        std::tuple{column("yard", &YardNote::yard), column("kind", &YardNote::kind),
+                   column("from_day", &YardNote::from), column("until_day", &YardNote::until),
+                   column("note", &YardNote::note)};
+};
+template <>
+struct ColumnsOf<MatingStay> {
+    static constexpr std::string_view table = "mating_stay";
+    static constexpr auto columns =
+        std::tuple{column("batch", &MatingStay::batch), column("yard", &MatingStay::yard),
+                   column("from_day", &MatingStay::from), column("until_day", &MatingStay::until)};
+};
+
 /// Calls `visit(Column)` for each column of a row type.
 template <class Row, class Visitor>
 constexpr void forEachColumn(Visitor&& visit) {
@@ -259,7 +290,8 @@ struct RowList {};
 using AllRows =
     RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide, Stocking, Builder,
             MakeUp, BuilderNote, Method, Step, Line, Queen, Batch, BatchBar, BatchLoad, BatchShare,
-            Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone>;
+            Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone, ClimateMonth,
+            DroneSighting, YardNote, MatingStay>;
 
 template <class... Rows, class Visitor>
 constexpr void forEachRowType(RowList<Rows...>, Visitor&& visit) {

@@ -3,6 +3,7 @@
 #include <cstdint>
 
 #include "base/tokens.h"
+#include "biology/drones.h"
 
 namespace tenthday {
 
@@ -53,7 +54,13 @@ enum class TaskRule : std::uint8_t {
 };
 /// A line in a builder's diary.
 enum class BuilderNoteKind : std::uint8_t { Look, BroodIn };
+/// How a yard is off over a span of days.
+enum class YardNoteKind : std::uint8_t { Flow, Dearth, Robbing };
 
+template <>
+struct TokensOf<YardNoteKind> {
+    static constexpr auto names = std::to_array<std::string_view>({"flow", "dearth", "robbing"});
+};
 template <>
 struct TokensOf<Hemisphere> {
     static constexpr auto names = std::to_array<std::string_view>({"north", "south"});

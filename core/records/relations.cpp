@@ -60,6 +60,14 @@ Day graftDay(const Snapshot& snapshot, const Batch& batch) {
     return dayOf(reckonedGraft(batch.start, momentOf(batch.day, batch.hour), snapshot.facts()));
 }
 
+Day graftedOrPlanned(const Snapshot& snapshot, const Batch& batch) {
+    std::optional<Day> recorded;
+    for (const auto& outcome : snapshot.all<Outcome>().of(batch.id.uuid))
+        if (outcome->kind == OutcomeKind::Graft && (!recorded || outcome->day < *recorded))
+            recorded = outcome->day;
+    return recorded.value_or(graftDay(snapshot, batch));
+}
+
 std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch) {
     std::vector<Id<Builder>> builders;
     for (const auto& load : snapshot.all<BatchLoad>().of(batch.uuid))

@@ -28,6 +28,8 @@ namespace tenthday {
 [[nodiscard]] Moment reckonedGraft(Start start, Moment begin, const Facts& facts);
 /// The day of that moment, for a batch.
 [[nodiscard]] Day graftDay(const Snapshot& snapshot, const Batch& batch);
+/// The day the graft is recorded on, else the planned one.
+[[nodiscard]] Day graftedOrPlanned(const Snapshot& snapshot, const Batch& batch);
 /// The builders that take a batch's first step, each once.
 [[nodiscard]] std::vector<Id<Builder>> firstBuilders(const Snapshot& snapshot, Id<Batch> batch);
 /// The batches a make-up was for: those grafted in its builder on the first graft day after it, if

@@ -331,11 +331,56 @@ struct TaskDone {
     Id<TaskDone> id;
     std::int32_t version = 1;
     TaskRule rule = TaskRule::Own;
-    std::string subject;          ///< id of the batch, make-up, stocking or own task
+    std::string subject;          ///< id of the batch, make-up, brood note, stocking or own task
     std::string place;            ///< id of the builder or yard; empty where there is none
-    std::int32_t occurrence = 0;  ///< step of a method, turn, number of the clock
+    std::int32_t occurrence = 0;  ///< step of a method, turn
     Day day;                      ///< on which it was done
     friend bool operator==(const TaskDone&, const TaskDone&) = default;
+};
+
+/// A month's usual weather at the apiary: stands in where no past year is recorded.
+struct ClimateMonth {
+    Id<ClimateMonth> id;
+    std::int32_t version = 1;
+    std::int32_t month = 1;  ///< 1 to 12
+    Tenths tmaxC;            ///< mean of the daily highest temperatures
+    std::optional<Tenths> rainDays;
+    friend bool operator==(const ClimateMonth&, const ClimateMonth&) = default;
+};
+
+/// Drones or their brood seen in a yard, or drone comb put in.
+struct DroneSighting {
+    Id<DroneSighting> id;
+    std::int32_t version = 1;
+    Id<Yard> yard;
+    Day day;
+    DroneStage stage = DroneStage::CombIn;
+    std::optional<std::int32_t> colonies;  ///< with drones, in this yard
+    std::string note;
+    friend bool operator==(const DroneSighting&, const DroneSighting&) = default;
+};
+
+/// Nectar flow, dearth or robbing in a yard.
+struct YardNote {
+    Id<YardNote> id;
+    std::int32_t version = 1;
+    Id<Yard> yard;
+    YardNoteKind kind = YardNoteKind::Flow;
+    Day from;
+    Day until;  ///< inclusive
+    std::string note;
+    friend bool operator==(const YardNote&, const YardNote&) = default;
+};
+
+/// A batch's nucs at a mating station, or the days its queens are inseminated.
+struct MatingStay {
+    Id<MatingStay> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::optional<Id<Yard>> yard;  ///< the station; none for insemination
+    Day from;                      ///< brought there; first insemination
+    Day until;                     ///< fetched back; last insemination
+    friend bool operator==(const MatingStay&, const MatingStay&) = default;
 };
 
 }  // namespace tenthday

@@ -138,7 +138,7 @@ Result<ChangeSet> retireBuilder(const Snapshot& snapshot, Id<Builder> id, Day fr
     const auto builder = snapshot.find(id);
     if (!builder) return Error{"builder: there is none with this id"};
     Builder retired = *builder;
-    retired.until = from - Days{1};
+    retired.until = std::min(from - Days{1}, builder->until.value_or(kLastDay));
     return saveRow(snapshot, retired);
 }
 
@@ -146,7 +146,7 @@ Result<ChangeSet> retireBreeder(const Snapshot& snapshot, Id<Queen> id, Day from
     const auto queen = snapshot.find(id);
     if (!queen) return Error{"queen: there is none with this id"};
     Queen retired = *queen;
-    retired.breederUntil = from - Days{1};
+    retired.breederUntil = std::min(from - Days{1}, queen->breederUntil.value_or(kLastDay));
     return saveRow(snapshot, retired);
 }
 
@@ -154,7 +154,9 @@ template Result<ChangeSet> saveRow(const Snapshot&, Yard);
 template Result<ChangeSet> saveRow(const Snapshot&, Builder);
 template Result<ChangeSet> saveRow(const Snapshot&, Queen);
 template Result<ChangeSet> saveRow(const Snapshot&, DayOff);
+template Result<ChangeSet> saveRow(const Snapshot&, Season);
 template std::string freeLabel<Method>(const Snapshot&, const std::string&);
+template std::string freeLabel<Season>(const Snapshot&, const std::string&);
 template std::string freeLabel<Yard>(const Snapshot&, const std::string&);
 template std::string freeLabel<Builder>(const Snapshot&, const std::string&);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Yard>);
@@ -163,5 +165,6 @@ template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Builder>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Queen>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Method>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<DayOff>);
+template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Season>);
 
 }  // namespace tenthday

@@ -1,5 +1,8 @@
 /// @file snapshot.h  Everything known at one moment, immutable: records, facts, today.
 #pragma once
+#include <memory>
+#include <set>
+#include <string>
 #include <tuple>
 
 #include "calendar/window.h"
@@ -8,6 +11,10 @@
 #include "records/table.h"
 
 namespace tenthday {
+
+/// Days before a season's first day from which batches are read with it: their queens may still
+/// sit in its nucs.
+inline constexpr Days kLeadIn{60};
 
 /// A copy costs a few pointers; an edit makes a new one (see ChangeSet). Rows are shared.
 /// Holds the lasting things whole and, of batches and what hangs on them, one season's.
@@ -32,6 +39,16 @@ public:
     [[nodiscard]] const Book& book() const;
     /// The season shown. A bare snapshot gives the calendar year of today.
     [[nodiscard]] DayWindow season() const;
+    /// Days on which the batches of the season shown start: it, and kLeadIn before. Others are kept
+    /// in the book, and not shown.
+    [[nodiscard]] DayWindow startDays() const { return {season().first - kLeadIn, season().last}; }
+    /// Labels of batches of other seasons: a label is given once in a book.
+    [[nodiscard]] bool isLabelOfOtherSeason(const std::string& label) const {
+        return otherLabels_ && otherLabels_->contains(label);
+    }
+    void setLabelsOfOtherSeasons(std::set<std::string> labels) {
+        otherLabels_ = std::make_shared<const std::set<std::string>>(std::move(labels));
+    }
     [[nodiscard]] Id<Season> seasonId() const { return season_; }
     void setSeason(Id<Season> id) { season_ = id; }
 
@@ -57,6 +74,7 @@ private:
         using type = std::tuple<Table<Rows>...>;
     };
     TablesOf<AllRows>::type tables_;
+    std::shared_ptr<const std::set<std::string>> otherLabels_;
     std::shared_ptr<const Facts> facts_ = std::make_shared<const Facts>();
     Id<Season> season_;
     Day today_{date::local_days{date::year{2027} / 1 / 1}};

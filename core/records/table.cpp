@@ -98,5 +98,9 @@ template class Table<Order>;
 template class Table<WeatherDay>;
 template class Table<OwnTask>;
 template class Table<TaskDone>;
+template class Table<ClimateMonth>;
+template class Table<DroneSighting>;
+template class Table<YardNote>;
+template class Table<MatingStay>;
 
 }  // namespace tenthday

@@ -21,6 +21,9 @@ inline Uuid ownerOf(const BatchLoad& r) { return r.batch.uuid; }
 inline Uuid ownerOf(const BatchShare& r) { return r.batch.uuid; }
 inline Uuid ownerOf(const Placement& r) { return r.batch.uuid; }
 inline Uuid ownerOf(const Outcome& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const DroneSighting& r) { return r.yard.uuid; }
+inline Uuid ownerOf(const YardNote& r) { return r.yard.uuid; }
+inline Uuid ownerOf(const MatingStay& r) { return r.batch.uuid; }
 
 template <class Row>
 concept Grouped = requires(const Row& row) {

@@ -99,11 +99,13 @@ template std::vector<Use> usesOf(const Snapshot&, Id<Builder>);
 template std::vector<Use> usesOf(const Snapshot&, Id<Method>);
 template std::vector<Use> usesOf(const Snapshot&, Id<Queen>);
 template std::vector<Use> usesOf(const Snapshot&, Id<DayOff>);
+template std::vector<Use> usesOf(const Snapshot&, Id<Season>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Yard>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Box>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Builder>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Method>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Queen>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<DayOff>);
+template std::vector<RowChange> erasures(const Snapshot&, Id<Season>);
 
 }  // namespace tenthday

@@ -137,6 +137,21 @@ void checkOwn(const TaskDone& r, Complaint& c) {
     c.unless(between(r.occurrence, 0, 999), "occurrence", "0 to 999 is needed");
 }
 
+void checkOwn(const ClimateMonth& r, Complaint& c) {
+    c.unless(between(r.month, 1, 12), "month", "1 to 12 is needed");
+    c.unless(between(r.tmaxC.value, -600, 599), "tmax_c", "-60 to 59.9 is needed");
+    c.unless(within(r.rainDays, Tenths{0}, Tenths{310}), "rain_days", "0 to 31 is needed");
+}
+void checkOwn(const DroneSighting& r, Complaint& c) {
+    c.unless(!r.colonies || between(*r.colonies, 0, 999), "colonies", "0 to 999 is needed");
+}
+void checkOwn(const YardNote& r, Complaint& c) {
+    c.unless(r.from <= r.until, "until_day", "ends before it begins");
+}
+void checkOwn(const MatingStay& r, Complaint& c) {
+    c.unless(r.from <= r.until, "until_day", "ends before it begins");
+}
+
 template <class Member>
 void checkMember(const Member&, std::string_view, Complaint&) {}
 void checkMember(const Day& day, std::string_view column, Complaint& c) {
@@ -182,8 +197,11 @@ concept HasLabel = requires(const Row& row) {
 template <HasLabel Row>
 Result<void> checkLabels(const Snapshot& next) {
     std::unordered_set<std::string_view> seen;
+    const auto isTaken = [&](const std::string& label) {
+        return std::is_same_v<Row, Batch> && next.isLabelOfOtherSeason(label);
+    };
     for (const auto& row : next.all<Row>())
-        if (!seen.insert(row->label).second)
+        if (!seen.insert(row->label).second || isTaken(row->label))
             return Error{std::string(ColumnsOf<Row>::table) +
                          ".label: is there already: " + row->label};
     return {};
@@ -228,6 +246,10 @@ template Result<void> checkRow(const Order&);
 template Result<void> checkRow(const WeatherDay&);
 template Result<void> checkRow(const OwnTask&);
 template Result<void> checkRow(const TaskDone&);
+template Result<void> checkRow(const ClimateMonth&);
+template Result<void> checkRow(const DroneSighting&);
+template Result<void> checkRow(const YardNote&);
+template Result<void> checkRow(const MatingStay&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;

@@ -7,6 +7,14 @@
 
 namespace tenthday {
 
+Result<void> checkStart(const Snapshot& snapshot, const std::string& label, Day day) {
+    const auto season = snapshot.season();
+    if (snapshot.seasonId().isNone() || snapshot.startDays().contains(day)) return {};
+    return Error{"batch " + label + ": " + toText(day) + " is outside the season, " +
+                 toText(season.first) + " to " + toText(season.last) +
+                 "; seasons are added and made longer in Set-up"};
+}
+
 void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
     for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
         if (placement->done) continue;
@@ -38,6 +46,7 @@ Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
                          ": is grafted, and nothing of it is planned ahead that could move"};
         return changes;
     }
+    if (auto good = checkStart(snapshot, batch->label, day); !good) return good.error();
     Batch moved = *batch;
     moved.day = day;
     changes.edit(batch, moved);

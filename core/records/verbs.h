@@ -6,8 +6,11 @@ namespace tenthday {
 
 /// Moves a batch so that its start falls on `day`; its planned placements and make-ups move along.
 /// Once grafted, only what is planned ahead of today moves, by as many days as the graft would.
-/// Empty when nothing changes.
+/// Empty when nothing changes; refused outside the season (checkStart).
 [[nodiscard]] Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> batch, Day day);
+
+/// Refuses a start outside the season shown: the batch would be kept and not seen again.
+[[nodiscard]] Result<void> checkStart(const Snapshot& snapshot, const std::string& label, Day day);
 
 /// Placements of a batch that are not done yet move by so many days. Adds to `changes`.
 void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes);

@@ -14,7 +14,7 @@ namespace tenthday {
 /// tick survives when the task moves.
 struct TaskKey {
     TaskRule rule{};
-    Uuid subject;  ///< batch, make-up, stocking or own task
+    Uuid subject;  ///< batch, make-up, brood put in, stocking or own task
     Uuid place;    ///< builder or yard; none where there is none
     std::int32_t occurrence = 0;
     friend auto operator<=>(const TaskKey&, const TaskKey&) = default;

@@ -283,12 +283,11 @@ private:
     /// The first look on the first day of its window, the second on the last: only then are all
     /// wild cells begun.
     void wildLooks(const BuilderOutlook& builder) {
-        std::int32_t number = 0;
         for (const auto& clock : builder.clocks) {
             const auto look = [&](TaskRule rule, const DayWindow& window, Day day,
                                   std::optional<Day> ticked) {
-                auto& task = add(rule, builder.builder->id.uuid, builder.builder->id.uuid, number,
-                                 day, builder.builder->label);
+                auto& task = add(rule, clock.cause, builder.builder->id.uuid, 0, day,
+                                 builder.builder->label);
                 task.window = window;
                 task.done = ticked;
                 in(task, builder.builder->id);
@@ -297,7 +296,6 @@ private:
                  clock.firstTicked ? clock.firstTicked : clock.secondTicked);
             look(TaskRule::SecondWildLook, clock.secondLook, clock.secondLook.last,
                  clock.secondTicked);
-            ++number;
         }
     }
 

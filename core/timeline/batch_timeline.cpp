@@ -21,6 +21,26 @@ std::optional<Moment> firstSeen(const BatchInputs& inputs, OutcomeKind kind) {
     return first;
 }
 
+/// Counted started cells: of the whole batch; else the newest of each bar, where all are counted.
+std::optional<double> startedAsCounted(const BatchInputs& inputs) {
+    const auto newest = [&](std::optional<std::int32_t> bar) {
+        Ptr<Outcome> found;
+        for (const auto& outcome : inputs.outcomes)
+            if (outcome->kind == OutcomeKind::TakeCount && outcome->bar == bar && outcome->count &&
+                (!found || outcome->day >= found->day))
+                found = outcome;
+        return found;
+    };
+    if (const auto whole = newest({})) return whole->count->value;
+    double sum = 0;
+    for (const auto& bar : inputs.bars) {
+        const auto count = newest(bar->bar);
+        if (!count) return std::nullopt;
+        sum += count->count->value;
+    }
+    return inputs.bars.empty() ? std::nullopt : std::optional(sum);
+}
+
 /// Cells given before they are sealed count for the whole batch only when they are all of it: else
 /// the rest still hangs in its box until the method's end.
 bool isPartGivenOpen(const BatchInputs& inputs, Moment sealed) {
@@ -31,9 +51,7 @@ bool isPartGivenOpen(const BatchInputs& inputs, Moment sealed) {
     double grafted = 0;
     for (const auto& bar : inputs.bars) grafted += bar->cells.value;
     double started = grafted * (*inputs.facts)[Fact::Accepted];
-    for (const auto& outcome : inputs.outcomes)
-        if (outcome->kind == OutcomeKind::TakeCount && !outcome->bar && outcome->count)
-            started = outcome->count->value;
+    if (const auto counted = startedAsCounted(inputs)) started = *counted;
     return open > 0 && open < std::lround(started);
 }
 

@@ -107,7 +107,8 @@ TEST_F(Migration, AnOlderBookIsNotReadInPassing) {
 /// A book as schema 1 left it: without the user's own tasks.
 TEST_F(Migration, ABookOfSchemaOneBecomesOneOfToday) {
     const auto path = makeSmallBook();
-    for (const char* table : {"own_task", "task_done", "orders", "weather_day"})
+    for (const char* table : {"own_task", "task_done", "orders", "weather_day", "climate_month",
+                              "drone_sighting", "yard_note", "mating_stay"})
         tamper(path, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));
     tamper(path, QStringLiteral("PRAGMA user_version = 1"));
     const auto book = open(path);

@@ -174,11 +174,16 @@ TEST_F(DeskTest, AReadOnlyBookShowsAndPreviewsButRefusesEdits) {
 TEST_F(DeskTest, ShowsAnotherSeasonAndForgetsUndo) {
     ChangeSet changes;
     changes.add(Season{id<Season>(2), 1, "2028", day("2028-04-01"), day("2028-09-30")});
+    std::vector<std::string> labels;
+    for (const auto& batch : desk_->snapshot().all<Batch>()) labels.push_back(batch->label);
+    ASSERT_FALSE(labels.empty());
+    EXPECT_FALSE(desk_->snapshot().isLabelOfOtherSeason(labels[0]));
     ASSERT_TRUE(desk_->apply(changes));
     ASSERT_TRUE(desk_->showSeason(id<Season>(2)));
     EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
     EXPECT_TRUE(desk_->outlook()->batches.empty());
     EXPECT_FALSE(desk_->canUndo());
+    for (const auto& label : labels) EXPECT_TRUE(desk_->snapshot().isLabelOfOtherSeason(label));
     EXPECT_FALSE(desk_->showSeason(id<Season>(3)));
     EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
 }

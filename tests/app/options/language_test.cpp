@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 
 #include "options/settings.h"
+#include "screen_text/batch_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/window_text.h"
 
@@ -63,6 +64,8 @@ TEST_F(LanguageTest, GermanFrenchAndSpanishSpeak) {
     EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Fichier"));
     EXPECT_EQ(chart_text::cells(0), QStringLiteral("0 cellule"));
     EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 cellules"));
+    // What a language lacks stays English, with English plurals.
+    EXPECT_EQ(batch_text::repeatMore(3), QStringLiteral("batches more"));
     useTexts(Language::Spanish);
     EXPECT_EQ(window_text::fileMenu(), QStringLiteral("&Archivo"));
     EXPECT_EQ(chart_text::cells(4), QStringLiteral("4 celdas"));

@@ -17,6 +17,7 @@
 #include "book/new_book.h"
 #include "exchange/example.h"
 #include "setup/in_use_dialog.h"
+#include "weather/flying_seasons.h"
 
 namespace tenthday {
 namespace {
@@ -185,6 +186,33 @@ TEST_F(SetupPageTest, WhatIsUnusedIsDeletedAndComesBack) {
     EXPECT_EQ(desk_->snapshot().all<DayOff>().size(), before.all<DayOff>().size() - 1);
     ASSERT_TRUE(desk_->undo());
     EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(SetupPageTest, TheNextSeasonIsAddedAndOneWithBatchesStays) {
+    openExample();
+    goTo(setup_text::Kind::Seasons);
+    const auto before = desk_->snapshot().all<Season>().size();
+    QTest::mouseClick(&page_->addButton(), Qt::LeftButton);
+    QTest::mouseClick(&page_->form().saveButton(), Qt::LeftButton);
+    ASSERT_EQ(desk_->snapshot().all<Season>().size(), before + 1)
+        << page_->form().told().toStdString();
+    const auto next = findByLabel<Season>(desk_->snapshot(), "2028");
+    ASSERT_TRUE(next);
+    EXPECT_EQ(yearsBefore(next->from, 1), desk_->snapshot().season().first);
+    // The one with batches cannot be made so short that they would stand in none.
+    chooseRow(QStringLiteral("2027"));
+    auto& until = field<QLineEdit>(setup_text::name(setup_text::Name::Until));
+    until.setFocus();
+    until.selectAll();
+    QTest::keyClicks(&until, setup_text::day(desk_->snapshot().season().first + Days{20}));
+    QTest::keyClick(&until, Qt::Key_Return);
+    EXPECT_TRUE(page_->form().isDirty());
+    EXPECT_EQ(findByLabel<Season>(desk_->snapshot(), "2027")->until,
+              desk_->snapshot().season().last);
+    page_->form().discardButton().click();
+    page_->table().setFocus();
+    QTest::keyClick(&page_->table(), Qt::Key_Delete);
+    EXPECT_TRUE(findByLabel<Season>(desk_->snapshot(), "2027"));
 }
 
 TEST_F(SetupPageTest, AUsedMethodIsCopied) {

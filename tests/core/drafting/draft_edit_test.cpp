@@ -203,6 +203,132 @@ TEST(DraftEdit, OneMakeUpServesTwoBatchesOfADay) {
     }
 }
 
+TEST(DraftEdit, MovedOntoAMakeUpThatServesItGivesItsOwnUp) {
+    auto maker = season();
+    maker.makeUp("Box", "2027-06-17", 17, false).batch("10", "2027-06-18", 15, 14, "Box");
+    auto draft = draftOf(maker.snapshot(), maker.batchId("10"));
+    draft.day = day("2027-06-11");
+    const auto together = saved(maker.snapshot(), draft);
+    EXPECT_EQ(makeUpDays(together), (std::vector{day("2027-06-10")}));
+    auto again = draftOf(together, maker.batchId("10"));
+    again.day = day("2027-06-18");
+    EXPECT_EQ(makeUpDays(saved(together, again)),
+              (std::vector{day("2027-06-10"), day("2027-06-17")}));
+}
+
+/// Two builders made up for one batch, one with open brood and one without.
+SeasonMaker mixedMakeUps() {
+    auto maker = season("2027-06-11");
+    maker.makeUp("Other", "2027-06-10", 18, true).bar("9", 2, 10, "Other");
+    return maker;
+}
+
+TEST(DraftEdit, WhatWasMadeUpStaysAsItWas) {
+    const auto maker = mixedMakeUps();
+    auto draft = draftOf(maker.snapshot(), maker.batchId("9"));
+    draft.day = day("2027-06-12");
+    draft.bars.push_back({0, {}, Cells{5}, {maker.builderId("Box")}, {}});
+    const auto after = saved(maker.snapshot(), draft);
+    const auto before = maker.snapshot();
+    for (const auto& makeUp : before.all<MakeUp>()) EXPECT_EQ(*after.find(makeUp->id), *makeUp);
+    draft.makeUp = MakeUpPlan::WithoutOpenBrood;  // said so: now it counts
+    const auto replanned = saved(before, draft);
+    for (const auto& makeUp : replanned.all<MakeUp>()) EXPECT_FALSE(makeUp->openBrood);
+}
+
+TEST(DraftEdit, ATakeCountsFromTheGraftAsItWas) {
+    const auto early =
+        season("2027-06-12").outcome("9", OutcomeKind::Graft, "2027-06-10", 14).snapshot();
+    auto draft = draftOf(early, (*early.all<Batch>().begin())->id);
+    draft.bars[0].taken = Cells{9};
+    EXPECT_EQ(takeCountOf(saved(early, draft), draft.id, 1, true)->day, day("2027-06-12"));
+    const auto late =
+        season("2027-06-20").outcome("9", OutcomeKind::Graft, "2027-06-15", 14).snapshot();
+    EXPECT_EQ(takeCountOf(saved(late, draft), draft.id, 1, true)->day, day("2027-06-18"));
+}
+
+TEST(DraftEdit, ACountOfTheWholeBecomesThatOfItsBarWhenAnotherComes) {
+    const auto maker = season("2027-06-20").outcome("9", OutcomeKind::TakeCount, "2027-06-12", 11);
+    auto draft = draftOf(maker.snapshot(), maker.batchId("9"));
+    ASSERT_EQ(draft.bars[0].taken, Cells{11});
+    draft.bars.push_back({0, {}, Cells{7}, {maker.builderId("Box")}, {}});
+    const auto after = saved(maker.snapshot(), draft);
+    ASSERT_EQ(after.all<Outcome>().size(), 1U);
+    const auto count = *after.all<Outcome>().begin();
+    EXPECT_EQ(count->bar, 1);
+    EXPECT_EQ(count->day, day("2027-06-12"));
+}
+
+TEST(DraftEdit, AClearedTakeDoesNotGiveWayToAnOlderOne) {
+    const auto maker = season("2027-06-20")
+                           .outcome("9", OutcomeKind::TakeCount, "2027-06-12", 11, {}, 1)
+                           .outcome("9", OutcomeKind::TakeCount, "2027-06-14", 10, {}, 1);
+    auto draft = draftOf(maker.snapshot(), maker.batchId("9"));
+    EXPECT_EQ(draft.bars[0].taken, Cells{10});
+    draft.bars[0].taken.reset();
+    EXPECT_FALSE(draftOf(saved(maker.snapshot(), draft), draft.id).bars[0].taken);
+}
+
+TEST(DraftEdit, OutsideTheSeasonIsRefusedAlsoForRepeats) {
+    const auto maker = season();  // the year 2027
+    auto draft = newDraft(maker.snapshot(), day("2027-12-20"), kNew);
+    EXPECT_TRUE(changesOf(maker.snapshot(), draft, {}, freshIds()));
+    const auto repeated = changesOf(maker.snapshot(), draft, {Days{4}, 3}, freshIds());
+    ASSERT_FALSE(repeated);
+    EXPECT_NE(repeated.error().text.find("outside the season"), std::string::npos);
+    draft.day = day("2028-01-02");
+    EXPECT_FALSE(changesOf(maker.snapshot(), draft, {}, freshIds()));
+    EXPECT_FALSE(moveBatch(maker.snapshot(), maker.batchId("9"), day("2028-01-02")));
+}
+
+TEST(DraftEdit, LabelsOfOtherSeasonsAreTaken) {
+    auto snapshot = season().snapshot();
+    snapshot.setLabelsOfOtherSeasons({"10", "11"});
+    EXPECT_EQ(nextLabel(snapshot), "12");
+    auto draft = newDraft(snapshot, day("2027-07-20"), kNew);
+    draft.label = "11";
+    const auto changes = changesOf(snapshot, draft, {}, freshIds());
+    ASSERT_FALSE(changes);
+    EXPECT_NE(changes.error().text.find("is there already"), std::string::npos);
+}
+
+TEST(DraftEdit, AGraftedBatchWithOneAgeCanBeEdited) {
+    auto maker = season("2027-06-13").outcome("9", OutcomeKind::Graft, "2027-06-11", 14);
+    auto before = maker.snapshot();
+    ChangeSet one;
+    const auto row = before.find(maker.batchId("9"));
+    Batch aged = *row;
+    aged.larvaFromH = 12;
+    one.edit(row, aged);
+    before = applied(before, one).value();
+    auto draft = draftOf(before, row->id);
+    draft.note = "told";
+    EXPECT_EQ(saved(before, draft).find(row->id)->larvaToH, std::nullopt);
+    draft.larvaToH = 12;  // as a form reads one age
+    EXPECT_EQ(saved(before, draft).find(row->id)->larvaToH, std::nullopt);
+}
+
+TEST(NewDraft, LeavesOutWhatIsRetired) {
+    auto maker = season();
+    auto snapshot = maker.snapshot();
+    ChangeSet changes;
+    Queen queen{id<Queen>(1), 1, "Rowan", {}, {}, {}, day("2027-03-01"), day("2027-06-30"), {}};
+    changes.add(queen);
+    const auto bar = *snapshot.all<BatchBar>().begin();
+    BatchBar of = *bar;
+    of.breeder = queen.id;
+    changes.edit(bar, of);
+    const auto box = snapshot.find(maker.builderId("Box"));
+    Builder gone = *box;
+    gone.until = day("2027-06-30");
+    changes.edit(box, gone);
+    snapshot = applied(snapshot, changes).value();
+    EXPECT_EQ(newDraft(snapshot, day("2027-06-20"), kNew).bars[0].breeder, queen.id);
+    const auto later = newDraft(snapshot, day("2027-07-20"), kNew);
+    EXPECT_FALSE(later.bars[0].breeder);
+    EXPECT_EQ(later.bars[0].steps[0], maker.builderId("Other"));
+}
+
 TEST(DraftEdit, ABatchWithoutAMakeUpMovedNearOneLeavesIt) {
     auto maker = season();
     maker.batch("10", "2027-07-02", 15, 14, "Box");

@@ -128,6 +128,10 @@ TEST(Import, TheSameFileTwiceChangesNothing) {
         {"shares", "batch,yard,cells\n701,Heron,12\n"},
         {"placements", "batch,box,side,day,done\n701,7,A,2027-05-20,yes\n"},
         {"outcomes", "batch,bar,kind,day,count\n701,1,take_count,2027-05-11,9\n"},
+        {"climate", "month,tmax_c,rain_days\n5,17.4,9.5\n"},
+        {"drones", "yard,day,stage\nHeron,2027-05-01,sealed\n"},
+        {"yardnotes", "yard,kind,from,until\nHeron,flow,2027-05-01,2027-05-20\n"},
+        {"matings", "batch,yard,from,until\n701,Dike,2027-05-26,2027-06-05\n"},
         {"daysoff", "from,until\n2027-05-30,2027-05-30\n"},
         {"owntasks", "day,yard,text\n2027-05-30,Heron,order cages\n"},
         {"ticks", "rule,subject,day\ngraft,01900000-0000-7000-8000-000000000001,2027-05-30\n"}};

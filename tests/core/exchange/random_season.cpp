@@ -105,6 +105,17 @@ private:
                            maybe(Tenths{low}), maybe(Tenths{number(0, 500)}),
                            maybe(Tenths{number(0, 200)}), maybe(chance())});
         }
+        for (int month = 1; month <= 12; ++month)
+            if (chance())
+                add(ClimateMonth{id<ClimateMonth>(), 1, month, Tenths{number(-100, 300)},
+                                 maybe(Tenths{number(0, 280)})});
+        for (int i = number(0, 3); i > 0; --i) {
+            date += Days{1};
+            add(DroneSighting{id<DroneSighting>(), 1, oneOf(yards_), date, token<DroneStage>(),
+                              maybe(number(0, 30)), note()});
+            add(YardNote{id<YardNote>(), 1, oneOf(yards_), token<YardNoteKind>(), date,
+                         date + Days{number(0, 30)}, note()});
+        }
         for (int i = number(0, 3); i > 0; --i)
             add(OwnTask{id<OwnTask>(), 1, day(), maybe(oneOf(yards_)), label(), chance()});
         for (int i = number(0, 3); i > 0; --i)
@@ -248,6 +259,9 @@ private:
                             note()});
         }
         add(BatchShare{id<BatchShare>(), 1, batch, oneOf(yards_), Cells{number(0, 60)}});
+        if (const Day there = day(); chance())
+            add(MatingStay{id<MatingStay>(), 1, batch, maybe(oneOf(yards_)), there,
+                           there + Days{number(0, 20)}});
         makePlacements(batch);
     }
 

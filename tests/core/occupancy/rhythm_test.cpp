@@ -169,5 +169,25 @@ TEST(Finishers, SeveralOnOneStarterShareABatchByItsBars) {
               0.02);
 }
 
+TEST(Builders, OutOfTheirDaysAreNotFree) {
+    auto maker = inTurn(20, "one box");
+    auto snapshot = maker.snapshot();
+    ChangeSet changes;
+    const auto box = snapshot.find(maker.builderId("Box"));
+    Builder late = *box;
+    late.from = day("2027-06-01");
+    changes.edit(box, late);
+    OutlookMemo memo;
+    EXPECT_EQ(tooSoon(outlookOf(applied(snapshot, changes).value(), memo), "Box").front(),
+              "1 free 2027-06-01");
+    Builder gone = *box;
+    gone.from = day("2025-04-01");
+    gone.until = day("2026-09-01");
+    ChangeSet before;
+    before.edit(box, gone);
+    const auto told = tooSoon(outlookOf(applied(snapshot, before).value(), memo), "Box");
+    EXPECT_EQ(told.size(), 4U) << "it ended before the season";
+}
+
 }  // namespace
 }  // namespace tenthday

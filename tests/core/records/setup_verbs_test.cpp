@@ -89,6 +89,25 @@ TEST(ChangeBoxes, ALayoutIsRefusedWhileItsNucsHoldSomething) {
               std::string::npos);
 }
 
+TEST(ChangeBoxes, NowhereIsRefusedLikeRetiringWhileNucsHoldSomething) {
+    auto maker = season();
+    maker.stock("Q1/A", "2027-06-12");
+    const auto before = maker.snapshot();
+    const auto box = findByLabel<Box>(before, "Q1")->id;
+    BoxChange change;
+    change.move = BoxChange::Move{std::nullopt, day("2027-06-10")};
+    EXPECT_NE(refusal(changeBoxes(before, {box}, change, freshIds())).find("2027-06-12"),
+              std::string::npos);
+    change.move->from = day("2027-06-20");
+    const auto next = after(before, changeBoxes(before, {box}, change, freshIds()));
+    EXPECT_FALSE(yardOn(next, box, day("2027-06-20")));
+    // And it cannot be dated back to where they still hold something.
+    BoxChange earlier;
+    earlier.stayDay = {stayOn(next, box, day("2027-06-20"))->id, day("2027-06-11")};
+    EXPECT_NE(refusal(changeBoxes(next, {box}, earlier, freshIds())).find("2027-06-12"),
+              std::string::npos);
+}
+
 TEST(RetireBoxes, StandNowhereFromThatDayOn) {
     auto maker = season();
     maker.stock("Q2/-", "2027-05-12");
@@ -196,6 +215,11 @@ TEST(Retire, ABuilderAndABreederEndTheDayBefore) {
     const auto next =
         after(before, retireBuilder(before, maker.builderId("Box"), day("2027-07-01")));
     EXPECT_EQ(next.find(maker.builderId("Box"))->until, day("2027-06-30"));
+    EXPECT_EQ(after(next, retireBuilder(next, maker.builderId("Box"), day("2027-08-01")))
+                  .find(maker.builderId("Box"))
+                  ->until,
+              day("2027-06-30"))
+        << "retiring again does not prolong it";
     EXPECT_FALSE(retireBuilder(before, maker.builderId("Box"), day("2026-01-01")));
 }
 

@@ -145,6 +145,54 @@ TEST(Tasks, ALookEarlyInItsWindowIsTickedByItsNote) {
     EXPECT_FALSE(only(tasks, TaskRule::SecondWildLook).done);
 }
 
+/// The danger of a wild queen, told while cells hang in the box.
+bool warnsOfWildQueens(const Outlook& outlook) {
+    return std::any_of(
+        outlook.findings.begin(), outlook.findings.end(),
+        [](const Finding& finding) { return finding.kind == FindingKind::WildQueenOverdue; });
+}
+
+TEST(Tasks, ATickedSecondLookEndsTheClockAndUntickingBringsItBack) {
+    const auto maker = season("2027-06-19");  // day 9 from the make-up
+    auto snapshot = maker.snapshot();
+    OutlookMemo memo;
+    auto outlook = outlookOf(snapshot, memo);
+    ASSERT_TRUE(warnsOfWildQueens(*outlook));
+    const auto tasks = tasksOf(*outlook);
+    const auto& look = only(tasks, TaskRule::SecondWildLook);
+    const auto id = test::id<TaskDone>(5);
+    const auto early = applied(snapshot, tick(snapshot, look, day("2027-06-17"), id)).value();
+    EXPECT_TRUE(warnsOfWildQueens(*outlookOf(early, memo))) << "not all cells were begun then";
+    snapshot = applied(snapshot, tick(snapshot, look, day("2027-06-19"), id)).value();
+    outlook = outlookOf(snapshot, memo);
+    EXPECT_FALSE(warnsOfWildQueens(*outlook));
+    EXPECT_TRUE(only(tasksOf(*outlook), TaskRule::SecondWildLook).done);
+    snapshot = applied(snapshot, tick(snapshot, look, std::nullopt, id)).value();
+    EXPECT_TRUE(warnsOfWildQueens(*outlookOf(snapshot, memo)));
+}
+
+TEST(Tasks, ATickedLookStaysWithItsClockWhenAnEarlierOneComes) {
+    const auto maker = season("2027-06-17");
+    auto snapshot = maker.snapshot();
+    OutlookMemo memo;
+    const auto before = tasksOf(*outlookOf(snapshot, memo));
+    const auto key = only(before, TaskRule::FirstWildLook).key;
+    ChangeSet brood;
+    BuilderNote note;
+    note.id = test::id<BuilderNote>(5);
+    note.builder = maker.builderId("Box");
+    note.kind = BuilderNoteKind::BroodIn;
+    note.day = day("2027-06-04");
+    note.openBrood = true;
+    brood.add(note);
+    snapshot = applied(snapshot, brood).value();
+    const auto after = tasksOf(*outlookOf(snapshot, memo));
+    const auto same =
+        std::find_if(after.begin(), after.end(), [&](const Task& task) { return task.key == key; });
+    ASSERT_NE(same, after.end());
+    EXPECT_EQ(same->window, only(before, TaskRule::FirstWildLook).window);
+}
+
 TEST(Tasks, NucsLookedAtLeaveTheFirstLook) {
     auto maker = season("2027-07-08");
     for (int i = 1; i <= 10; ++i)

@@ -3979,5 +3979,13 @@
         <source>▲ make up on %1: that day is past</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Spread (standard deviation) of the daily maximum around its monthly mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of days that keep the weather of the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -80,6 +80,9 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "A flying day has no more wind than this"),
     QT_TRANSLATE_NOOP("Words", "A flying day has less rain than this"),
     QT_TRANSLATE_NOOP("Words", "Past years also serve shifted by up to so many days"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) of the daily maximum around its monthly mean"),
+    QT_TRANSLATE_NOOP("Words", "Share of days that keep the weather of the day before"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

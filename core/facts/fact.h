@@ -73,6 +73,8 @@ enum class Fact : std::uint8_t {
     FlyWindMs,
     FlyRainMm,
     SeasonShiftD,
+    TmaxSdC,
+    FlyPersistence,
 };
 
 template <>
@@ -142,6 +144,8 @@ struct TokensOf<Fact> {
         "fly_wind_ms",
         "fly_rain_mm",
         "season_shift_d",
+        "tmax_sd_c",
+        "fly_persistence",
     });
 };
 

@@ -113,6 +113,30 @@ TEST(MatingChain, AgreesWithVirginsInDrawnWeather) {
     EXPECT_GE(losing, 5) << "climates in which some mate and some do not";
 }
 
+/// Twelve means stand in for the record they are made from. Where flying days are many they do so
+/// within a day; in a cool spring the record of four years is too short to say more.
+TEST(MatingChain, OfSeattlesMeansIsNearItsRecord) {
+    const Facts facts;
+    const auto limits = flyingLimits(facts);
+    std::vector<FlyingChainDay> days;
+    for (const auto& chance :
+         flyingChances(test::seattleClimate(), kYear, limits, facts[Fact::TmaxSdC]))
+        days.push_back({chance, {}});
+    const MatingTable chain(facts, chainOf(days, facts[Fact::FlyPersistence]));
+    const MatingTable record(
+        facts, std::make_shared<const FlyingSeasons>(test::seattleFlying(limits), kYear, kYear, 7));
+    const auto meanAge = [](const EmergenceDay& ahead) {
+        double sum = 0;
+        for (std::size_t age = 0; age < ahead.eggsAtAge.size(); ++age)
+            sum += static_cast<double>(age) * ahead.eggsAtAge[age];
+        return sum / (1 - ahead.neverMates);
+    };
+    for (Day d = day("2027-05-15"); d <= day("2027-09-15"); d += Days{1}) {
+        EXPECT_NEAR(meanAge(*chain.find(d)), meanAge(*record.find(d)), 1) << toText(d);
+        EXPECT_NEAR(chain.find(d)->neverMates, record.find(d)->neverMates, 0.05) << toText(d);
+    }
+}
+
 TEST(MatingChain, LastingBadWeatherLosesMoreThanTheSameScattered) {
     const auto lost = [](double r) {
         return MatingTable(Facts(), chainOf(always(0.3), r)).find(day("2027-06-01"))->neverMates;

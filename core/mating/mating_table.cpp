@@ -143,8 +143,9 @@ void MatingTable::fillFromSeasons(const Facts& facts) {
     const auto rules = rulesOf(facts);
     firstDay_ = seasons_->window().first;
     const auto days = std::max(seasons_->window().size() - rules.lastAge, 0);
-    const auto ages = static_cast<std::size_t>(rules.lastAge + rules.eggsAfter + 1);
-    days_.assign(static_cast<std::size_t>(days), {0, std::vector<double>(ages)});
+    const std::int32_t ages = rules.lastAge + rules.eggsAfter + 1;
+    days_.assign(static_cast<std::size_t>(days),
+                 {0, std::vector<double>(static_cast<std::size_t>(ages))});
     const double weight = 1.0 / static_cast<double>(seasons_->size());
     for (std::size_t season = 0; season < seasons_->size(); ++season) {
         const NextFlight next(seasons_->days(season));

@@ -91,6 +91,9 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "From emergence to eggs, counted back from winter"),
     QT_TRANSLATE_NOOP("Words",
                       "Virgins that should find flying weather within the season of grafts"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) of the daily maximum around its monthly mean"),
+    QT_TRANSLATE_NOOP("Words", "Share of days that keep the weather of the day before"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

@@ -83,6 +83,8 @@ enum class Fact : std::uint8_t {
     DronesBeforeOutD,
     WinterEggsD,
     SeasonMatingShare,
+    TmaxSdC,
+    FlyPersistence,
 };
 
 template <>
@@ -162,6 +164,8 @@ struct TokensOf<Fact> {
         "drones_before_out_d",
         "winter_eggs_d",
         "season_mating_share",
+        "tmax_sd_c",
+        "fly_persistence",
     });
 };
 

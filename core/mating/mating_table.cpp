@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace tenthday {
 namespace {
@@ -50,6 +51,27 @@ Rules rulesOf(const Facts& facts) {
     return rules;
 }
 
+/// A chain's waits for the next flying day, from each day of its window.
+struct Waits {
+    std::vector<std::vector<double>> from;
+    std::vector<std::vector<double>> afterFlying;
+};
+
+Waits waitsOf(const FlyingChain& chain, std::int32_t days) {
+    Waits waits;
+    for (Day day = chain.window().first; day <= chain.window().last; day += Days{1}) {
+        waits.from.push_back(chain.waitFrom(day, days));
+        waits.afterFlying.push_back(chain.waitAfterFlying(day, days));
+    }
+    return waits;
+}
+
+/// Hands a share of the virgins out over the days of a wait, and returns those left after them.
+double handOut(double share, const std::vector<double>& wait, std::span<double> days) {
+    for (std::size_t k = 0; k < days.size(); ++k) days[k] += share * (wait[k] - wait[k + 1]);
+    return share * wait[days.size()];
+}
+
 /// Adds one season's chances for virgins of one day.
 void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, const Rules& rules,
          double weight) {
@@ -71,21 +93,55 @@ void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, cons
     }
 }
 
+/// The chances of virgins of one day, all of whose flying age a chain covers.
+EmergenceDay chancesOf(std::size_t emergence, const Waits& waits, const Rules& rules) {
+    const auto eggsAfter = static_cast<std::size_t>(rules.eggsAfter);
+    const auto end = static_cast<std::size_t>(rules.lastAge) + 1;
+    EmergenceDay day{0, std::vector<double>(end + eggsAfter)};
+    std::vector<double> firstAt(end);  // share with their first flying day at each age
+    for (std::size_t i = 0; i < rules.flightShares.size(); ++i) {
+        const auto due = std::min(static_cast<std::size_t>(rules.firstFlight) + i, end);
+        day.neverMates += due == end ? rules.flightShares[i]
+                                     : handOut(rules.flightShares[i], waits.from[emergence + due],
+                                               std::span(firstAt).subspan(due));
+    }
+    const std::span eggs(day.eggsAtAge);
+    for (auto age = static_cast<std::size_t>(rules.firstFlight); age < end; ++age) {
+        eggs[age + eggsAfter] += firstAt[age] * (1 - rules.secondShare);
+        day.neverMates +=
+            handOut(firstAt[age] * rules.secondShare, waits.afterFlying[emergence + age],
+                    eggs.subspan(age + 1 + eggsAfter));
+    }
+    return day;
+}
+
 }  // namespace
 
 MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons)
+    : MatingTable(facts, std::move(seasons), nullptr) {
+    if (seasons_ && seasons_->size() > 0) fillFromSeasons(facts);
+}
+
+MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingChain> chain)
+    : MatingTable(facts, nullptr, std::move(chain)) {
+    if (chain_) fillFromChain(facts);
+}
+
+MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons,
+                         std::shared_ptr<const FlyingChain> chain)
     : seasons_(std::move(seasons)),
+      chain_(std::move(chain)),
       flightShares_{facts[Fact::FlightShare1], facts[Fact::FlightShare2],
                     facts[Fact::FlightShare3]},
       fixedMeanH_(facts[Fact::FirstEggsD] * 24),
       fixedSdH_(facts[Fact::FirstEggsSdD] * 24) {
     for (std::size_t i = 0; i < flightHours_.size(); ++i)
         flightHours_[i] = (facts[Fact::FirstFlightD] + static_cast<double>(i)) * 24;
-    if (seasons_ && seasons_->size() > 0) fill(facts);
 }
 
-void MatingTable::fill(const Facts& facts) {
+void MatingTable::fillFromSeasons(const Facts& facts) {
     const auto rules = rulesOf(facts);
+    firstDay_ = seasons_->window().first;
     const auto days = std::max(seasons_->window().size() - rules.lastAge, 0);
     const std::int32_t ages = rules.lastAge + rules.eggsAfter + 1;
     days_.assign(static_cast<std::size_t>(days),
@@ -93,20 +149,39 @@ void MatingTable::fill(const Facts& facts) {
     const double weight = 1.0 / static_cast<double>(seasons_->size());
     for (std::size_t season = 0; season < seasons_->size(); ++season) {
         const NextFlight next(seasons_->days(season));
-        for (std::int32_t day = 0; day < days; ++day)
-            add(days_[static_cast<std::size_t>(day)], day, next, rules, weight);
+        for (std::size_t day = 0; day < days_.size(); ++day)
+            add(days_[day], static_cast<std::int32_t>(day), next, rules, weight);
+    }
+}
+
+void MatingTable::fillFromChain(const Facts& facts) {
+    const auto rules = rulesOf(facts);
+    const auto& window = chain_->window();
+    firstDay_ = window.first;
+    const auto waits = waitsOf(*chain_, rules.lastAge + 1);
+    days_.resize(static_cast<std::size_t>(std::max(window.size() - rules.lastAge, 0)));
+    for (std::size_t i = 0; i < days_.size(); ++i) {
+        const Day emergence = firstDay_ + Days{static_cast<int>(i)};
+        const DayWindow flyingAge{emergence + Days{rules.firstFlight},
+                                  emergence + Days{rules.lastAge}};
+        if (chain_->covers(flyingAge)) days_[i] = chancesOf(i, waits, rules);
     }
 }
 
 const EmergenceDay* MatingTable::find(Day emergence) const {
-    if (!seasons_) return nullptr;
-    const auto at = (emergence - seasons_->window().first).count();
-    return at >= 0 && at < static_cast<std::int64_t>(days_.size())
-               ? &days_[static_cast<std::size_t>(at)]
-               : nullptr;
+    const auto at = (emergence - firstDay_).count();
+    if (at < 0 || at >= static_cast<std::int64_t>(days_.size())) return nullptr;
+    const auto& day = days_[static_cast<std::size_t>(at)];
+    return day.eggsAtAge.empty() ? nullptr : &day;
 }
 
 bool MatingTable::knowsWeather(Day emergence) const { return find(emergence) != nullptr; }
+
+bool MatingTable::knowsWeather(const DayWindow& emergences) const {
+    for (Day day = emergences.first; day <= emergences.last; day += Days{1})
+        if (!knowsWeather(day)) return false;
+    return true;
+}
 
 Spread MatingTable::dueToFly(const Spread& emerged) const {
     return emerged.plusOneOf(flightHours_, flightShares_);
@@ -117,7 +192,7 @@ MatingTable::Laying MatingTable::laying(const Spread& emerged, Moment graft) con
     if (days_.empty()) return {fixed, 0, false};
     const Day first = dayOf(hoursAfter(graft, emerged.at(kTail)));
     const Day last = dayOf(hoursAfter(graft, emerged.at(1 - kTail)));
-    if (!knowsWeather(first) || !knowsWeather(last)) return {fixed, 0, false};
+    if (!knowsWeather(DayWindow{first, last})) return {fixed, 0, false};
     std::vector<double> onDay;  // chance of first eggs on each day from `first` on
     double never = 0;
     double before = 0;

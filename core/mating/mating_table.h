@@ -5,9 +5,10 @@
 #include <vector>
 
 #include "biology/spread.h"
-#include "calendar/day.h"
+#include "calendar/window.h"
 #include "facts/facts.h"
 #include "mating/egg_hours.h"
+#include "weather/flying_chain.h"
 #include "weather/flying_seasons.h"
 
 namespace tenthday {
@@ -21,21 +22,26 @@ struct EmergenceDay {
     std::vector<double> eggsAtAge;
 };
 
-/// How virgins go on from emergence; shared by all batches of a snapshot. With possible seasons it
-/// counts days on which they could fly: a virgin first flies at 6, 7 or 8 days of age, needs one
-/// flying day (a share needs a second), lays 3 days after the last, and fails if she has not mated
-/// by 21 days of age. Without seasons: one fixed figure (S61). Sources: S47, S49, S52, S58, S17.
+/// How virgins go on from emergence; shared by all batches of a snapshot. With weather it counts
+/// days on which they could fly: a virgin first flies at 6, 7 or 8 days of age, needs one flying
+/// day (a share needs a second), lays 3 days after the last, and fails if she has not mated by 21
+/// days of age. Weather is either possible seasons, all equally likely, or a chain of flying days;
+/// both are summed exactly. Without: one fixed figure (S61). Sources: S47, S49, S52, S58, S17.
 class MatingTable {
 public:
     /// @param seasons  may be null, or hold none: no weather is known
     explicit MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons = {});
+    /// @param chain  may be null: no weather is known
+    MatingTable(const Facts& facts, std::shared_ptr<const FlyingChain> chain);
 
-    /// Whether weather is reckoned with for virgins of that day: there are seasons, and their days
-    /// reach to the end of her mating age.
+    /// Whether weather is reckoned with for virgins of that day: it lies in the window of the
+    /// seasons or the chain, whose days reach to the end of her mating age; and the chain has no
+    /// gap while she could fly.
     [[nodiscard]] bool knowsWeather(Day emergence) const;
     /// The figures of one emergence day; none where weather is not known.
     [[nodiscard]] const EmergenceDay* find(Day emergence) const;
     [[nodiscard]] const std::shared_ptr<const FlyingSeasons>& seasons() const { return seasons_; }
+    [[nodiscard]] const std::shared_ptr<const FlyingChain>& chain() const { return chain_; }
 
     /// When queens with this emergence first fly, were the weather fine (S47, shares from memory).
     [[nodiscard]] Spread dueToFly(const Spread& emerged) const;
@@ -49,14 +55,20 @@ public:
     [[nodiscard]] Laying laying(const Spread& emerged, Moment graft) const;
 
 private:
-    void fill(const Facts& facts);
+    MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons,
+                std::shared_ptr<const FlyingChain> chain);
+    void fillFromSeasons(const Facts& facts);
+    void fillFromChain(const Facts& facts);
+    [[nodiscard]] bool knowsWeather(const DayWindow& emergences) const;
 
     std::shared_ptr<const FlyingSeasons> seasons_;
+    std::shared_ptr<const FlyingChain> chain_;
     std::array<double, 3> flightHours_{};
     std::array<double, 3> flightShares_{};
     double fixedMeanH_;
     double fixedSdH_;
-    std::vector<EmergenceDay> days_;  ///< from the seasons' first day on
+    Day firstDay_{};                  ///< of days_
+    std::vector<EmergenceDay> days_;  ///< no eggsAtAge: in or behind a gap
 };
 
 }  // namespace tenthday

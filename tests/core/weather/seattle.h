@@ -1,5 +1,6 @@
 /// @file seattle.h  Daily weather of Seattle, 2012 to 2015: see data/readme.txt.
 #pragma once
+#include <array>
 #include <charconv>
 #include <fstream>
 #include <sstream>
@@ -9,6 +10,7 @@
 #include <vector>
 
 #include "support/days.h"
+#include "weather/climate.h"
 #include "weather/flying_seasons.h"
 
 namespace tenthday::test {
@@ -45,6 +47,21 @@ inline std::vector<FlyingRecordDay> seattleFlying(const FlyingLimits& limits) {
     for (const auto& [on, weather] : seattle())
         days.push_back({on, isFlyingDay(weather, limits).value()});
     return days;
+}
+
+/// The same four years as twelve months; rain days are those with 1 mm or more.
+inline Climate seattleClimate() {
+    Climate climate;
+    climate.months.fill({0, 0});
+    std::array<int, 12> days{};
+    for (const auto& [on, weather] : seattle()) {
+        const auto m = unsigned{date::year_month_day{on}.month()} - 1;
+        *climate.months[m].tmaxC += *weather.tmaxC;
+        *climate.months[m].rainDays += *weather.rainMm >= 1 ? 0.25 : 0;
+        ++days[m];
+    }
+    for (std::size_t m = 0; m < days.size(); ++m) *climate.months[m].tmaxC /= days[m];
+    return climate;
 }
 
 }  // namespace tenthday::test

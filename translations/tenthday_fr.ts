@@ -2353,10 +2353,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Half of the queens that will lay have eggs by then. A virgin first flies at %1 to %2 days of age and waits for a flying day; %3 need a second one; eggs come %4 days after the last. Counted in %5 possible seasons, made from your record of %6. In those seasons %7 of the virgins find no flying day while they can still mate.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The temperature is outside what was measured; the nearest measured one was used.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4084,11 +4080,35 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Season</source>
+        <source>%1: %2 to %3</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2 to %3</source>
+        <source>Spread (standard deviation) of the daily maximum around its monthly mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of days that keep the weather of the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the weather by month in your book, with warm days more often than not in a row. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted in %1 possible seasons, made from your record of %2. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the queens that will lay have eggs by then. A virgin first flies at %1 to %2 days of age and waits for a flying day; %3 need a second one; eggs come %4 days after the last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There %1 of the virgins find no flying day while they can still mate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Se&amp;ason</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

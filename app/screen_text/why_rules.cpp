@@ -156,18 +156,30 @@ QString years(const std::vector<int>& years) {
                              : Words::tr("%1 to %2").arg(text(years.front()), text(years.back()));
 }
 
+/// What the flying days were counted in.
+QString skyOf(const MatingTable& mating) {
+    if (!mating.seasons())
+        return Words::tr(
+            "Reckoned from the weather by month in your book, with warm days more often than not "
+            "in a row. ");
+    const auto& seasons = *mating.seasons();
+    return Words::tr("Counted in %1 possible seasons, made from your record of %2. ")
+        .arg(QLocale().toString(static_cast<int>(seasons.size())), years(seasons.years()));
+}
+
 QString weather(const Told& told) {
-    const auto& seasons = *told.outlook.mating->seasons();
-    return Words::tr(
-               "Half of the queens that will lay have eggs by then. A virgin first flies at %1 to "
-               "%2 days of age and waits for a flying day; %3 need a second one; eggs come %4 "
-               "days after the last. Counted in %5 possible seasons, made from your record of %6. "
-               "In those seasons %7 of the virgins find no flying day while they can still mate.")
-        .arg(decimal(told.fact(Fact::FirstFlightD)), decimal(told.fact(Fact::FirstFlightD) + 2),
-             percent(told.fact(Fact::SecondFlightShare)),
-             decimal(told.fact(Fact::EggsAfterFlightD)),
-             QLocale().toString(static_cast<int>(seasons.size())), years(seasons.years()),
-             percent(std::round(told.batch.timeline.neverMates * 1000) / 1000));
+    const auto rule =
+        Words::tr(
+            "Half of the queens that will lay have eggs by then. A virgin first flies at %1 to %2 "
+            "days of age and waits for a flying day; %3 need a second one; eggs come %4 days "
+            "after the last.")
+            .arg(decimal(told.fact(Fact::FirstFlightD)), decimal(told.fact(Fact::FirstFlightD) + 2),
+                 percent(told.fact(Fact::SecondFlightShare)),
+                 decimal(told.fact(Fact::EggsAfterFlightD)));
+    const auto never =
+        Words::tr("There %1 of the virgins find no flying day while they can still mate.")
+            .arg(percent(std::round(told.batch.timeline.neverMates * 1000) / 1000));
+    return rule + u' ' + skyOf(*told.outlook.mating) + never;
 }
 
 QString noteOf(EventNote note) {

@@ -166,7 +166,7 @@ QString backupName(const QString& backupPath) {
 QString quit() { return Words::tr("&Quit"); }
 QString zoomIn() { return Words::tr("Zoom &in"); }
 QString zoomOut() { return Words::tr("Zoom &out"); }
-QString seasonsMenu() { return Words::tr("Seaso&n"); }
+QString seasonsMenu() { return Words::tr("Se&ason"); }
 QString season(const QString& label, Day from, Day until) {
     return Words::tr("%1: %2 to %3").arg(label, longDay(from), longDay(until));
 }

@@ -175,6 +175,14 @@ const EmergenceDay* MatingTable::find(Day emergence) const {
     return day.eggsAtAge.empty() ? nullptr : &day;
 }
 
+std::optional<bool> MatingTable::knownToFly(Day day) const {
+    return seasons_ ? seasons_->known(day) : chain_ ? chain_->known(day) : std::nullopt;
+}
+
+std::optional<double> MatingTable::chanceToFly(Day day) const {
+    return seasons_ ? seasons_->chance(day) : chain_ ? chain_->chance(day) : std::nullopt;
+}
+
 bool MatingTable::knowsWeather(Day emergence) const { return find(emergence) != nullptr; }
 
 bool MatingTable::knowsWeather(const DayWindow& emergences) const {

@@ -43,6 +43,11 @@ public:
     [[nodiscard]] const std::shared_ptr<const FlyingSeasons>& seasons() const { return seasons_; }
     [[nodiscard]] const std::shared_ptr<const FlyingChain>& chain() const { return chain_; }
 
+    /// Whether a day is a flying day, where it is recorded or forecast.
+    [[nodiscard]] std::optional<bool> knownToFly(Day day) const;
+    /// Chance that it is one, 0..1; nothing where no weather is known of it.
+    [[nodiscard]] std::optional<double> chanceToFly(Day day) const;
+
     /// When queens with this emergence first fly, were the weather fine (S47, shares from memory).
     [[nodiscard]] Spread dueToFly(const Spread& emerged) const;
 

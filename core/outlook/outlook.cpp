@@ -97,10 +97,12 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
 
 const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& snapshot) {
     const auto& weather = snapshot.all<WeatherDay>();
-    if (!mating_ || !weather_.isSame(weather) || facts_ != snapshot.factsPtr() ||
-        season_ != snapshot.season()) {
+    const auto& climate = snapshot.all<ClimateMonth>();
+    if (!mating_ || !weather_.isSame(weather) || !climate_.isSame(climate) ||
+        facts_ != snapshot.factsPtr() || season_ != snapshot.season()) {
         mating_ = matingTable(snapshot);
         weather_ = weather;
+        climate_ = climate;
         facts_ = snapshot.factsPtr();
         season_ = snapshot.season();
     }

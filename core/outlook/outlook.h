@@ -53,6 +53,7 @@ public:
 private:
     struct Entry;
     Table<WeatherDay> weather_;
+    Table<ClimateMonth> climate_;
     std::shared_ptr<const Facts> facts_;
     DayWindow season_{};
     std::shared_ptr<const MatingTable> mating_;

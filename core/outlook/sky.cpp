@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "weather/climate.h"
+
 namespace tenthday {
 namespace {
 
@@ -10,6 +12,14 @@ constexpr Days kAfter{120};
 
 std::optional<double> plain(const std::optional<Tenths>& tenths) {
     return tenths ? std::optional(tenths->value / 10.0) : std::nullopt;
+}
+
+DayWeather weatherOf(const WeatherDay& row) {
+    return {plain(row.tmaxC), plain(row.rainMm), plain(row.windMs), row.flew};
+}
+
+DayWindow daysAround(const DayWindow& season) {
+    return {season.first - kBefore, season.last + kAfter};
 }
 
 }  // namespace
@@ -22,18 +32,43 @@ std::shared_ptr<const FlyingSeasons> flyingSeasons(const Snapshot& snapshot) {
     std::vector<FlyingRecordDay> record;
     record.reserve(rows.size());
     for (const auto& row : rows)
-        if (const auto flying = isFlyingDay(
-                {plain(row->tmaxC), plain(row->rainMm), plain(row->windMs), row->flew}, limits))
+        if (const auto flying = isFlyingDay(weatherOf(*row), limits))
             record.push_back({row->date, *flying});
     const auto season = snapshot.season();
     auto seasons = std::make_shared<const FlyingSeasons>(
-        record, season, DayWindow{season.first - kBefore, season.last + kAfter},
+        record, season, daysAround(season),
         static_cast<std::int32_t>(std::lround(facts[Fact::SeasonShiftD])));
     return seasons->size() > 0 ? seasons : nullptr;
 }
 
+std::shared_ptr<const FlyingChain> flyingChain(const Snapshot& snapshot) {
+    const auto& months = snapshot.all<ClimateMonth>();
+    if (months.empty()) return nullptr;
+    const auto& facts = snapshot.facts();
+    Climate climate;
+    for (const auto& row : months)
+        climate.months[static_cast<std::size_t>(row->month - 1)] = {plain(row->tmaxC),
+                                                                    plain(row->rainDays)};
+    const auto window = daysAround(snapshot.season());
+    const auto limits = flyingLimits(facts);
+    const auto chances = flyingChances(climate, window, limits, facts[Fact::TmaxSdC]);
+    std::vector<FlyingChainDay> days;
+    days.reserve(chances.size());
+    for (const auto& chance : chances) days.push_back({chance, {}});
+    for (const auto& row : snapshot.all<WeatherDay>())
+        if (window.contains(row->date))
+            days[static_cast<std::size_t>((row->date - window.first).count())].known =
+                isFlyingDay(weatherOf(*row), limits);
+    return std::make_shared<const FlyingChain>(window.first, std::move(days),
+                                               facts[Fact::FlyPersistence]);
+}
+
 std::shared_ptr<const MatingTable> matingTable(const Snapshot& snapshot) {
-    return std::make_shared<const MatingTable>(snapshot.facts(), flyingSeasons(snapshot));
+    if (auto seasons = flyingSeasons(snapshot))
+        return std::make_shared<const MatingTable>(snapshot.facts(), std::move(seasons));
+    if (auto chain = flyingChain(snapshot))
+        return std::make_shared<const MatingTable>(snapshot.facts(), std::move(chain));
+    return std::make_shared<const MatingTable>(snapshot.facts());
 }
 
 }  // namespace tenthday

@@ -12,7 +12,12 @@ namespace tenthday {
 /// hold no past year of them.
 [[nodiscard]] std::shared_ptr<const FlyingSeasons> flyingSeasons(const Snapshot& snapshot);
 
-/// The mating table with that weather. Never null.
+/// The chain of flying days that the snapshot's climate by month makes, for the same days; what is
+/// recorded or forecast of them is certain. Null without a climate.
+[[nodiscard]] std::shared_ptr<const FlyingChain> flyingChain(const Snapshot& snapshot);
+
+/// The mating table with the weather of past years; without them, with that of the climate; else
+/// without. Never null.
 [[nodiscard]] std::shared_ptr<const MatingTable> matingTable(const Snapshot& snapshot);
 
 }  // namespace tenthday

@@ -235,7 +235,12 @@ private:
              out_.dueToFly.mean() - emerged.mean(),
              {Fact::FlightShare1, Fact::FlightShare2, Fact::FlightShare3});
         putEggs(Event::FirstEggs, 0);
-        if (out_.weather)
+        if (out_.weather && mating_.chain())
+            tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
+                 fact(Fact::EggsAfterFlightD) * 24,
+                 {Fact::FlyTmaxC, Fact::TmaxSdC, Fact::FlyPersistence, Fact::SecondFlightShare,
+                  Fact::LastMatingD});
+        else if (out_.weather)
             tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
                  fact(Fact::EggsAfterFlightD) * 24,
                  {Fact::FlyTmaxC, Fact::FlyWindMs, Fact::FlyRainMm, Fact::SecondFlightShare,

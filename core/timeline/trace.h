@@ -18,7 +18,8 @@ struct Reason {
         FirstOfMany,   ///< first of so many cells to emerge
         LaterOf,       ///< `from`, being the later of two
         ReckonedBack,  ///< day 0 of a batch that starts later: from the moment entered
-        Weather        ///< from the flying days of the possible seasons, then the value of `fact`
+        Weather  ///< from the flying days of the possible seasons or the climate, then the value of
+                 ///< `fact`
     };
     Event event{};
     Kind kind{};

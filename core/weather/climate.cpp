@@ -12,7 +12,7 @@ double daysOf(date::year_month month) {
     return static_cast<double>(unsigned{end.day()});
 }
 
-const ClimateMonth& monthOf(const Climate& climate, date::year_month month) {
+const MonthWeather& monthOf(const Climate& climate, date::year_month month) {
     return climate.months[unsigned{month.month()} - 1];
 }
 

@@ -10,14 +10,14 @@
 namespace tenthday {
 
 /// What is known of one month, as the mean of many years.
-struct ClimateMonth {
+struct MonthWeather {
     std::optional<double> tmaxC;     ///< mean of the daily maxima, °C
     std::optional<double> rainDays;  ///< days with rain, 0..days of the month
 };
 
 /// A place's months, January first.
 struct Climate {
-    std::array<ClimateMonth, 12> months;
+    std::array<MonthWeather, 12> months;
 };
 
 /// Chance that a day is a flying day, 0..1, for each day of a window from its first on: that its

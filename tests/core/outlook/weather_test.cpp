@@ -93,5 +93,53 @@ TEST(Weather, WhyNamesIt) {
     EXPECT_EQ(reasons.front().from, Event::DueToFly);
 }
 
+/// The same mean maximum and so many rain days in every month.
+Snapshot withClimate(Snapshot snapshot, int tmaxC, int rainDays) {
+    ChangeSet changes;
+    for (std::int32_t month = 1; month <= 12; ++month)
+        changes.add(ClimateMonth{test::id<ClimateMonth>(static_cast<std::uint64_t>(month)), 1,
+                                 month, Tenths{tmaxC * 10}, Tenths{rainDays * 10}});
+    return applied(snapshot, changes).value();
+}
+
+TEST(Weather, AClimateStandsInWhereNoPastYearIsRecorded) {
+    OutlookMemo memo;
+    const auto bare = season().snapshot();
+    const auto hot = outlookOf(withClimate(bare, 35, 0), memo);
+    const auto cool = outlookOf(withClimate(bare, 17, 12), memo);
+    const auto& fine = hot->batches[0]->timeline;
+    const auto& poor = cool->batches[0]->timeline;
+    EXPECT_TRUE(fine.weather);
+    EXPECT_EQ(dayOfEvent(fine, Event::FirstEggs), day("2027-06-03")) << "as in fine years";
+    EXPECT_LT(fine.neverMates, 1e-4);
+    EXPECT_GT(poor.neverMates, 0.01);
+    EXPECT_GT(poor.hold.lookDay, fine.hold.lookDay);
+    EXPECT_FALSE(outlookOf(bare, memo)->batches[0]->timeline.weather) << "the memo notices";
+    // A past year counts before it.
+    const auto years = season().weather("2026-01-01", "2026-12-31", 22).snapshot();
+    EXPECT_EQ(outlookOf(withClimate(years, 5, 20), memo)->batches[0]->timeline.neverMates, 0);
+}
+
+TEST(Weather, RecordedDaysAreCertainInAClimateToo) {
+    OutlookMemo memo;
+    auto maker = season();
+    maker.weather("2027-05-20", "2027-06-30", 12);  // no flying day at all
+    const auto outlook = outlookOf(withClimate(maker.snapshot(), 35, 0), memo);
+    EXPECT_EQ(outlook->batches[0]->timeline.neverMates, 1);
+    EXPECT_EQ(outlook->mating->knownToFly(day("2027-06-01")), false);
+    EXPECT_EQ(outlook->mating->knownToFly(day("2027-07-01")), std::nullopt);
+    EXPECT_GT(outlook->mating->chanceToFly(day("2027-07-10")).value(), 0.9);
+}
+
+TEST(Weather, WhyNamesTheClimate) {
+    const auto maker = season();
+    const auto reasons =
+        why(withClimate(maker.snapshot(), 25, 5), maker.batchId("1"), Event::FirstEggs);
+    ASSERT_FALSE(reasons.empty());
+    EXPECT_EQ(reasons[0].kind, Reason::Kind::Weather);
+    const auto& also = reasons[0].also;
+    EXPECT_NE(std::find(also.begin(), also.end(), Fact::FlyPersistence), also.end());
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -4111,5 +4111,37 @@
         <source>Se&amp;ason</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>too early: first graft on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too late: last graft on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days at the station not given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age at instrumental insemination, where no day is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No weather is known: every day there is taken as one. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Her nuc stands at a mating station, and she flies on the days there only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>She is inseminated on the last day given for it, else at %1 days of age; eggs come %2 days after. Weather does not count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This could not be printed whole. See whether the printer is ready, or whether the file can be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

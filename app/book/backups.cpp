@@ -74,9 +74,10 @@ std::vector<Day> backupsToKeep(std::vector<Day> days) {
 QStringList backupsOf(const QString& bookPath) {
     const QDir folder(backupFolderOf(bookPath));
     QStringList paths;
-    const auto names = folder.entryList({stem(bookPath) + QStringLiteral("-*") + kSuffix},
-                                        QDir::Files, QDir::Name | QDir::Reversed);
-    for (const auto& name : names) paths += folder.filePath(name);
+    // No pattern: a book's name may hold what a pattern means otherwise, such as [1].
+    for (const auto& name : folder.entryList(QDir::Files, QDir::Name | QDir::Reversed))
+        if (name.startsWith(stem(bookPath) + u'-') && name.endsWith(kSuffix))
+            paths += folder.filePath(name);
     return paths;
 }
 

@@ -32,6 +32,9 @@ Result<Table<Row>> readTable(Connection& connection, const QString& where, const
     return Table<Row>::from(std::move(rows));
 }
 
+/// So long after its season a late batch can still bring work, from the graft to the catch.
+constexpr Days kBatchLasts{75};
+
 /// The days whose batches are wanted; nothing means all.
 std::optional<DayWindow> daysWanted(const Snapshot& snapshot, const ReadRange& range) {
     if (range.allSeasons || snapshot.seasonId().isNone()) return std::nullopt;
@@ -81,16 +84,16 @@ Result<void> readInto(Snapshot& snapshot, Connection& connection, const ReadRang
 }  // namespace
 
 Id<Season> seasonOf(const Table<Season>& seasons, Day today) {
-    Ptr<Season> best;
+    Ptr<Season> ended;
+    Ptr<Season> next;
     for (const auto& season : seasons) {
         if (season->from <= today && today <= season->until) return season->id;
-        const bool ahead = season->from > today;
-        const bool bestAhead = best && best->from > today;
-        const bool nearer = !best || (ahead ? !bestAhead || season->from < best->from
-                                            : !bestAhead && season->from > best->from);
-        if (nearer) best = season;
+        if (season->until < today && (!ended || season->until > ended->until)) ended = season;
+        if (season->from > today && (!next || season->from < next->from)) next = season;
     }
-    return best ? best->id : Id<Season>{};
+    if (!ended || !next) return ended ? ended->id : next ? next->id : Id<Season>{};
+    const bool atWork = today <= ended->until + kBatchLasts && today < next->from - kLeadIn;
+    return atWork ? ended->id : next->id;
 }
 
 Result<Snapshot> readSnapshot(Connection& connection, const Clock& clock, const ReadRange& range) {

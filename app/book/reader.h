@@ -10,7 +10,8 @@ namespace tenthday {
 
 /// How much of a book to read.
 struct ReadRange {
-    /// The season to show. Empty: that of today, else the next to come, else the last one.
+    /// The season to show. Empty: that of today; while its last batches can still be in their nucs
+    /// the one that ended; else the next to come, else the last one.
     std::optional<Id<Season>> season;
     /// Batches of all seasons, for export.
     bool allSeasons = false;

@@ -1,6 +1,17 @@
 #include "desk/desk.h"
 
+#include <algorithm>
+
 namespace tenthday {
+namespace {
+
+bool touchesSeasons(const ChangeSet& changes) {
+    return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
+        return std::holds_alternative<RowChangeOf<Season>>(row);
+    });
+}
+
+}  // namespace
 
 Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot)
     : file_(std::move(file)), clock_(clock), saved_(outlookOf(snapshot, memo_)) {}
@@ -20,6 +31,7 @@ void Desk::show(Cause cause, const ChangeSet* changes) {
     if (changes == nullptr) what.tables.set();
     if (changes != nullptr)
         for (const auto& row : changes->rows) what.tables.set(row.index());
+    if (changes != nullptr && touchesSeasons(*changes)) what.tables.set();  // read anew
     const auto outlook = this->outlook();  // a slot may change what is to be seen
     Q_EMIT shown(outlook, what);
 }
@@ -36,6 +48,13 @@ Result<void> Desk::save(const ChangeSet& changes) {
     auto next = applied(snapshot(), changes);
     if (!next) return next.error();
     if (auto written = file_->write(changes); !written) return written;
+    // Other days of the season bring other batches.
+    if (touchesSeasons(changes)) {
+        const auto shown = snapshot().seasonId();
+        const bool isThere = next.value().find(shown) != nullptr;
+        next = file_->read({isThere ? std::optional(shown) : std::nullopt, false});
+        if (!next) return next.error();
+    }
     saved_ = outlookOf(next.value(), memo_);
     preview_.reset();
     return {};

@@ -6,12 +6,10 @@
 namespace tenthday {
 namespace {
 
-/// The season that holds the day, unless it is the one shown.
+/// The season that is meant on the day, unless it is the one shown.
 std::optional<Id<Season>> otherSeason(const Snapshot& snapshot, Day day) {
-    if (snapshot.season().contains(day)) return std::nullopt;
-    for (const auto& season : snapshot.all<Season>())
-        if (season->from <= day && day <= season->until) return season->id;
-    return std::nullopt;
+    const auto season = seasonOf(snapshot.all<Season>(), day);
+    return season.isNone() || season == snapshot.seasonId() ? std::nullopt : std::optional(season);
 }
 
 }  // namespace

@@ -151,7 +151,11 @@ QWidget* NucsPage::makeStocking() {
     bees_->setValue(300);
     bees_->setSuffix(nuc_text::millilitres());
     brood_->setRange(0, 20);
-    openBrood_->setChecked(true);
+    openBrood_->setEnabled(false);
+    connect(brood_, &QSpinBox::valueChanged, this, [this](int frames) {
+        openBrood_->setEnabled(frames > 0);
+        openBrood_->setChecked(frames > 0);
+    });
     donor_->setEditable(true);
     donor_->setMinimumContentsLength(12);
     told_->setWordWrap(true);
@@ -255,7 +259,7 @@ void NucsPage::stockSelected() {
     plan.day = model_->day();
     if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
     if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
-    plan.openBrood = openBrood_->isChecked();
+    plan.openBrood = brood_->value() > 0 && openBrood_->isChecked();
     plan.donor = donor_->currentText().toStdString();
     const auto sides = selected();
     std::vector<Id<Stocking>> fresh;

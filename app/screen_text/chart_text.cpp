@@ -81,6 +81,14 @@ QString trouble(const Finding& finding) {
                                            notReady(finding.why));
         case FindingKind::CatchHoldsNucs:
             return Words::tr("%Ln wait(s) for the catch", nullptr, rounded(finding.count));
+        case FindingKind::BeyondLimits:
+            return isFirst(finding.graftLimit->limit)
+                       ? Words::tr("too early: first graft on %1")
+                             .arg(shortDay(*finding.graftLimit->day))
+                       : Words::tr("too late: last graft on %1")
+                             .arg(shortDay(*finding.graftLimit->day));
+        case FindingKind::NoMatingDays:
+            return Words::tr("days at the station not given");
     }
     return {};
 }

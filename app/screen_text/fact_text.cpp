@@ -94,6 +94,7 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words",
                       "Spread (standard deviation) of the daily maximum around its monthly mean"),
     QT_TRANSLATE_NOOP("Words", "Share of days that keep the weather of the day before"),
+    QT_TRANSLATE_NOOP("Words", "Age at instrumental insemination, where no day is given"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

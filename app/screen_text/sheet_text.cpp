@@ -262,6 +262,11 @@ QStringList cautions() {
                   "16:00.")};
 }
 
+QString cannotPrint() {
+    return Words::tr(
+        "This could not be printed whole. See whether the printer is ready, or whether "
+        "the file can be written.");
+}
 QString week(IsoWeek week) { return Words::tr("Week %1").arg(chart_text::number(week.week)); }
 
 QString daysOfWeek(IsoWeek week) {

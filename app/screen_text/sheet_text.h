@@ -26,6 +26,7 @@ namespace tenthday::sheet_text {
 [[nodiscard]] QStringList cautions();
 
 [[nodiscard]] QString week(IsoWeek week);
+[[nodiscard]] QString cannotPrint();
 /// "21 to 27 June 2027".
 [[nodiscard]] QString daysOfWeek(IsoWeek week);
 [[nodiscard]] QString page(int number, int of);

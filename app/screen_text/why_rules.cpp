@@ -158,6 +158,8 @@ QString years(const std::vector<int>& years) {
 
 /// What the flying days were counted in.
 QString skyOf(const MatingTable& mating) {
+    if (!mating.seasons() && !mating.chain())
+        return Words::tr("No weather is known: every day there is taken as one. ");
     if (!mating.seasons())
         return Words::tr(
             "Reckoned from the weather by month in your book, with warm days more often than not "
@@ -220,6 +222,17 @@ QString sentence(const Told& told) {
             return laterOf(told);
         case Kind::ReckonedBack:
             return reckonedBack(told);
+        case Kind::Station:
+            return Words::tr(
+                       "Her nuc stands at a mating station, and she flies on the days there "
+                       "only.") +
+                   u' ' + weather(told);
+        case Kind::Inseminated:
+            return Words::tr(
+                       "She is inseminated on the last day given for it, else at %1 days of age; "
+                       "eggs come %2 days after. Weather does not count.")
+                .arg(decimal(told.fact(Fact::InseminationAgeD)),
+                     decimal(told.fact(Fact::EggsAfterFlightD)));
         case Kind::Weather:
             return weather(told);
     }

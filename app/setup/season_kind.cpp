@@ -71,10 +71,13 @@ public:
     /// Its batches would not be seen again.
     [[nodiscard]] Result<ChangeSet> remove(const Snapshot& book,
                                            const std::vector<Uuid>& ids) const override {
-        for (const auto& id : ids)
-            if (const auto season = book.find(Id<Season>{id});
-                season && startsIn(book, *season) > 0)
-                return Error{"season " + season->label + ": has batches"};
+        for (const auto& id : ids) {
+            const auto season = book.find(Id<Season>{id});
+            if (!season) continue;
+            Season gone = *season;
+            gone.until = gone.from - kLeadIn - Days{1};  // holds no day at all
+            if (left(book, gone) > 0) return Error{"season " + season->label + ": has batches"};
+        }
         if (ids.size() >= book.all<Season>().size()) return Error{"a book needs a season"};
         return RowKind::remove(book, ids);
     }

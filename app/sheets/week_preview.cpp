@@ -1,5 +1,6 @@
 #include "sheets/week_preview.h"
 
+#include <QMessageBox>
 #include <QPrintPreviewDialog>
 
 #include "screen_text/sheet_text.h"
@@ -9,24 +10,31 @@
 namespace tenthday {
 namespace {
 
+/// The largest of our papers that lies whole on the printer's, upright; A5 on anything smaller.
 Paper paperOf(const QPrinter& printer) {
-    switch (printer.pageLayout().pageSize().id()) {
-        case QPageSize::Letter:
-            return Paper::Letter;
-        case QPageSize::A5:
-            return Paper::A5;
-        default:
-            return Paper::A4;
-    }
+    const auto id = printer.pageLayout().pageSize().id();
+    if (id == QPageSize::Letter) return Paper::Letter;
+    const auto room = printer.pageLayout().pageSize().sizePoints();
+    const auto fits = [&](Paper paper) {
+        const auto size = sizeOf(paper);
+        return size.width() <= room.width() + 1 && size.height() <= room.height() + 1;
+    };
+    if (fits(Paper::A4)) return Paper::A4;
+    return fits(Paper::Letter) ? Paper::Letter : Paper::A5;
 }
 
 }  // namespace
 
-void printWeek(QPrinter& printer, const WeekContent& week) {
-    printer.setFullPage(true);  // the pages bring their own margins
+bool printWeek(QPrinter& printer, const WeekContent& week) {
+    printer.setFullPage(true);                          // the pages bring their own margins
+    printer.setPageOrientation(QPageLayout::Portrait);  // and stand upright
+    const auto paper = paperOf(printer);
+    const auto size = sizeOf(paper);
+    const auto room = printer.pageLayout().pageSize().sizePoints();
+    if (room.width() + 1 < size.width() || room.height() + 1 < size.height())
+        printer.setPageSize(QPageSize(QPageSize::A5));
     const PaperRuler ruler;
-    (void)printPages(printer, printer.resolution(), layOutWeek(week, paperOf(printer), ruler),
-                     ruler);
+    return printPages(printer, printer.resolution(), layOutWeek(week, paper, ruler), ruler);
 }
 
 void showWeekPreview(const WeekContent& week, QWidget* parent) {
@@ -35,8 +43,11 @@ void showWeekPreview(const WeekContent& week, QWidget* parent) {
     auto* preview = new QPrintPreviewDialog(printer, parent);
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->setWindowTitle(sheet_text::week(week.week));
-    QObject::connect(preview, &QPrintPreviewDialog::paintRequested, preview,
-                     [week](QPrinter* on) { printWeek(*on, week); });
+    QObject::connect(
+        preview, &QPrintPreviewDialog::paintRequested, preview, [week, preview](QPrinter* on) {
+            if (!printWeek(*on, week))
+                QMessageBox::warning(preview, preview->windowTitle(), sheet_text::cannotPrint());
+        });
     QObject::connect(preview, &QObject::destroyed, preview, [printer] { delete printer; });
     preview->resize(900, 760);
     preview->show();

@@ -10,7 +10,7 @@ class QWidget;
 namespace tenthday {
 
 /// Paints the sheet for the paper the printer has chosen (the nearest of ours).
-void printWeek(QPrinter& printer, const WeekContent& week);
+[[nodiscard]] bool printWeek(QPrinter& printer, const WeekContent& week);
 
 /// Opens the preview; it goes when it is closed.
 void showWeekPreview(const WeekContent& week, QWidget* parent);

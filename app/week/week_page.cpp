@@ -12,6 +12,7 @@
 
 #include "book/new_id.h"
 #include "look/page_parts.h"
+#include "outlook/work_days.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/week_text.h"
 #include "screen_text/why_task.h"
@@ -48,7 +49,8 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
       change_(new QPushButton(week_text::change())),
       delete_(new QPushButton(week_text::remove())),
       why_(new QPushButton(week_text::whyButton())) {
-    day_ = std::clamp(day_, desk.outlook()->season.first, desk.outlook()->season.last);
+    const auto days = workDays(*desk.outlook());
+    day_ = std::clamp(day_, days.first, days.last);
     model_->setTickable(!desk.isReadOnly());
     model_->show(desk.outlook(), week());
     table_->setModel(model_);
@@ -146,8 +148,8 @@ DateOfBatch WeekPage::chosenDate() const {
 }
 
 void WeekPage::setDay(Day day) {
-    const auto& season = desk_.outlook()->season;
-    day = std::clamp(day, season.first, season.last);
+    const auto days = workDays(*desk_.outlook());
+    day = std::clamp(day, days.first, days.last);
     if (day == day_) return;
     day_ = day;
     if (model_->week() != week()) {
@@ -198,8 +200,8 @@ void WeekPage::follow() {
     const auto key = before ? std::optional(before->key) : std::nullopt;
     const bool wasOpen = before && model_->isStillOpen(table_->currentIndex().row());
     const int row = table_->currentIndex().row();
-    const auto& season = desk_.outlook()->season;
-    day_ = std::clamp(day_, season.first, season.last);
+    const auto days = workDays(*desk_.outlook());
+    day_ = std::clamp(day_, days.first, days.last);
     filling_ = true;
     model_->show(desk_.outlook(), week());
     fill();

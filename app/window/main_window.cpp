@@ -77,6 +77,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
     minute_.start(60'000);
     connect(&minute_, &QTimer::timeout, this, [this] {
         if (desk_ && !desk_->isPreviewing()) desk_->refreshToday();
+        if (clock_.realDay() != backedUpOn_) backUp();
     });
     backup_.setSingleShot(true);
     connect(&backup_, &QTimer::timeout, this, &MainWindow::backUp);
@@ -342,6 +343,7 @@ bool MainWindow::restoreFrom(const QString& path, const QString& backup) {
 void MainWindow::importList() {
     const auto wish = questions_->listToImport();
     if (!wish) return;
+    backUp();
     const auto text = readWhole(wish->path);
     const auto all = desk_->file().read({{}, true});
     if (!text || !all) {
@@ -354,12 +356,21 @@ void MainWindow::importList() {
         changes.value().verb = Verb::Import;
         changes.value().subject =
             window_text::kindName(QString::fromStdString(wish->kind)).toStdString();
-        done = desk_->apply(changes.value());
+        done = applyImport(all.value(), changes.value());
     } else {
         done = Error{wish->path.toStdString() + " " + changes.error().text};
     }
     if (!done) return questions_->tell(window_text::cannotImport(), done.error(), {});
     statusBar()->showMessage(window_text::imported(static_cast<int>(changes.value().rows.size())));
+}
+
+/// A list may speak of other seasons than the one shown: then it is taken as a whole into the file,
+/// and the season read anew.
+Result<void> MainWindow::applyImport(const Snapshot& all, const ChangeSet& changes) {
+    const auto done = desk_->apply(changes);
+    if (done || desk_->isReadOnly() || !applied(all, changes)) return done;
+    if (auto written = desk_->file().write(changes); !written) return written;
+    return desk_->showSeason(desk_->snapshot().seasonId());
 }
 
 void MainWindow::exportList() {
@@ -474,6 +485,7 @@ void MainWindow::undoOrRedo(Result<void> (Desk::*step)()) {
 
 void MainWindow::backUp() {
     if (!desk_) return;
+    backedUpOn_ = clock_.realDay();
     if (auto made = desk_->file().backUp(); !made)
         statusBar()->showMessage(
             window_text::backupFailed(QString::fromStdString(made.error().text)));

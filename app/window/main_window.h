@@ -101,6 +101,7 @@ private:
     void showWelcome();
     /// On the welcome and in the menu.
     void showRecent();
+    [[nodiscard]] Result<void> applyImport(const Snapshot& all, const ChangeSet& changes);
     void listSeasons();
     void showSeason(const QString& id);
     void openExample();
@@ -134,6 +135,7 @@ private:
     QLabel* today_;
     QTimer minute_;
     QTimer backup_;
+    Day backedUpOn_{};
 };
 
 }  // namespace tenthday

@@ -85,6 +85,7 @@ enum class Fact : std::uint8_t {
     SeasonMatingShare,
     TmaxSdC,
     FlyPersistence,
+    InseminationAgeD,
 };
 
 template <>
@@ -166,6 +167,7 @@ struct TokensOf<Fact> {
         "season_mating_share",
         "tmax_sd_c",
         "fly_persistence",
+        "insemination_age_d",
     });
 };
 

@@ -96,6 +96,9 @@ std::string englishText(const Finding& f) {
             if (!f.freeFrom)
                 return "stands" + in(f) + " on " + plainMoment(f.moment) +
                        ", after the last day of that builder";
+            if (f.otherLabel.empty())
+                return "stands" + in(f) + " on " + plainMoment(f.moment) +
+                       ", before the first day of that builder, " + plainDay(*f.freeFrom);
             return "comes" + (f.builderLabel.empty() ? "" : " into " + f.builderLabel) + " on " +
                    plainMoment(f.moment) + ", after batch " + f.otherLabel +
                    " the box is free from " + plainDay(*f.freeFrom);
@@ -108,6 +111,13 @@ std::string englishText(const Finding& f) {
                    std::string(catchOn(f)) + ", " + std::to_string(f.nucDays) +
                    " nuc days more each; caught on eggs they would be ready for batch " +
                    f.otherLabel + ", which has " + cells(std::lround(f.limit)) + " too many";
+        case FindingKind::BeyondLimits:
+            return std::string(isFirst(f.graftLimit->limit) ? "is grafted before the first"
+                                                            : "is grafted after the last") +
+                   " worth while, " + plainDay(*f.graftLimit->day) + ": " +
+                   englishReason(*f.graftLimit);
+        case FindingKind::NoMatingDays:
+            return "goes to a mating station, and the days its nucs are there are not given";
     }
     return {};
 }

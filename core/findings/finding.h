@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include "limits/season_limits.h"
 #include "occupancy/builders.h"
 #include "occupancy/nucs.h"
 
@@ -26,13 +27,15 @@ enum class FindingKind : std::uint8_t {
     BuilderNotFree,      ///< moment = the batch comes, other = the batch before, day = free from
     NucNotFree,          ///< count = named nucs that will not take the cell, why = the first's
     CatchHoldsNucs,      ///< count = nucs that eggs would free in time, other = who wants them
+    BeyondLimits,        ///< graftLimit = the first or last graft it lies beyond
+    NoMatingDays,        ///< goes to a mating station, and its days there are not given
 };
 template <>
 struct TokensOf<FindingKind> {
-    static constexpr auto names =
-        std::to_array<std::string_view>({"box_overfull", "too_many_cells", "queen_out_before_move",
-                                         "fragile_move", "wild_queen_overdue", "work_on_day_off",
-                                         "builder_not_free", "nuc_not_free", "catch_holds_nucs"});
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
+         "wild_queen_overdue", "work_on_day_off", "builder_not_free", "nuc_not_free",
+         "catch_holds_nucs", "beyond_limits", "no_mating_days"});
 };
 
 struct Finding {
@@ -56,6 +59,7 @@ struct Finding {
     std::int32_t nucDays = 0;  ///< more, per nuc, than were she caught on eggs
     ReadyNumbers numbers;
     std::optional<Event> event;
+    std::optional<SeasonLimit> graftLimit;
 };
 
 /// The finding in one plain English sentence, for headless output.
@@ -65,6 +69,7 @@ struct Finding {
 [[nodiscard]] std::vector<Finding> findingsOf(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs);
+    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+    const SeasonLimits& limits);
 
 }  // namespace tenthday

@@ -19,8 +19,13 @@ constexpr Days kNear{7};
 class Search {
 public:
     Search(const Snapshot& snapshot, const Timelines& timelines,
-           const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs)
-        : snapshot_(snapshot), timelines_(timelines), builders_(builders), nucs_(nucs) {
+           const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+           const SeasonLimits& limits)
+        : snapshot_(snapshot),
+          timelines_(timelines),
+          builders_(builders),
+          nucs_(nucs),
+          limits_(limits) {
         for (const auto& builder : snapshot.all<Builder>())
             builderLabels_[builder->id] = builder->label;
     }
@@ -30,6 +35,8 @@ public:
             queenOut(batch, *timeline);
             fragileMoves(batch, *timeline);
             daysOff(batch, *timeline);
+            beyondLimits(batch, *timeline);
+            noMatingDays(batch, *timeline);
         }
         takenNucs();
         for (const auto& builder : builders_) {
@@ -127,6 +134,32 @@ private:
             if (fragile(load.span.from, day(Fact::FragileFromH) + careful))
                 tell(load.span.from, load.builder);
         }
+    }
+
+    /// Not for what is grafted, or meant for the past.
+    void beyondLimits(Id<Batch> batch, const BatchTimeline& timeline) {
+        const Day graft = dayOf(timeline.graft);
+        if (timeline.grafted || graft < snapshot_.today()) return;
+        const auto tell = [&](bool first) {
+            for (const auto& limit : limits_.all) {
+                if (!limit.binds || isFirst(limit.limit) != first) continue;
+                if (first ? graft >= *limit.day : graft <= *limit.day) return;
+                auto& finding = add(FindingKind::BeyondLimits, Severity::Warning, graft, batch);
+                finding.graftLimit = limit;
+                return;
+            }
+        };
+        tell(true);
+        tell(false);
+    }
+
+    void noMatingDays(Id<Batch> batch, const BatchTimeline& timeline) {
+        const auto row = snapshot_.find(batch);
+        const auto* due = timeline.find(Event::DueToFly);
+        if (!row || row->mating != Mating::Station || due == nullptr) return;
+        if (!snapshot_.all<MatingStay>().of(batch.uuid).empty()) return;
+        if (dayOf(due->latest) >= snapshot_.today())
+            add(FindingKind::NoMatingDays, Severity::Note, dayOf(due->likely), batch);
     }
 
     [[nodiscard]] bool isDayOff(Day day) const {
@@ -293,6 +326,7 @@ private:
     const Timelines& timelines_;
     const std::vector<BuilderOutlook>& builders_;
     const NucOutlook& nucs_;
+    const SeasonLimits& limits_;
     std::unordered_map<Id<Builder>, std::string> builderLabels_;
     std::vector<Finding> found_;
 };
@@ -300,9 +334,9 @@ private:
 }  // namespace
 
 std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
-                                const std::vector<BuilderOutlook>& builders,
-                                const NucOutlook& nucs) {
-    return Search(snapshot, timelines, builders, nucs).run();
+                                const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+                                const SeasonLimits& limits) {
+    return Search(snapshot, timelines, builders, nucs, limits).run();
 }
 
 }  // namespace tenthday

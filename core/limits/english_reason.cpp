@@ -30,6 +30,7 @@ std::string unknown(Limit limit) {
 }  // namespace
 
 std::string englishReason(const SeasonLimit& limit) {
+    if (limit.open) return "none: virgins of every graft find flying weather in time";
     if (!limit.day) return unknown(limit.limit);
     switch (limit.limit) {
         case Limit::DronesReady:

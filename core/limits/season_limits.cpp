@@ -43,7 +43,7 @@ public:
     Finder(const Snapshot& snapshot, const MatingTable& mating)
         : snapshot_(snapshot), mating_(mating), season_(snapshot.season()), spans_(facts()) {
         for (std::size_t i = 0; i < kTokenCount<Limit>; ++i)
-            limits_.all.push_back({static_cast<Limit>(i), {}, false, {}, 0, {}});
+            limits_.all.push_back({static_cast<Limit>(i), {}, false, {}, 0, {}, false});
         yards_.assign(snapshot.all<Yard>().begin(), snapshot.all<Yard>().end());
         std::sort(yards_.begin(), yards_.end(),
                   [](const auto& a, const auto& b) { return naturalLess(a->label, b->label); });
@@ -75,7 +75,7 @@ private:
         auto& known = at(limit);
         const Day day = cause - Days{days};
         const bool longer = !known.day || (isFirst(limit) ? day < *known.day : day > *known.day);
-        if (longer) known = {limit, day, false, cause, days, yard};
+        if (longer) known = {limit, day, false, cause, days, yard, false};
     }
 
     /// The first drones of the season that are mature there.
@@ -103,15 +103,21 @@ private:
     }
 
     void weather() {
+        const DayWindow days{snapshot_.startDays().first - Days{1}, season_.last + Days{1}};
         std::optional<Day> first;
         std::optional<Day> last;
-        for (Day day = season_.first; day <= season_.last; day += Days{1})
+        for (Day day = days.first; day <= days.last; day += Days{1})
             if (flies(day) == true) {
                 if (!first) first = day;
                 last = day;
             }
-        at(Limit::FlyingWeatherFrom).day = first;
-        at(Limit::FlyingWeatherUntil).day = last;
+        // What is fine already before all grafts, or still after them, sets no limit.
+        auto& from = at(Limit::FlyingWeatherFrom);
+        auto& until = at(Limit::FlyingWeatherUntil);
+        from.open = first == days.first;
+        until.open = last == days.last;
+        if (!from.open) from.day = first;
+        if (!until.open) until.day = last;
     }
 
     /// Of these, the latest first graft or the earliest last one binds; several on one day all do.

@@ -34,6 +34,7 @@ struct SeasonLimit {
     std::optional<Day> cause;  ///< drones mature, drones thrown out, hard frost; none for weather
     std::int32_t days = 0;     ///< between cause and graft
     Ptr<Yard> yard;            ///< whose day it is; none for weather
+    bool open = false;         ///< weather that limits no graft of the season: no day
 };
 
 /// All six, in the order of Limit. The first graft is the latest of its limits; the last one the

@@ -13,6 +13,10 @@ constexpr double kFlightHour = 14;
 /// Shares of emergence outside this part of the spread do not count.
 constexpr double kTail = 1e-6;
 
+/// Days around a stay at a mating station for which virgins are reckoned: more than their age at
+/// the last mating.
+constexpr Days kAroundStay{60};
+
 /// For each day of a season the next flying day on it or after it.
 class NextFlight {
 public:
@@ -137,6 +141,23 @@ MatingTable::MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons
       fixedSdH_(facts[Fact::FirstEggsSdD] * 24) {
     for (std::size_t i = 0; i < flightHours_.size(); ++i)
         flightHours_[i] = (facts[Fact::FirstFlightD] + static_cast<double>(i)) * 24;
+}
+
+MatingTable MatingTable::atStation(std::span<const DayWindow> stays, const Facts& facts) const {
+    DayWindow around = stays.front();
+    for (const auto& stay : stays)
+        around = {std::min(around.first, stay.first), std::max(around.last, stay.last)};
+    around = {around.first - kAroundStay, around.last + kAroundStay};
+    if (seasons_)
+        return MatingTable(facts,
+                           std::make_shared<const FlyingSeasons>(seasons_->onlyIn(stays, around)));
+    if (chain_)
+        return MatingTable(facts, std::make_shared<const FlyingChain>(chain_->onlyIn(stays)));
+    std::vector<FlyingChainDay> days;
+    for (Day day = around.first; day <= around.last; day += Days{1})
+        days.push_back({std::nullopt, isInOneOf(stays, day)});
+    return MatingTable(facts,
+                       std::make_shared<const FlyingChain>(around.first, std::move(days), 0.0));
 }
 
 void MatingTable::fillFromSeasons(const Facts& facts) {

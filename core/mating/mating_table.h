@@ -2,6 +2,7 @@
 #pragma once
 #include <array>
 #include <memory>
+#include <span>
 #include <vector>
 
 #include "biology/spread.h"
@@ -33,6 +34,10 @@ public:
     explicit MatingTable(const Facts& facts, std::shared_ptr<const FlyingSeasons> seasons = {});
     /// @param chain  may be null: no weather is known
     MatingTable(const Facts& facts, std::shared_ptr<const FlyingChain> chain);
+
+    /// The same for virgins whose nucs stand at a mating station on these days and cannot fly on
+    /// others. Without weather every day there is a flying day.
+    [[nodiscard]] MatingTable atStation(std::span<const DayWindow> stays, const Facts& facts) const;
 
     /// Whether weather is reckoned with for virgins of that day: it lies in the window of the
     /// seasons or the chain, whose days reach to the end of her mating age; and the chain has no

@@ -40,18 +40,18 @@ bool isQueenless(const BuilderOutlook& outlook) {
            outlook.builder->kind == BuilderKind::StarterFinisher || !outlook.makeUps.empty();
 }
 
-/// Days on which somebody looked for wild cells: noted, or ticked off as a task.
-std::vector<Day> looksOf(const Snapshot& snapshot, Id<Builder> builder) {
-    std::vector<Day> looks;
-    for (const auto& note : snapshot.all<BuilderNote>().of(builder.uuid))
-        if (note->kind == BuilderNoteKind::Look) looks.push_back(note->day);
-    const auto place = toText(builder.uuid);
-    for (const auto& done : snapshot.all<TaskDone>())
-        if ((done->rule == TaskRule::FirstWildLook || done->rule == TaskRule::SecondWildLook) &&
-            done->place == place)
-            looks.push_back(done->day);
-    std::sort(looks.begin(), looks.end());
-    return looks;
+/// A look ticked off as a task counts for its own clock. When it is ticked is not when it was made:
+/// the first one never stands for the second.
+void tickTasks(const Snapshot& snapshot, WildClock& clock) {
+    const auto cause = toText(clock.cause);
+    const Day begun = dayOf(clock.start) + days(snapshot.facts(), Fact::WildBegunD);
+    for (const auto& done : snapshot.all<TaskDone>()) {
+        if (done->subject != cause) continue;
+        if (done->rule == TaskRule::FirstWildLook && !clock.firstTicked)
+            clock.firstTicked = done->day;
+        if (done->rule == TaskRule::SecondWildLook && done->day >= begun && !clock.secondTicked)
+            clock.secondTicked = done->day;
+    }
 }
 
 std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& outlook) {
@@ -67,9 +67,11 @@ std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& 
             clocks.push_back(clockFrom(note->id.uuid, momentOf(note->day, note->hour), facts));
     std::sort(clocks.begin(), clocks.end(),
               [](const auto& a, const auto& b) { return a.start < b.start; });
-    const auto looks = looksOf(snapshot, outlook.builder->id);
-    for (auto& clock : clocks)
-        for (const auto look : looks) tick(clock, look, facts);
+    for (auto& clock : clocks) {
+        for (const auto& note : notes)
+            if (note->kind == BuilderNoteKind::Look) tick(clock, note->day, facts);
+        tickTasks(snapshot, clock);
+    }
     return clocks;
 }
 

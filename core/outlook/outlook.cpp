@@ -26,6 +26,7 @@ void hold(std::vector<std::shared_ptr<const void>>& held, std::span<const Ptr<Ro
 struct Gathered {
     std::vector<Ptr<BatchBar>> bars;
     std::vector<Ptr<Step>> steps;
+    std::shared_ptr<const MatingTable> station;  ///< of the days there, for a batch that goes
     BatchInputs inputs;
 };
 
@@ -33,7 +34,7 @@ Gathered gather(const Snapshot& snapshot, const Ptr<Batch>& batch, const MatingT
     const auto owner = batch->id.uuid;
     const auto bars = snapshot.all<BatchBar>().of(owner);
     const auto steps = snapshot.all<Step>().of(batch->method.uuid);
-    Gathered all{{bars.begin(), bars.end()}, {steps.begin(), steps.end()}, {}};
+    Gathered all{{bars.begin(), bars.end()}, {steps.begin(), steps.end()}, {}, {}};
     std::sort(all.bars.begin(), all.bars.end(),
               [](const auto& a, const auto& b) { return a->bar < b->bar; });
     std::sort(all.steps.begin(), all.steps.end(),
@@ -45,8 +46,19 @@ Gathered gather(const Snapshot& snapshot, const Ptr<Batch>& batch, const MatingT
     all.inputs.outcomes = snapshot.all<Outcome>().of(owner);
     all.inputs.catchRule = batch->catchRule.value_or(snapshot.book().catchRule);
     all.inputs.facts = &snapshot.facts();
+    all.inputs.stays = snapshot.all<MatingStay>().of(owner);
     all.inputs.mating = &mating;
     return all;
+}
+
+/// A batch whose days at a mating station are given mates on those days only.
+void goToStation(Gathered& all) {
+    if (all.inputs.batch->mating != Mating::Station || all.inputs.stays.empty()) return;
+    std::vector<DayWindow> days;
+    for (const auto& stay : all.inputs.stays) days.push_back({stay->from, stay->until});
+    all.station =
+        std::make_shared<const MatingTable>(all.inputs.mating->atStation(days, *all.inputs.facts));
+    all.inputs.mating = all.station.get();
 }
 
 std::vector<std::shared_ptr<const void>> leaningOn(const Snapshot& snapshot, const Gathered& all) {
@@ -59,6 +71,7 @@ std::vector<std::shared_ptr<const void>> leaningOn(const Snapshot& snapshot, con
     hold<BatchShare>(held, all.inputs.shares);
     hold<Placement>(held, all.inputs.placements);
     hold<Outcome>(held, all.inputs.outcomes);
+    hold<MatingStay>(held, all.inputs.stays);
     held.push_back(snapshot.factsPtr());
     // The book matters only through its catch rule, and only where the batch has none.
     if (!all.inputs.batch->catchRule && !snapshot.all<Book>().empty())
@@ -88,6 +101,7 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
     if (!entry->result || entry->batch != batch || entry->leansOn != leansOn) {
         auto result = std::make_shared<BatchOutlook>();
         result->batch = batch;
+        goToStation(all);
         result->timeline = timelineOf(all.inputs);
         result->bars = std::move(all.bars);
         *entry = {batch, std::move(leansOn), std::move(result), round_};
@@ -143,7 +157,8 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     outlook->builders = builderOutlooks(outlook->snapshot, timelines);
     outlook->nucs = nucOutlook(outlook->snapshot, timelines);
     outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
-    outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs);
+    outlook->findings =
+        findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs, outlook->limits);
     return outlook;
 }
 
@@ -159,6 +174,7 @@ std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {
     all.inputs.bars = all.bars;
     all.inputs.steps = all.steps;
     Trace trace;
+    goToStation(all);
     (void)timelineOf(all.inputs, &trace);
     std::vector<Reason> reasons;
     std::optional<Event> wanted = event;

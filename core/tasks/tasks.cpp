@@ -265,8 +265,14 @@ private:
             task.count = std::max(1, rounded(expected));
     }
 
+    /// Builders keep what was done to them in all years; batches are read by the season.
+    [[nodiscard]] bool isOfAnEarlierSeason(Day day) const {
+        return day < snapshot_.startDays().first - Days{4};
+    }
+
     void makeUps(const BuilderOutlook& builder) {
         for (const auto& makeUp : builder.makeUps) {
+            if (isOfAnEarlierSeason(makeUp->day)) continue;
             auto& task = add(TaskRule::MakeUpBuilder, makeUp->id.uuid, builder.builder->id.uuid, 0,
                              makeUp->day, builder.builder->label);
             task.hour = makeUp->hour;
@@ -284,6 +290,7 @@ private:
     /// wild cells begun.
     void wildLooks(const BuilderOutlook& builder) {
         for (const auto& clock : builder.clocks) {
+            if (isOfAnEarlierSeason(dayOf(clock.start))) continue;
             const auto look = [&](TaskRule rule, const DayWindow& window, Day day,
                                   std::optional<Day> ticked) {
                 auto& task = add(rule, clock.cause, builder.builder->id.uuid, 0, day,

@@ -108,6 +108,11 @@ DatePlan planOf(const BatchInputs& inputs) {
     }
     for (const auto& step : inputs.steps) plan.steps.push_back(*step);
     plan.catchRule = inputs.catchRule;
+    plan.mating = batch.mating;
+    plan.stationDays = batch.mating == Mating::Station && !inputs.stays.empty();
+    if (batch.mating == Mating::Insemination)
+        for (const auto& stay : inputs.stays)
+            plan.inseminated = std::max(plan.inseminated.value_or(stay->until), stay->until);
     plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
     plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
     const auto placed = placedAt(inputs, sealingOf(plan, *inputs.facts));

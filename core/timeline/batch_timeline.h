@@ -25,10 +25,11 @@ struct BatchInputs {
     std::span<const Ptr<BatchShare>> shares;
     std::span<const Ptr<Placement>> placements;
     std::span<const Ptr<Outcome>> outcomes;
+    std::span<const Ptr<MatingStay>> stays;
     std::span<const Ptr<Step>> steps;  ///< of the batch's method
     CatchRule catchRule = CatchRule::SealedBrood;
     const Facts* facts = nullptr;
-    const MatingTable* mating = nullptr;
+    const MatingTable* mating = nullptr;  ///< for a station, of its days there
 };
 
 /// Cells of one batch standing in one builder (or in none yet) during one step.
@@ -113,6 +114,9 @@ struct DatePlan {
     std::optional<Moment> emergenceSeen;
     std::optional<Moment> transfer;  ///< first cells into nucs, where it is not the method's
     std::optional<Moment> leaves;    ///< last cells into nucs, where they go in turns
+    Mating mating = Mating::Open;
+    std::optional<Day> inseminated;  ///< the last day of it; none: at the usual age
+    bool stationDays = false;        ///< the mating table holds those of its stays only
 };
 
 struct BatchDates {

@@ -226,7 +226,8 @@ private:
         tell(Event::Mature, Kind::Rule, Event::Emergence, Fact::MatureH, fact(Fact::MatureH));
 
         out_.dueToFly = mating_.dueToFly(emerged);
-        auto laying = mating_.laying(emerged, out_.graft);
+        auto laying = plan_.mating == Mating::Insemination ? inseminated(emerged)
+                                                           : mating_.laying(emerged, out_.graft);
         out_.firstEggs = std::move(laying.eggs);
         out_.neverMates = laying.neverMates;
         out_.weather = laying.weather;
@@ -235,20 +236,36 @@ private:
              out_.dueToFly.mean() - emerged.mean(),
              {Fact::FlightShare1, Fact::FlightShare2, Fact::FlightShare3});
         putEggs(Event::FirstEggs, 0);
-        if (out_.weather && mating_.chain())
-            tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
-                 fact(Fact::EggsAfterFlightD) * 24,
+        tellFirstEggs();
+        looks();
+    }
+
+    /// On the day of it, else at the usual age. Eggs come about noon, as after a flight.
+    [[nodiscard]] MatingTable::Laying inseminated(const Spread& emerged) const {
+        const double later = fact(Fact::EggsAfterFlightD) * 24;
+        if (!plan_.inseminated)
+            return {EggHours(emerged.later(fact(Fact::InseminationAgeD) * 24 + later)), 0, false};
+        const double hour = hourOfMoment(momentOf(*plan_.inseminated, Hour{14})) + later;
+        return {EggHours(std::vector<EggHours::Step>{{hour, 1}}), 0, false};
+    }
+
+    void tellFirstEggs() {
+        const double later = fact(Fact::EggsAfterFlightD) * 24;
+        if (plan_.mating == Mating::Insemination)
+            return tell(Event::FirstEggs, Kind::Inseminated, Event::Emergence,
+                        Fact::EggsAfterFlightD, later, {Fact::InseminationAgeD});
+        if (!out_.weather)
+            return tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
+                        fact(Fact::FirstEggsD) * 24, {Fact::FirstEggsSdD});
+        const auto kind = plan_.stationDays ? Kind::Station : Kind::Weather;
+        if (mating_.chain())
+            tell(Event::FirstEggs, kind, Event::DueToFly, Fact::EggsAfterFlightD, later,
                  {Fact::FlyTmaxC, Fact::TmaxSdC, Fact::FlyPersistence, Fact::SecondFlightShare,
                   Fact::LastMatingD});
-        else if (out_.weather)
-            tell(Event::FirstEggs, Kind::Weather, Event::DueToFly, Fact::EggsAfterFlightD,
-                 fact(Fact::EggsAfterFlightD) * 24,
+        else
+            tell(Event::FirstEggs, kind, Event::DueToFly, Fact::EggsAfterFlightD, later,
                  {Fact::FlyTmaxC, Fact::FlyWindMs, Fact::FlyRainMm, Fact::SecondFlightShare,
                   Fact::LastMatingD, Fact::SeasonShiftD});
-        else
-            tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
-                 fact(Fact::FirstEggsD) * 24, {Fact::FirstEggsSdD});
-        looks();
     }
 
     void looks() {

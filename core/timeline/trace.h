@@ -18,6 +18,8 @@ struct Reason {
         FirstOfMany,   ///< first of so many cells to emerge
         LaterOf,       ///< `from`, being the later of two
         ReckonedBack,  ///< day 0 of a batch that starts later: from the moment entered
+        Station,       ///< like Weather, on the days at a mating station
+        Inseminated,   ///< days after insemination
         Weather  ///< from the flying days of the possible seasons or the climate, then the value of
                  ///< `fact`
     };

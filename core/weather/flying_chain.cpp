@@ -1,5 +1,7 @@
 #include "weather/flying_chain.h"
 
+#include "weather/flying_seasons.h"
+
 namespace tenthday {
 
 FlyingChain::FlyingChain(Day first, std::vector<FlyingChainDay> days, double persistence)
@@ -65,6 +67,23 @@ std::vector<double> FlyingChain::wait(Day first, double chanceOfFirst, std::int3
         if (const auto* next = find(first + Days{k + 1})) chance = next->afterNone;
     }
     return waiting;
+}
+
+FlyingChain FlyingChain::onlyIn(std::span<const DayWindow> stays) const {
+    FlyingChain only = *this;
+    bool away = false;
+    for (Day day = window_.first; day <= window_.last; day += Days{1}) {
+        auto& step = only.steps_[static_cast<std::size_t>((day - window_.first).count())];
+        if (!isInOneOf(stays, day)) {
+            step = Step{false, false, 0, 0, 0};
+            away = false;
+            continue;
+        }
+        // Flights that could not be flown at home tell nothing of the first day away.
+        if (!away) step.afterFlying = step.afterNone = step.chance;
+        away = true;
+    }
+    return only;
 }
 
 }  // namespace tenthday

@@ -1,6 +1,7 @@
 /// @file flying_chain.h  Flying days as a chain: good days follow good ones more often than not.
 #pragma once
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "calendar/window.h"
@@ -50,6 +51,10 @@ public:
     /// The same for the next flying day after `day`, were that a flying day: entry k less entry
     /// k + 1 is the chance that it comes k + 1 days after `day`.
     [[nodiscard]] std::vector<double> waitAfterFlying(Day day, std::int32_t days) const;
+
+    /// The same chain for virgins who can fly on some days only (their nucs stand at a mating
+    /// station then): no other day is a flying day. Days of a stay follow the weather before it.
+    [[nodiscard]] FlyingChain onlyIn(std::span<const DayWindow> stays) const;
 
 private:
     struct Step {

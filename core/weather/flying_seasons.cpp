@@ -143,4 +143,26 @@ std::optional<double> FlyingSeasons::chance(Day day) const {
     return static_cast<double>(flies) / static_cast<double>(flying_.size());
 }
 
+bool isInOneOf(std::span<const DayWindow> stays, Day day) {
+    return std::any_of(stays.begin(), stays.end(),
+                       [&](const DayWindow& stay) { return stay.contains(day); });
+}
+
+FlyingSeasons FlyingSeasons::onlyIn(std::span<const DayWindow> stays, DayWindow days) const {
+    days = {std::max(days.first, window_.first), std::min(days.last, window_.last)};
+    FlyingSeasons only = *this;
+    only.window_ = days;
+    const auto from = static_cast<std::ptrdiff_t>(index(days.first));
+    const auto size = static_cast<std::ptrdiff_t>(days.size());
+    only.known_.assign(known_.begin() + from, known_.begin() + from + size);
+    for (std::size_t i = 0; i < flying_.size(); ++i)
+        only.flying_[i].assign(flying_[i].begin() + from, flying_[i].begin() + from + size);
+    for (Day day = days.first; day <= days.last; day += Days{1}) {
+        if (isInOneOf(stays, day)) continue;
+        only.known_[only.index(day)] = 0;
+        for (auto& season : only.flying_) season[only.index(day)] = 0;
+    }
+    return only;
+}
+
 }  // namespace tenthday

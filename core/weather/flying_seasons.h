@@ -48,6 +48,11 @@ public:
     /// Share of seasons in which the day is a flying day; nothing without seasons, unless known.
     [[nodiscard]] std::optional<double> chance(Day day) const;
 
+    /// The same seasons for virgins who can fly on some days only (their nucs stand at a mating
+    /// station then): no other day is a flying day, and that is certain.
+    /// @param days  that can be asked about; cut to the window
+    [[nodiscard]] FlyingSeasons onlyIn(std::span<const DayWindow> stays, DayWindow days) const;
+
 private:
     [[nodiscard]] std::size_t index(Day day) const {
         return static_cast<std::size_t>((day - window_.first).count());
@@ -58,6 +63,8 @@ private:
     std::vector<std::vector<std::uint8_t>> flying_;
     std::vector<std::int8_t> known_;  ///< per day: -1 unknown, 0, 1
 };
+
+[[nodiscard]] bool isInOneOf(std::span<const DayWindow> stays, Day day);
 
 /// The same month and day so many years earlier; 29 February becomes the 28th where there is none.
 [[nodiscard]] Day yearsBefore(Day day, int years);

@@ -199,7 +199,8 @@ TEST_F(Opening, FindsTheSeasonOfTheDay) {
     EXPECT_EQ(seasonOn("2027-06-01").seasonId(), test::id<Season>(1));
     EXPECT_EQ(seasonOn("2027-06-01").all<Batch>().size(), 1U);
     EXPECT_EQ(seasonOn("2026-01-01").seasonId(), test::id<Season>(1)) << "the next to come";
-    EXPECT_EQ(seasonOn("2027-12-01").seasonId(), test::id<Season>(2)) << "the next to come";
+    EXPECT_EQ(seasonOn("2027-12-01").seasonId(), test::id<Season>(1)) << "late queens may be in it";
+    EXPECT_EQ(seasonOn("2028-01-10").seasonId(), test::id<Season>(2)) << "the next to come";
     EXPECT_EQ(seasonOn("2030-01-01").seasonId(), test::id<Season>(2)) << "the last";
     EXPECT_EQ(seasonOn("2028-05-01").all<Batch>().size(), 0U);
     EXPECT_EQ(seasonOn("2028-05-01").all<BatchBar>().size(), 0U);

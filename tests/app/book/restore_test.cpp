@@ -44,6 +44,14 @@ TEST_F(Restore, TwiceOnADayKeepsBoth) {
     EXPECT_EQ(backupsOf(path_).size(), 3);
 }
 
+TEST_F(Restore, FindsTheBackupsOfABookWithBracketsInItsName) {
+    const auto path = at(QStringLiteral("ops [1].tenthday"));
+    ASSERT_TRUE(createBook(path, test::smallBookRows(), test::fixedOptions()).ok());
+    const auto book = BookFile::open(path, test::fixedOptions()).value();
+    ASSERT_TRUE(book->backUp().ok());
+    EXPECT_EQ(backupsOf(path).size(), 1);
+}
+
 TEST_F(Restore, WhatIsKeptIsNeverRotatedAway) {
     const auto kept = restore().value();
     rotateBackups(path_);

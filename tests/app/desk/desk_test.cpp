@@ -1,6 +1,7 @@
 #include "desk/desk.h"
 
 #include "app/book/book_fixture.h"
+#include "book/reader.h"
 #include "records/verbs.h"
 
 namespace tenthday {
@@ -186,6 +187,38 @@ TEST_F(DeskTest, ShowsAnotherSeasonAndForgetsUndo) {
     for (const auto& label : labels) EXPECT_TRUE(desk_->snapshot().isLabelOfOtherSeason(label));
     EXPECT_FALSE(desk_->showSeason(id<Season>(3)));
     EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
+}
+
+TEST_F(DeskTest, OtherDaysOfTheSeasonReadItsBatchesAnew) {
+    ASSERT_EQ(desk_->outlook()->batches.size(), 1U);
+    const auto season = desk_->snapshot().find(desk_->snapshot().seasonId());
+    Season later = *season;
+    later.from = dayOfBatch() + Days{100};
+    later.until = later.from + Days{60};
+    ChangeSet changes;
+    changes.edit(season, later);
+    const Listener listener(*desk_);
+    ASSERT_TRUE(desk_->apply(changes));
+    EXPECT_TRUE(desk_->outlook()->batches.empty());
+    EXPECT_TRUE(listener.heard.back().second.touches<Batch>());
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->outlook()->batches.size(), 1U) << "and back again";
+}
+
+Season seasonFrom(std::uint64_t n, const char* from, const char* until) {
+    return {id<Season>(n), 1, from, day(from), day(until)};
+}
+
+TEST(SeasonOf, KeepsTheOneThatEndedWhileItsBatchesLast) {
+    const auto seasons = Table<Season>::from(
+        {std::make_shared<const Season>(seasonFrom(1, "2027-03-01", "2027-10-31")),
+         std::make_shared<const Season>(seasonFrom(2, "2028-03-01", "2028-10-31"))});
+    EXPECT_EQ(seasonOf(seasons, day("2027-06-01")), id<Season>(1));
+    EXPECT_EQ(seasonOf(seasons, day("2027-11-02")), id<Season>(1));
+    EXPECT_EQ(seasonOf(seasons, day("2028-01-01")), id<Season>(2)) << "its first grafts may begin";
+    EXPECT_EQ(seasonOf(seasons, day("2026-12-01")), id<Season>(1)) << "the next to come";
+    EXPECT_EQ(seasonOf(seasons, day("2030-01-01")), id<Season>(2)) << "the last one";
+    EXPECT_TRUE(seasonOf({}, day("2027-06-01")).isNone());
 }
 
 TEST_F(DeskTest, TellsWhenTheDayHasChanged) {

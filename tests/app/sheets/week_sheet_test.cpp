@@ -11,6 +11,7 @@
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
 #include "sheets/week_layout.h"
+#include "sheets/week_preview.h"
 #include "support/days.h"
 #include "support/ids.h"
 #include "support/season_maker.h"
@@ -20,15 +21,19 @@ namespace {
 
 using test::day;
 
+OutlookPtr exampleOutlook() {
+    Snapshot snapshot = applied(Snapshot{}, exampleContent()).value();
+    snapshot.setSeason((*snapshot.all<Season>().begin())->id);
+    snapshot.setToday(day("2027-06-03"));
+    OutlookMemo memo;
+    return outlookOf(snapshot, memo);
+}
+
 class WeekSheet : public ::testing::TestWithParam<Paper> {
 protected:
     void SetUp() override {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        Snapshot snapshot = applied(Snapshot{}, exampleContent()).value();
-        snapshot.setSeason((*snapshot.all<Season>().begin())->id);
-        snapshot.setToday(day("2027-06-03"));
-        OutlookMemo memo;
-        outlook_ = outlookOf(snapshot, memo);
+        outlook_ = exampleOutlook();
     }
     void TearDown() override { QLocale::setDefault(QLocale::c()); }
 
@@ -163,6 +168,45 @@ TEST_P(WeekSheet, ThePdfReadsAsTheContentInOrder) {
 
 INSTANTIATE_TEST_SUITE_P(Papers, WeekSheet, ::testing::Values(Paper::A4, Paper::Letter, Paper::A5),
                          [](const auto& test) { return std::string(token(test.param)); });
+
+struct PrinterCase {
+    const char* name;
+    QPageSize::PageSizeId size;
+    QPageSize::PageSizeId printed;
+};
+void PrintTo(const PrinterCase& c, std::ostream* out) { *out << c.name; }
+class PrintedOn : public ::testing::TestWithParam<PrinterCase> {};
+
+/// A landscape printer, or one with paper of its own, gets whole upright pages.
+TEST_P(PrintedOn, StandsUprightAndWhole) {
+    const QTemporaryDir folder;
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(folder.filePath(QStringLiteral("week.pdf")));
+    printer.setPageSize(QPageSize(GetParam().size));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    const auto outlook = exampleOutlook();
+    EXPECT_TRUE(printWeek(printer, weekContent(*outlook, {2027, 22})));
+    EXPECT_EQ(printer.pageLayout().orientation(), QPageLayout::Portrait);
+    EXPECT_EQ(printer.pageLayout().pageSize().id(), GetParam().printed);
+}
+
+INSTANTIATE_TEST_SUITE_P(Papers, PrintedOn,
+                         ::testing::Values(PrinterCase{"A4", QPageSize::A4, QPageSize::A4},
+                                           PrinterCase{"Letter", QPageSize::Letter,
+                                                       QPageSize::Letter},
+                                           PrinterCase{"A5", QPageSize::A5, QPageSize::A5},
+                                           PrinterCase{"A3", QPageSize::A3, QPageSize::A3},
+                                           PrinterCase{"B5", QPageSize::B5, QPageSize::B5},
+                                           PrinterCase{"A6", QPageSize::A6, QPageSize::A5}),
+                         [](const auto& test) { return std::string(test.param.name); });
+
+TEST(PrintWeek, SaysWhenTheFileCannotBeWritten) {
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(QStringLiteral("/nowhere/at/all/week.pdf"));
+    EXPECT_FALSE(printWeek(printer, weekContent(*exampleOutlook(), {2027, 22})));
+}
 
 TEST(WeekContent, EachDayOfTenYearsIsOnExactlyOneSheet) {
     const auto outlook = test::SeasonMaker("2027-06-01").outlook();

@@ -85,5 +85,32 @@ TEST(Findings, WhatIsOverIsNotToldAnyMore) {
     EXPECT_EQ(told(maker), std::vector<std::string>{});
 }
 
+// Drones out on 25 August: the last graft is on 1 August.
+TEST(Findings, AGraftAfterTheLastWorthWhile) {
+    auto maker = bare();
+    maker.batch("1", "2027-08-01", 12, 20, "Box 1").batch("2", "2027-08-12", 12, 20, "Box 1");
+    const auto before = maker.snapshot();
+    ChangeSet changes;
+    const auto yard = before.find(maker.yardId("East"));
+    Yard out = *yard;
+    out.dronesOutDay = day("2027-08-25");
+    changes.edit(yard, out);
+    OutlookMemo memo;
+    const auto texts = [&](std::string_view today) {
+        auto snapshot = applied(before, changes).value();
+        snapshot.setToday(day(today));
+        std::vector<std::string> all;
+        for (const auto& finding : outlookOf(snapshot, memo)->findings)
+            if (finding.kind == FindingKind::BeyondLimits)
+                all.push_back(finding.subjectLabel + ": " + englishText(finding));
+        return all;
+    };
+    EXPECT_EQ(texts("2027-05-01"),
+              std::vector<std::string>{
+                  "2: is grafted after the last worth while, Sun 1 August: drones are thrown out "
+                  "about Wed 25 August in East; queens fly up to 24 days after the graft"});
+    EXPECT_TRUE(texts("2027-08-13").empty()) << "that is past";
+}
+
 }  // namespace
 }  // namespace tenthday

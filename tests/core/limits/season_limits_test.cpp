@@ -142,6 +142,18 @@ TEST(SeasonLimits, OfYardsTheLongestSeasonStands) {
     EXPECT_NE(englishReason(limit).find("Late"), std::string::npos);
 }
 
+TEST(SeasonLimits, WeatherThatIsFineAllThroughIsNoLimit) {
+    SeasonMaker maker("2027-03-01");
+    maker.yard("Heath").weather("2025-01-01", "2026-12-31", 25);
+    const auto snapshot = maker.snapshot();
+    const auto limits = seasonLimits(snapshot, *matingTable(snapshot));
+    for (const auto limit : {Limit::FlyingWeatherFrom, Limit::FlyingWeatherUntil}) {
+        EXPECT_FALSE(limits[limit].day);
+        EXPECT_FALSE(limits[limit].binds);
+        EXPECT_TRUE(englishReason(limits[limit]).starts_with("none"));
+    }
+}
+
 /// Flying days from 1 May to 31 August of a past year, none else.
 TEST(SeasonLimits, WeatherSetsFirstAndLastGraft) {
     SeasonMaker maker("2027-03-01");

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "calendar/iso_week.h"
+#include "outlook/work_days.h"
 #include "records/verbs.h"
 #include "support/ids.h"
 #include "support/season_maker.h"
@@ -169,6 +170,41 @@ TEST(Tasks, ATickedSecondLookEndsTheClockAndUntickingBringsItBack) {
     EXPECT_TRUE(only(tasksOf(*outlook), TaskRule::SecondWildLook).done);
     snapshot = applied(snapshot, tick(snapshot, look, std::nullopt, id)).value();
     EXPECT_TRUE(warnsOfWildQueens(*outlookOf(snapshot, memo)));
+}
+
+TEST(Tasks, ATickOfAnotherLookDoesNotSilenceTheDanger) {
+    auto maker = season("2027-06-20");
+    maker.makeUp("Box", "2027-05-01", 17, true);  // an older clock of the same box
+    auto snapshot = maker.snapshot();
+    OutlookMemo memo;
+    const auto outlook = outlookOf(snapshot, memo);
+    ASSERT_TRUE(warnsOfWildQueens(*outlook));
+    for (const auto& task : tasksOf(*outlook)) {
+        const bool second = task.key.rule == TaskRule::SecondWildLook;
+        if (task.key.rule != TaskRule::FirstWildLook && !second) continue;
+        const bool own = task.day > day("2027-06-10");
+        if (own && second) continue;  // all but the look that counts, ticked late
+        const auto after =
+            applied(snapshot, tick(snapshot, task, day("2027-06-20"), test::id<TaskDone>(5)))
+                .value();
+        EXPECT_TRUE(warnsOfWildQueens(*outlookOf(after, memo)));
+    }
+}
+
+TEST(Tasks, WhatWasMadeUpInAnEarlierSeasonIsNoTaskOfThisOne) {
+    auto maker = season();
+    maker.makeUp("Box", "2026-06-10", 17, true);
+    for (const auto& task : tasksOf(*maker.outlook())) EXPECT_GE(task.day, day("2027-01-01"));
+}
+
+TEST(WorkDays, ReachFromTheWeekBeforeTheFirstStartToTheLastCatch) {
+    auto maker = season();
+    const auto outlook = maker.outlook();
+    EXPECT_EQ(workDays(*outlook),
+              (DayWindow{outlook->season.first - Days{67}, outlook->season.last}));
+    maker.batch("late", "2027-12-20", 12, 10, "Box");
+    EXPECT_EQ(workDays(*maker.outlook()).last,
+              maker.outlook()->batches.back()->timeline.hold.catchDay);
 }
 
 TEST(Tasks, ATickedLookStaysWithItsClockWhenAnEarlierOneComes) {

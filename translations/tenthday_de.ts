@@ -4430,10 +4430,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>before it is missing: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Line %1: %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4465,6 +4461,22 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, m/s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is known of %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

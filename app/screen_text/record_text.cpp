@@ -41,6 +41,20 @@ QString column(WeatherColumn column) {
     return {};
 }
 
+QString columnHead(WeatherColumn of) {
+    switch (of) {
+        case WeatherColumn::Tmax:
+        case WeatherColumn::Tmin:
+            return Words::tr("%1, °C").arg(column(of));
+        case WeatherColumn::Rain:
+            return Words::tr("%1, mm").arg(column(of));
+        case WeatherColumn::Wind:
+            return Words::tr("%1, m/s").arg(column(of));
+        default:
+            return column(of);
+    }
+}
+
 QString notInFile() { return Words::tr("not in the file"); }
 QString noName(int column) { return Words::tr("column %1").arg(chart_text::number(column)); }
 QString heat() { return Words::tr("Temperatures"); }
@@ -106,7 +120,7 @@ QString trouble(const WeatherTroubleAt& trouble) {
             what = Words::tr("%1 stands there already").arg(days);
             break;
         case WeatherTrouble::MissingDays:
-            what = Words::tr("before it is missing: %1").arg(days);
+            what = Words::tr("nothing is known of %1").arg(days);
             break;
     }
     return Words::tr("Line %1: %2").arg(chart_text::number(trouble.line), what);

@@ -16,6 +16,8 @@ namespace tenthday::record_text {
 [[nodiscard]] QString troubles();
 /// "Daily maximum".
 [[nodiscard]] QString column(WeatherColumn column);
+/// With the unit the book keeps: "Daily maximum, °C".
+[[nodiscard]] QString columnHead(WeatherColumn column);
 [[nodiscard]] QString notInFile();
 [[nodiscard]] QString noName(int column);
 [[nodiscard]] QString heat();
@@ -33,7 +35,7 @@ namespace tenthday::record_text {
 [[nodiscard]] QString summary(const std::vector<WeatherFileDay>& days);
 /// What skipping means: "Leave out 3 lines whose date can't be read".
 [[nodiscard]] QString skip(WeatherTrouble kind, int count);
-/// "Line 7: -999 stands for a missing value (daily maximum)".
+/// "Line 7: "-999" stands for a missing value (Daily maximum)".
 [[nodiscard]] QString trouble(const WeatherTroubleAt& trouble);
 [[nodiscard]] QString moreTroubles(int count);
 [[nodiscard]] QString decide();

@@ -15,6 +15,7 @@
 #include <algorithm>
 
 #include "exchange/csv.h"
+#include "look/page_parts.h"
 #include "screen_text/record_text.h"
 #include "screen_text/weather_text.h"
 
@@ -117,9 +118,11 @@ QWidget* WeatherImportDialog::makeLook() {
     column->setContentsMargins(0, 0, 0, 0);
     QStringList heads;
     for (std::size_t i = 0; i < columns_.size(); ++i)
-        heads += record_text::column(static_cast<WeatherColumn>(i));
+        heads += record_text::columnHead(static_cast<WeatherColumn>(i));
     preview_->setHorizontalHeaderLabels(heads);
     preview_->verticalHeader()->hide();
+    makeCompact(*preview_);
+    preview_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     preview_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     preview_->setTabKeyNavigation(false);
     preview_->setAccessibleName(record_text::preview());

@@ -30,7 +30,6 @@ namespace {
 void makeTable(QTableView& table, QAbstractItemModel* model, const QString& name) {
     table.setModel(model);
     makeList(table, name);
-    makeCompact(table);
     table.setSelectionMode(QAbstractItemView::SingleSelection);
     table.setTabKeyNavigation(false);
     table.horizontalHeader()->setStretchLastSection(true);

@@ -103,7 +103,7 @@ TEST_F(WeatherImportTest, WhatIsWrongIsNamedAndLeftOutOnlyWhenTheUserSaysSo) {
     EXPECT_EQ(dialog.troubles().item(1)->text().toStdString(),
               "Line 4: \"-999\" stands for a missing value (Daily maximum)");
     EXPECT_EQ(dialog.troubles().item(2)->text().toStdString(),
-              "Line 5: before it is missing: 2 Jun 2026 to 5 Jun 2026");
+              "Line 5: nothing is known of 2 Jun 2026 to 5 Jun 2026");
     EXPECT_FALSE(dialog.skip(WeatherTrouble::BadDate).isVisible());
     EXPECT_TRUE(dialog.skip(WeatherTrouble::Placeholder).isChecked());
     EXPECT_FALSE(dialog.importButton().isEnabled());

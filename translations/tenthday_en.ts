@@ -283,5 +283,96 @@
             <numerusform>%Ln batches would stand in no season any more.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Reckoned with %Ln past year(s) of the daily record, from %1 to %2.</source>
+        <translation>
+            <numerusform>Reckoned with %Ln past year of the daily record, from %1 to %2.</numerusform>
+            <numerusform>Reckoned with %Ln past years of the daily record, from %1 to %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %Ln tick(s) agree best with the %1 °C in force; against it: %2.</source>
+        <translation>
+            <numerusform>Your %Ln tick agrees best with the %1 °C in force; against it: %2.</numerusform>
+            <numerusform>Your %Ln ticks agree best with the %1 °C in force; against it: %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %Ln tick(s) say %1 °C; against it: %2, against the %3 °C in force: %4.</source>
+        <translation>
+            <numerusform>Your %Ln tick says %1 °C; against it: %2, against the %3 °C in force: %4.</numerusform>
+            <numerusform>Your %Ln ticks say %1 °C; against it: %2, against the %3 °C in force: %4.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s): %1.</source>
+        <translation>
+            <numerusform>%Ln day: %1.</numerusform>
+            <numerusform>%Ln days: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln line(s) whose day can&apos;t be read</source>
+        <translation>
+            <numerusform>Leave out %Ln line whose day can&apos;t be read</numerusform>
+            <numerusform>Leave out %Ln lines whose day can&apos;t be read</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln value(s) that can&apos;t be read</source>
+        <translation>
+            <numerusform>Leave out %Ln value that can&apos;t be read</numerusform>
+            <numerusform>Leave out %Ln values that can&apos;t be read</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln value(s) that no weather has</source>
+        <translation>
+            <numerusform>Leave out %Ln value that no weather has</numerusform>
+            <numerusform>Leave out %Ln values that no weather has</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln placeholder(s) such as -999</source>
+        <translation>
+            <numerusform>Leave out %Ln placeholder such as -999</numerusform>
+            <numerusform>Leave out %Ln placeholders such as -999</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %Ln day(s) that stand there again take the last line</source>
+        <translation>
+            <numerusform>Of %Ln day that stands there again take the last line</numerusform>
+            <numerusform>Of %Ln days that stand there again take the last line</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Go on with %Ln gap(s) in the record</source>
+        <translation>
+            <numerusform>Go on with %Ln gap in the record</numerusform>
+            <numerusform>Go on with %Ln gaps in the record</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %Ln day(s)</source>
+        <translation>
+            <numerusform>Import %Ln day</numerusform>
+            <numerusform>Import %Ln days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) came in or changed.</source>
+        <translation>
+            <numerusform>%Ln day came in or changed.</numerusform>
+            <numerusform>%Ln days came in or changed.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

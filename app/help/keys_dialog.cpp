@@ -61,7 +61,8 @@ KeysDialog::KeysDialog(const QMenuBar& menus, QWidget* parent) : QDialog(parent)
     side->setSpacing(36);
     side->addWidget(column({{key_text::onTheChart(), key_text::chartKeys()},
                             {key_text::withThePointer(), key_text::pointer()},
-                            {key_text::planningABatch(), key_text::batchKeys()}}),
+                            {key_text::planningABatch(), key_text::batchKeys()},
+                            {key_text::onTheWeather(), key_text::weatherKeys()}}),
                     3);
     side->addWidget(column({{key_text::anywhere(), anywhere},
                             {key_text::onThePageOfNucs(), key_text::nucsKeys()},

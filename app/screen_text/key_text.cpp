@@ -9,6 +9,7 @@ QString anywhere() { return Words::tr("Anywhere"); }
 QString onTheChart() { return Words::tr("On the season chart"); }
 QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
 QString onTheWeek() { return Words::tr("On the week"); }
+QString onTheWeather() { return Words::tr("On the weather"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString planningABatch() { return Words::tr("Planning a batch"); }
 QString inTheSetUp() { return Words::tr("In the set-up"); }
@@ -45,6 +46,14 @@ std::vector<Key> weekKeys() {
         {Words::tr("Space"), Words::tr("tick the task as done, or take the tick back")},
         {Words::tr("Insert"), Words::tr("a new task of your own")},
         {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
+    };
+}
+
+std::vector<Key> weatherKeys() {
+    return {
+        {Words::tr("Up, Down"), Words::tr("the day after, the day before")},
+        {Words::tr("F, N, Del"), Words::tr("queens flew, did not fly, nobody looked")},
+        {Words::tr("F2, or type"), Words::tr("the usual weather of a month; Enter keeps it")},
     };
 }
 

@@ -16,6 +16,7 @@ struct Key {
 [[nodiscard]] QString withThePointer();
 [[nodiscard]] QString onThePageOfNucs();
 [[nodiscard]] QString onTheWeek();
+[[nodiscard]] QString onTheWeather();
 [[nodiscard]] QString onTheTradeNumbers();
 [[nodiscard]] QString planningABatch();
 [[nodiscard]] QString inTheSetUp();
@@ -24,6 +25,7 @@ struct Key {
 [[nodiscard]] std::vector<Key> pointer();
 [[nodiscard]] std::vector<Key> nucsKeys();
 [[nodiscard]] std::vector<Key> weekKeys();
+[[nodiscard]] std::vector<Key> weatherKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 [[nodiscard]] std::vector<Key> batchKeys();
 [[nodiscard]] std::vector<Key> setupKeys();

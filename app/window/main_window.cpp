@@ -30,6 +30,7 @@
 #include "screen_text/window_text.h"
 #include "setup/setup_page.h"
 #include "sheets/week_preview.h"
+#include "weather/weather_page.h"
 #include "week/week_page.h"
 #include "window/screen_place.h"
 #include "window/welcome_page.h"
@@ -117,6 +118,7 @@ void MainWindow::connectActions() {
     on(actions_.seasonPage, [this] { showPage(chart_); });
     on(actions_.nucsPage, [this] { showPage(nucs_); });
     on(actions_.weekPage, [this] { showPage(week_); });
+    on(actions_.weatherPage, [this] { showPage(weather_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -183,6 +185,7 @@ void MainWindow::dropPages() {
     chart_ = nullptr;
     nucs_ = nullptr;
     week_ = nullptr;
+    weather_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -198,6 +201,8 @@ void MainWindow::makePages() {
     addPage(nucs_, actions_.nucsPage);
     week_ = new WeekPage(*desk_);
     addPage(week_, actions_.weekPage);
+    weather_ = new WeatherPage(*desk_);
+    addPage(weather_, actions_.weatherPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);

@@ -24,6 +24,7 @@ class BatchEditor;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class WeatherPage;
 class WelcomePage;
 class WeekPage;
 class WhyDialog;
@@ -60,6 +61,8 @@ public:
     [[nodiscard]] NucsPage* nucs() const { return nucs_; }
     /// The page of the week, or null.
     [[nodiscard]] WeekPage* week() const { return week_; }
+    /// The page of weather, or null.
+    [[nodiscard]] WeatherPage* weather() const { return weather_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
@@ -128,6 +131,7 @@ private:
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     WeekPage* week_ = nullptr;
+    WeatherPage* weather_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;

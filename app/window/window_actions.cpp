@@ -6,6 +6,7 @@
 #include <QToolBar>
 
 #include "screen_text/batch_text.h"
+#include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
@@ -55,6 +56,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     seasonPage = add(view, window_text::seasonPage(), {Qt::CTRL | Qt::Key_1});
     nucsPage = add(view, window_text::nucsPage(), {Qt::CTRL | Qt::Key_2});
     weekPage = add(view, week_text::pageEntry(), {Qt::CTRL | Qt::Key_3});
+    weatherPage = add(view, weather_text::pageEntry(), {Qt::CTRL | Qt::Key_4});
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
@@ -63,7 +65,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page : {seasonPage, nucsPage, weekPage, setupPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, weekPage, weatherPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -114,7 +116,7 @@ void WindowActions::setHasBook(bool has) {
     for (auto* action :
          {closeBook, saveCopy,    restoreBackup, importList, exportList, weekSheet, zoomIn,
           zoomOut,   wholeSeason, goToToday,     eachNuc,    planBatch,  editBatch, seasonPage,
-          nucsPage,  weekPage,    setupPage,     factsPage,  newTask,    whyThisDay})
+          nucsPage,  weekPage,    weatherPage,   setupPage,  factsPage,  newTask,   whyThisDay})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

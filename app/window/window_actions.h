@@ -48,6 +48,7 @@ struct WindowActions {
     QAction* seasonPage;  ///< one of the pages is checked
     QAction* nucsPage;
     QAction* weekPage;
+    QAction* weatherPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

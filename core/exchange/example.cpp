@@ -29,7 +29,9 @@ constexpr std::array kFiles{ExampleFile{"seasons", embedded::example_seasons},
                             ExampleFile{"shares", embedded::example_shares},
                             ExampleFile{"placements", embedded::example_placements},
                             ExampleFile{"outcomes", embedded::example_outcomes},
-                            ExampleFile{"daysoff", embedded::example_daysoff}};
+                            ExampleFile{"daysoff", embedded::example_daysoff},
+                            ExampleFile{"drones", embedded::example_drones},
+                            ExampleFile{"weather", embedded::example_weather}};
 
 /// Ids in the files end in small numbers under other heads; these are for rows that have none
 /// there: the book, lines, and what a line of boxes makes.

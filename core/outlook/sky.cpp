@@ -14,15 +14,15 @@ std::optional<double> plain(const std::optional<Tenths>& tenths) {
     return tenths ? std::optional(tenths->value / 10.0) : std::nullopt;
 }
 
-DayWeather weatherOf(const WeatherDay& row) {
-    return {plain(row.tmaxC), plain(row.rainMm), plain(row.windMs), row.flew};
-}
-
 DayWindow daysAround(const DayWindow& season) {
     return {season.first - kBefore, season.last + kAfter};
 }
 
 }  // namespace
+
+DayWeather weatherOf(const WeatherDay& row) {
+    return {plain(row.tmaxC), plain(row.rainMm), plain(row.windMs), row.flew};
+}
 
 std::shared_ptr<const FlyingSeasons> flyingSeasons(const Snapshot& snapshot) {
     const auto& rows = snapshot.all<WeatherDay>();

@@ -7,6 +7,9 @@
 
 namespace tenthday {
 
+/// What a row knows of its day, in °C, mm and m/s.
+[[nodiscard]] DayWeather weatherOf(const WeatherDay& row);
+
 /// The possible seasons of the snapshot's weather rows: from 60 days before its season, for batches
 /// whose queens still sit in nucs, to 120 days after, for those grafted last. Null where the rows
 /// hold no past year of them.

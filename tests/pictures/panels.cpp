@@ -1,5 +1,6 @@
 #include "pictures/panels.h"
 
+#include <QComboBox>
 #include <QDialog>
 #include <QDir>
 #include <QFile>
@@ -22,6 +23,7 @@
 #include "setup/setup_page.h"
 #include "sheets/week_preview.h"
 #include "support/days.h"
+#include "weather/import_dialog.h"
 #include "week/week_page.h"
 #include "window/backup_dialog.h"
 #include "window/main_window.h"
@@ -83,6 +85,20 @@ QWidget* weekSheet(MainWindow& window) {
     return window.findChild<QDialog*>();
 }
 
+/// A record in other units and with something of every kind wrong in it.
+QWidget* weatherImport(MainWindow& window) {
+    auto* dialog = new WeatherImportDialog(
+        QStringLiteral("fell.csv"),
+        "date,tmax,tmin,rain\n2026-06-01,64,50,0\n2026-06-02,warm,51,0.2\n"
+        "2026-06-03,67,-999,0\n2026-06-03,68,52,0\n2026-06-07,300,55,0\n3 June,66,51,0\n"
+        "2026-06-08,70,53,0.1\n",
+        [](const auto&) { return QString(); }, &window);
+    dialog->heat().setCurrentIndex(1);
+    dialog->rain().setCurrentIndex(1);
+    dialog->show();
+    return dialog;
+}
+
 QWidget* opened(QWidget* dialog) {
     dialog->show();
     return dialog;
@@ -102,6 +118,8 @@ const std::vector<Panel>& panels() {
         {at("season-chart-nucs"), true, [](MainWindow& w) { return page(w, w.actions().eachNuc); }},
         {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
         {at("week"), true, [](MainWindow& w) { return page(w, w.actions().weekPage); }},
+        {at("weather"), true, [](MainWindow& w) { return page(w, w.actions().weatherPage); }},
+        {at("weather-import"), true, [](MainWindow& w) { return weatherImport(w); }},
         {at("trade-numbers"), true, [](MainWindow& w) { return page(w, w.actions().factsPage); }},
         {at("set-up-yards"), true, [](MainWindow& w) { return setUp(w, Kind::Yards); }},
         {at("set-up-boxes"), true, [](MainWindow& w) { return setUp(w, Kind::Boxes); }},

@@ -154,7 +154,7 @@ TEST_F(NucsPageTest, TheCurrentNucTellsWhyItIsOrIsNotReady) {
     const auto told = page_->reasons().toPlainText();
     EXPECT_TRUE(told.contains(QStringLiteral("a queen lays in it who is not caught yet")))
         << told.toStdString();
-    EXPECT_TRUE(told.contains(QStringLiteral("Queens are caught on sealed brood")));
+    EXPECT_TRUE(told.contains(QStringLiteral("of those that will lay have sealed brood")));
     EXPECT_TRUE(told.contains(QStringLiteral("Source: ")));
     EXPECT_EQ(page_->chosenDate().event, Event::Catch);
 }

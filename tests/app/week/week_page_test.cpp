@@ -224,7 +224,7 @@ TEST_F(WeekPageTest, TheChosenRowTellsItsRuleItsInputsAndItsSources) {
     page_->setDay(day("2027-06-11"));
     choose(rowOf(TaskRule::FirstLook));
     const auto told = page_->reasons().toPlainText();
-    EXPECT_TRUE(told.contains(QStringLiteral("The first look is 14 days after")));
+    EXPECT_TRUE(told.contains(QStringLiteral("this is later than 14 days after they came out")));
     EXPECT_TRUE(told.contains(QStringLiteral("S49 "))) << told.toStdString();
     EXPECT_TRUE(told.contains(QStringLiteral("O10 A B"))) << "the nucs it is about";
     EXPECT_EQ(page_->chosenDate().event, Event::FirstLook);

@@ -19,6 +19,7 @@
 #include "reasons/why_dialog.h"
 #include "records/verbs.h"
 #include "screen_text/key_text.h"
+#include "weather/weather_page.h"
 #include "week/week_page.h"
 
 namespace tenthday {
@@ -391,6 +392,15 @@ TEST_F(MainWindowTest, TheWeekIsAPageAndItsDayIsTheOneChosenOnTheChart) {
     QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
     ASSERT_NE(window_->week()->asking(), nullptr);
     window_->week()->asking()->reject();
+}
+
+TEST_F(MainWindowTest, TheWeatherIsAPage) {
+    window_->start(makeSmallBook());
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    QTest::keyClick(window_.get(), Qt::Key_4, Qt::ControlModifier);
+    EXPECT_TRUE(window_->weather()->isVisible());
+    EXPECT_FALSE(window_->weather()->sourceText().isEmpty());
 }
 
 TEST_F(MainWindowTest, WAsksWhyOnTheChartAndOnTheWeek) {

@@ -156,6 +156,34 @@ TEST(Example, HasTwoFindingsAndANoteOnItsDay) {
     for (const auto& finding : outlook->findings) EXPECT_GE(finding.day, outlook->snapshot.today());
 }
 
+TEST(Example, HasTwentyYearsOfWeatherAndAColdWeekInItsOwn) {
+    const auto book = example();
+    OutlookMemo memo;
+    const auto outlook = outlookOf(book, memo);
+    ASSERT_TRUE(outlook->mating->seasons());
+    EXPECT_EQ(outlook->mating->seasons()->years().size(), 20U);
+    std::map<Day, Ptr<WeatherDay>> days;
+    for (const auto& row : book.all<WeatherDay>()) days.emplace(row->date, row);
+    EXPECT_EQ(days.begin()->first, *dayFromText("2007-01-01"));
+    EXPECT_EQ(days.rbegin()->first, book.today() - Days{1});
+    for (auto day = *dayFromText("2027-05-25"); day <= *dayFromText("2027-05-31"); day += Days{1}) {
+        ASSERT_TRUE(days.contains(day));
+        EXPECT_LT(*days[day]->tmaxC, Tenths{130});
+        EXPECT_EQ(outlook->mating->seasons()->known(day), false);
+    }
+}
+
+TEST(Example, HasDronesSeenInItsMatingYardsInTimeForItsFirstGraft) {
+    const auto book = example();
+    EXPECT_EQ(book.all<DroneSighting>().size(), 3U);
+    for (const auto& seen : book.all<DroneSighting>())
+        EXPECT_NE(book.find(seen->yard)->roles.find("mating"), std::string::npos);
+    OutlookMemo memo;
+    const auto outlook = outlookOf(book, memo);
+    ASSERT_TRUE(outlook->limits.firstGraft());
+    EXPECT_LE(*outlook->limits.firstGraft(), dayOf(outlook->batches.front()->timeline.graft));
+}
+
 TEST(Example, IsTheSameEveryTime) {
     EXPECT_TRUE(example().sameContent(example()));
     std::set<Uuid> ids;

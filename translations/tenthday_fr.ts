@@ -4111,5 +4111,159 @@
         <source>Se&amp;ason</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance of a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones mature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside the season for grafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted from the months&apos; weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>counted from %Ln past year(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely no flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the weather recorded for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the weather forecast for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones mature from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones thrown out about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flying days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>late: %Ln day(s) without flying</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no drones or drone comb of this season are noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no mating yard says when its drones are thrown out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: there is no weather of past years that lets virgins out in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no yard has a day of hard frost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are mature from %1; first flights are %Ln day(s) after the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the first graft whose virgins find flying weather in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are thrown out about %1; queens fly up to %Ln day(s) after the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the last graft whose virgins find flying weather in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; two rounds of her own bees take %Ln day(s) from the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; one round of her own bees, the last chance, takes %Ln day(s) from the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: before the first graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: after the last graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last graft</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

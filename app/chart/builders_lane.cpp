@@ -21,6 +21,27 @@ int countTracks(const std::vector<BuilderRow>& rows) {
 
 qreal headOf(const TextRuler& ruler) { return ruler.line(Type::Label) + 4; }
 
+/// Days on which a graft is not worth while any more, or not yet.
+bool isOutside(const SeasonLimits& limits, Day day) {
+    const auto first = limits.firstGraft();
+    const auto last = limits.lastGraft();
+    return (first && day < *first) || (last && day > *last);
+}
+
+/// Hatches the days before the first graft of the season and after its last one.
+void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    constexpr qreal kSpacing = 9;
+    const auto& axis = input.axis;
+    for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
+        if (!isOutside(input.outlook.limits, day)) continue;
+        const qreal left = std::max(axis.xOf(day), axis.left());
+        const qreal right = std::min(axis.xOf(day + Days{1}), axis.right());
+        const QRectF column(left, area.top(), right - left, area.height());
+        sheet.target({.hit = Hit::OutsideLimits, .day = day}, column);
+        sheet.hatch(Layer::Ground, Role::OutsideHatch, column, Slope::Rising, kSpacing, 1);
+    }
+}
+
 }  // namespace
 
 LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) const {
@@ -33,6 +54,7 @@ LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) 
 void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto rows = builderRows(input.outlook);
     const qreal head = headOf(sheet.ruler());
+    layOutside(input, area, sheet);
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),
                {input.titleLeft, sheet.baselineAt(Type::Label, area.top() + head / 2)},
                Align::Left);

@@ -1,5 +1,8 @@
 #include "chart/card_for.h"
 
+#include "screen_text/flying_text.h"
+#include "screen_text/limit_text.h"
+
 namespace tenthday {
 namespace {
 
@@ -61,6 +64,10 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key) {
             const auto* day = at(outlook.nucs.cellsDays, key.index);
             return day ? chart_cards::cellsDay(outlook, *day) : CardText{};
         }
+        case Hit::FlyingDay:
+            return flying_text::card(outlook, *key.day);
+        case Hit::OutsideLimits:
+            return limit_text::outside(outlook.limits, *key.day);
         case Hit::Trouble: {
             const auto* finding = at(outlook.findings, key.index);
             return finding ? chart_cards::trouble(*finding) : CardText{};

@@ -75,6 +75,8 @@ enum class Hit : std::uint8_t {
     Nuc,       ///< one nuc on a day: `index` in the sides; `batch` where its cell or queen is in it
     YardName,  ///< a yard's name: opens and closes it
     Trouble,   ///< a word of warning: `index` in the findings
+    FlyingDay,      ///< a day in the lane of flying days and drones
+    OutsideLimits,  ///< a day outside the season for grafts, with nothing on it
 };
 
 /// Stable name of a place: the same thing keeps it from layout to layout.

@@ -4,6 +4,7 @@
 #include "chart/builders_lane.h"
 #include "chart/cells_days_lane.h"
 #include "chart/chart_head.h"
+#include "chart/flying_lane.h"
 #include "chart/hint_lane.h"
 #include "chart/legend.h"
 #include "chart/ribbon.h"
@@ -24,12 +25,17 @@ constexpr qreal kAboveLegend = 6;
 
 using Lanes = std::vector<std::unique_ptr<Lane>>;
 
-/// From top to bottom. Weather, queens and promises will join here.
+bool hasFlyingLane(const Outlook& outlook) {
+    return knowsFlyingDays(outlook) || knowsDrones(outlook);
+}
+
+/// From top to bottom. Queens and promises will join here.
 Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
     Lanes lanes;
     const auto hint = [&](const QString& name, const QString& text) {
         lanes.push_back(std::make_unique<HintLane>(name, text));
     };
+    if (hasFlyingLane(outlook)) lanes.push_back(std::make_unique<FlyingLane>());
     if (outlook.builders.empty() && outlook.batches.empty())
         hint(chart_text::builders(), welcome_text::noBuilders());
     else
@@ -110,7 +116,7 @@ Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& o
                           kMargin, ribbon};
     const qreal head = headHeight(axis, ruler);
     const qreal legend =
-        options.legend ? legendHeight(axis.width(), ruler) + kAboveLegend : kMargin;
+        options.legend ? legendHeight(outlook, axis.width(), ruler) + kAboveLegend : kMargin;
     const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),
                                         std::max(head + 40, options.size.height() - legend));
     layGround(input, plot, sheet);
@@ -123,18 +129,20 @@ Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& o
     qreal y = plot.top() - options.scrollY;
     qreal content = kAboveLegend;
     qreal underBuilders = 0;
+    const std::size_t builders = hasFlyingLane(outlook) ? 1 : 0;
     for (std::size_t i = 0; i < lanes.size(); ++i) {
         lanes[i]->lay(input, {plot.left(), y, plot.width(), heights[i]}, sheet);
         y += heights[i];
         content += heights[i];
-        if (i == 0) underBuilders = y;
+        if (i == builders) underBuilders = y;
     }
     layRibbon(input, underBuilders, sheet);
     for (const auto& lane : lanes) lane->write(input, sheet);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
     if (options.legend)
-        layLegend({axis.left(), plot.bottom() + kAboveLegend, axis.width(), legend}, sheet);
+        layLegend(outlook, {axis.left(), plot.bottom() + kAboveLegend, axis.width(), legend},
+                  sheet);
     return std::move(sheet).finish(axis, plot, content);
 }
 

@@ -31,7 +31,8 @@ Gesture::Next PressedGesture::release(ChartHand& hand, QPointF /*at*/) {
     if (!key_.batch.isNone()) hand.select(key_.batch);
     const bool hasDay = key_.hit == Hit::Head || key_.hit == Hit::Ground ||
                         key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay ||
-                        key_.hit == Hit::Nuc;
+                        key_.hit == Hit::Nuc || key_.hit == Hit::FlyingDay ||
+                        key_.hit == Hit::OutsideLimits;
     if (hasDay && key_.day) hand.choose(*key_.day);
     return std::make_unique<RestingGesture>();
 }

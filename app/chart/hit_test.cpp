@@ -20,18 +20,24 @@ bool isInSight(const Layout& layout, const Target& target, QPointF point) {
     return target.key.hit == Hit::Head ? point.y() < layout.plot.top() : inPlot;
 }
 
+/// What lies behind everything: asked only where nothing stands on it.
+bool isBehind(Hit hit) { return hit == Hit::Ground || hit == Hit::OutsideLimits; }
+
 }  // namespace
 
 const Target* targetAt(const Layout& layout, QPointF point) {
     // Exactly under the pointer first, then the grip around small bars.
     for (auto at = layout.targets.rbegin(); at != layout.targets.rend(); ++at)
-        if (at->key.hit != Hit::Ground && at->rect.contains(point) && isInSight(layout, *at, point))
+        if (!isBehind(at->key.hit) && at->rect.contains(point) && isInSight(layout, *at, point))
             return &*at;
     for (auto at = layout.targets.rbegin(); at != layout.targets.rend(); ++at)
         if (at->key.hit == Hit::Load && grip(*at).contains(point) && isInSight(layout, *at, point))
             return &*at;
-    for (const auto& target : layout.targets)
-        if (target.key.hit == Hit::Ground && target.rect.contains(point)) return &target;
+    for (const auto hit : {Hit::OutsideLimits, Hit::Ground})
+        for (const auto& target : layout.targets)
+            if (target.key.hit == hit && target.rect.contains(point) &&
+                isInSight(layout, target, point))
+                return &target;
     return nullptr;
 }
 

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "chart/flying_lane.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -21,12 +22,23 @@ constexpr auto kEntries = std::to_array<LegendEntry>(
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
+std::vector<LegendEntry> entriesOf(const Outlook& outlook) {
+    std::vector<LegendEntry> entries(kEntries.begin(), kEntries.end());
+    if (knowsFlyingDays(outlook))
+        entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay,
+                                       LegendEntry::FlyingChance});
+    if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
+    if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
+        entries.push_back(LegendEntry::OutsideLimits);
+    return entries;
+}
+
 /// Places entries left to right, in lines; gives each its line and x.
 template <class Do>
-int flow(qreal width, const TextRuler& ruler, Do&& place) {
+int flow(const Outlook& outlook, qreal width, const TextRuler& ruler, Do&& place) {
     int line = 0;
     qreal x = 0;
-    for (const auto entry : kEntries) {
+    for (const auto entry : entriesOf(outlook)) {
         const qreal needs = kSwatch + kToText + ruler.width(chart_text::legend(entry), Type::Small);
         if (x > 0 && x + needs > width) {
             ++line;
@@ -36,6 +48,23 @@ int flow(qreal width, const TextRuler& ruler, Do&& place) {
         x += needs + kBetween;
     }
     return line + 1;
+}
+
+/// The marks of weather, drones and limits.
+void laySeasonSwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
+    const qreal hair = sheet.snap().hair();
+    const QRectF bar(box.left() + 3, box.top(), box.width() - 6, box.height());
+    if (entry == LegendEntry::FlyingDay) sheet.fill(Layer::Heads, Role::FlyingDay, bar);
+    if (entry == LegendEntry::NoFlyingDay)
+        sheet.fill(Layer::Heads, Role::InkSoft,
+                   {bar.left(), bar.bottom() - 2 * hair, bar.width(), 2 * hair});
+    if (entry == LegendEntry::FlyingChance)
+        sheet.frame(Layer::Heads, Role::FlyingDay, bar.adjusted(0, 2, 0, 0), hair);
+    if (entry == LegendEntry::DronesMature)
+        sheet.fill(Layer::Heads, Role::Ink,
+                   {box.left(), box.center().y() - hair, box.width(), 2 * hair});
+    if (entry == LegendEntry::OutsideLimits)
+        sheet.hatch(Layer::Heads, Role::OutsideHatch, box, Slope::Rising, 4.5, 1);
 }
 
 void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
@@ -93,19 +122,21 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
             sheet.dotted(Layer::Heads, Role::InkSoft,
                          {box.left(), box.center().y() - 1, box.width(), 2}, 1.5);
             break;
+        default:
+            laySeasonSwatch(entry, box, sheet);
     }
 }
 
 }  // namespace
 
-qreal legendHeight(qreal width, const TextRuler& ruler) {
-    return flow(width, ruler, [](LegendEntry, qreal, int) {}) * lineHeight(ruler) + 10;
+qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler) {
+    return flow(outlook, width, ruler, [](LegendEntry, qreal, int) {}) * lineHeight(ruler) + 10;
 }
 
-void layLegend(const QRectF& area, Sheet& sheet) {
+void layLegend(const Outlook& outlook, const QRectF& area, Sheet& sheet) {
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
-    flow(area.width(), sheet.ruler(), [&](LegendEntry entry, qreal x, int row) {
+    flow(outlook, area.width(), sheet.ruler(), [&](LegendEntry entry, qreal x, int row) {
         const qreal middle = area.top() + 6 + (row + 0.5) * line;
         const auto box =
             snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);

@@ -3,8 +3,10 @@
 #include "calendar/iso_week.h"
 #include "chart/bands.h"
 #include "chart/cells_days_lane.h"
+#include "chart/late_words.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/flying_text.h"
 
 namespace tenthday {
 namespace {
@@ -147,11 +149,8 @@ BatchRoom bestRoom(const LaneInput& input, const YardPicture& picture, const Bat
 }
 
 /// The batch's number, once in its block.
-void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
-                Sheet& sheet) {
-    const auto* batch = input.outlook.find(block.batch);
-    if (!batch) return;
-    const auto text = QString::fromStdString(batch->batch->label);
+void writeNumber(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
+                 const QString& text, Sheet& sheet) {
     const QSizeF size(sheet.ruler().width(text, Type::Batch), sheet.ruler().capHeight(Type::Batch));
     const auto best = bestRoom(input, picture, block, size);
     if (best.room.columns == 0) return;
@@ -162,6 +161,17 @@ void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchB
             Layer::Body, groundOf(best.band),
             sheet.textRect(Type::Batch, text, at, Align::Middle).adjusted(-2, -kAir, 2, kAir));
     sheet.text(Layer::Words, inkOn(best.band), Type::Batch, text, at, Align::Middle);
+}
+
+/// The number; after it, where there is room, how late weather makes the batch.
+void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
+                Sheet& sheet) {
+    const auto* batch = input.outlook.find(block.batch);
+    if (!batch) return;
+    const LateWords text{QString::fromStdString(batch->batch->label),
+                         flying_text::late(input.outlook, *batch)};
+    if (text.words.isEmpty() || !writeLate(input, picture, block.batch, text, sheet))
+        writeNumber(input, picture, block, text.number, sheet);
 }
 
 }  // namespace

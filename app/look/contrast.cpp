@@ -26,7 +26,8 @@ constexpr auto kTextPairs = std::to_array<Pair>({
     {Role::LayingInk, Role::Laying},     {Role::JudgedGoodInk, Role::JudgedGood},
     {Role::NoQueenInk, Role::NoQueen},   {Role::LikelyInk, Role::Likely},
     {Role::WaitingInk, Role::Waiting},   {Role::ReadyInk, Role::Ready},
-    {Role::TodayInk, Role::Today},
+    {Role::TodayInk, Role::Today},       {Role::DueToFlyInk, Role::Virgin},
+    {Role::DueToFlyInk, Role::Laying},
 });
 
 constexpr auto kMarkPairs = std::to_array<Pair>({
@@ -42,6 +43,8 @@ constexpr auto kMarkPairs = std::to_array<Pair>({
     {Role::DroneLayerHatch, Role::DroneLayer},
     {Role::DangerGround, Role::Ground},
     {Role::DangerGround, Role::WeekendGround},
+    {Role::FlyingDay, Role::Ground},
+    {Role::FlyingDay, Role::WeekendGround},
     {Role::MarkEdge, Role::CardGround},
     {Role::MarkEdge, Role::WeekendGround},
 });

@@ -52,6 +52,8 @@ constexpr RoleColours kColours[] = {
     {Role::LikelyHatch,     0xFFC9C3B4, 0xFF8C8B82, 0xFFC2BBAB},
     {Role::LikelyInk,       0xFF3F4843, 0xFF1B231F, 0xFF2E3531},
     {Role::NotStockedHatch, 0xFFD9D2C1, 0xFF3E4641, 0xFFD3CCBB},
+    {Role::OutsideHatch,    0xFFDED8C9, 0xFF394039, 0xFFD8D2C4},
+    {Role::FlyingDay,       0xFF9C8200, 0xFFCDBB52, 0xFF9C8200},
     {Role::SpentGround,     0xFFDCD6C8, 0xFF343B37, 0xFFDCD6C8},
     {Role::Separator,       0xFFF9F6EF, 0xFF1B1F1D, 0xFFFFFFFF},
     {Role::Today,           0xFF232B27, 0xFFECE9E0, 0xFF232B27},

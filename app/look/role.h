@@ -48,6 +48,8 @@ enum class Role : std::uint8_t {
     LikelyHatch,
     LikelyInk,
     NotStockedHatch,
+    OutsideHatch,  ///< days outside the season for grafts
+    FlyingDay,     ///< sun: a day on which virgins can fly
     SpentGround,
     Separator,  ///< the line where neighbours in a stack meet
     Today,
@@ -109,6 +111,8 @@ struct TokensOf<Role> {
                                                                    "likely_hatch",
                                                                    "likely_ink",
                                                                    "not_stocked_hatch",
+                                                                   "outside_hatch",
+                                                                   "flying_day",
                                                                    "spent_ground",
                                                                    "separator",
                                                                    "today",

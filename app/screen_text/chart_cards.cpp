@@ -7,6 +7,7 @@
 #include "screen_text/because.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/flying_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::chart_cards {
@@ -133,6 +134,8 @@ void addStay(const Outlook& outlook, const YardOutlook& yard, Day day, Id<Batch>
                       chart_text::number(batch->timeline.hold.nucDays()))});
         card.lines.push_back({Words::tr("nuc days by catch rule"), catchPrices(*batch),
                               Words::tr("cells day and catch day both count")});
+        if (const auto late = flying_text::late(outlook, *batch); !late.isEmpty())
+            card.lines.push_back({late, {}, {}, CardTone::Caution});
     }
 }
 

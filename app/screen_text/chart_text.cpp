@@ -245,6 +245,16 @@ QString legend(LegendEntry entry) {
             return Words::tr("looked");
         case LegendEntry::Rest:
             return Words::tr("rest");
+        case LegendEntry::FlyingDay:
+            return Words::tr("flying day");
+        case LegendEntry::NoFlyingDay:
+            return Words::tr("no flying day");
+        case LegendEntry::FlyingChance:
+            return Words::tr("chance of a flying day");
+        case LegendEntry::DronesMature:
+            return Words::tr("drones mature");
+        case LegendEntry::OutsideLimits:
+            return Words::tr("outside the season for grafts");
     }
     return {};
 }

@@ -66,7 +66,12 @@ enum class LegendEntry : std::uint8_t {
     NotStocked,
     LookDue,
     LookDone,
-    Rest
+    Rest,
+    FlyingDay,
+    NoFlyingDay,
+    FlyingChance,
+    DronesMature,
+    OutsideLimits
 };
 [[nodiscard]] QString legend(LegendEntry entry);
 

@@ -160,6 +160,7 @@ BatchTimeline timelineOf(const BatchInputs& inputs, Trace* trace) {
     timeline.counts.good *= 1 - dates.neverMates;
     timeline.neverMates = dates.neverMates;
     timeline.weather = dates.weather;
+    timeline.levelEggs = dates.levelEggs;
     timeline.loads = loadsOf(inputs, dates, bars);
     timeline.hold = holdOf(dates, *inputs.facts);
     timeline.hold.catchRule = inputs.catchRule;

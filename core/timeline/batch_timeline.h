@@ -89,6 +89,7 @@ struct BatchTimeline {
     NucHold hold;
     double neverMates = 0;  ///< chance of never mating for weather, 0..1
     bool weather = false;   ///< possible seasons stand behind the first eggs
+    Moment levelEggs;       ///< the share `likely_level` of queens that will lay has eggs
     /// Moment at which the risk of a queen out reaches the fact `first_out_risk`, least over boxes.
     Moment latestMove = Moment::max();
 
@@ -132,6 +133,7 @@ struct BatchDates {
     EggHours firstEggs;     ///< of those that will lay, h after the graft
     double neverMates = 0;  ///< chance of never mating for weather, 0..1
     bool weather = false;   ///< possible seasons stand behind the first eggs
+    Moment levelEggs;       ///< the share `likely_level` of queens that will lay has eggs
 };
 
 /// About when the cells of a grafted batch are sealed; the first of all moments for other starts.

@@ -273,6 +273,7 @@ private:
         const double byAge = emergence + fact(Fact::FirstLookD) * 24;
         const double byEggs = out_.firstEggs.at(fact(Fact::LikelyLevel));
         const double look = std::max(byAge, byEggs);
+        out_.levelEggs = hoursAfter(out_.graft, byEggs);
         put(Event::FirstLook, look);
         if (byEggs > byAge)
             tell(Event::FirstLook, Kind::LaterOf, Event::FirstEggs, Fact::LikelyLevel,

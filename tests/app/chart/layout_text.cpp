@@ -9,8 +9,9 @@ namespace {
 constexpr std::array kLayers{"ground", "under", "body",  "ribbon", "marks",
                              "words",  "cover", "names", "top",    "heads"};
 constexpr std::array kShapes{"fill", "frame", "hatch", "dots", "dotted", "path", "stroke", "text"};
-constexpr std::array kHits{"none", "ground",    "head",     "load", "make_up",   "look",   "rest",
-                           "idle", "cells_day", "yard_day", "nuc",  "yard_name", "trouble"};
+constexpr std::array kHits{"none", "ground",    "head",    "load",       "make_up",
+                           "look", "rest",      "idle",    "cells_day",  "yard_day",
+                           "nuc",  "yard_name", "trouble", "flying_day", "outside_limits"};
 
 qreal sizeOf(Type type) { return type == Type::Title ? 18 : type == Type::Label ? 13 : 11; }
 

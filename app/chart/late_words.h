@@ -1,0 +1,18 @@
+/// @file late_words.h  In the block of a batch that weather makes late: its number, and how late.
+#pragma once
+#include "chart/yard_picture.h"
+
+namespace tenthday {
+
+/// "702", "late: 9 days without flying".
+struct LateWords {
+    QString number;
+    QString words;
+};
+
+/// Writes them over neighbouring days of the block, from virgins to laying queens.
+/// @return false where there is no room, or the ribbon runs through: nothing is written then
+bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
+               const LateWords& text, Sheet& sheet);
+
+}  // namespace tenthday

@@ -4143,5 +4143,518 @@
         <source>This could not be printed whole. See whether the printer is ready, or whether the file can be written.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance of a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones mature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside the season for grafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted from the months&apos; weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>counted from %Ln past year(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely a flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely no flying day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the weather recorded for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the weather forecast for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones mature from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones thrown out about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flying days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>late: %Ln day(s) without flying</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>On the weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day after, the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F, N, Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens flew, did not fly, nobody looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the usual weather of a month; Enter keeps it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no drones or drone comb of this season are noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no mating yard says when its drones are thrown out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: there is no weather of past years that lets virgins out in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: no yard has a day of hard frost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are mature from %1; first flights are %Ln day(s) after the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the first graft whose virgins find flying weather in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are thrown out about %1; queens fly up to %Ln day(s) after the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the last graft whose virgins find flying weather in time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; two rounds of her own bees take %Ln day(s) from the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; one round of her own bees, the last chance, takes %Ln day(s) from the graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: before the first graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: after the last graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Import a file ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Daily record from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first days as they will stand in the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Daily maximum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Daily minimum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens flew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, m/s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>km/h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>miles an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>did not fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No day of weather is found in the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s): %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln line(s) whose day can&apos;t be read</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln value(s) that can&apos;t be read</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln value(s) that no weather has</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave out %Ln placeholder(s) such as -999</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %Ln day(s) that stand there again take the last line</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Go on with %Ln gap(s) in the record</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day as 2027-06-03 or 20270603</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can&apos;t be read (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not possible (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands for a missing value (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stands there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is known of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mend the file, or tick what may be left out, before it is taken in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %Ln day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The book holds all of this already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) came in or changed.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Weathe&amp;r</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Reckoned with %Ln past year(s) of the daily record, from %1 to %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reckoned with the usual weather of the months: no past year holds the season whole. A daily record of past years would do better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No weather is reckoned with yet: first eggs come at one fixed figure. Import a daily record of past years, or type the usual weather of the months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 (%4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did queens fly? The last 14 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maximum, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flew (F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did not fly (N)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said (Del)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flights on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once 20 days are ticked whose maximum is known, at least 3 each way, the limit of warmth can be fitted to them. So far: %1 flew, %2 did not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %Ln tick(s) agree best with the %1 °C in force; against it: %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %Ln tick(s) say %1 °C; against it: %2, against the %3 °C in force: %4.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Use it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual weather of the months (not in use: past years are recorded)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual weather of the months (in use)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual weather of the months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean maximum, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rain days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual weather of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the mean maximum of the month first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mean maximum is from -60 to 59.9 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A month has from 0 to 31 rain days.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -374,5 +374,47 @@
             <numerusform>%Ln days came in or changed.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>counted from %Ln past year(s)</source>
+        <translation>
+            <numerusform>counted from %Ln past year</numerusform>
+            <numerusform>counted from %Ln past years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>late: %Ln day(s) without flying</source>
+        <translation>
+            <numerusform>late: %Ln day without flying</numerusform>
+            <numerusform>late: %Ln days without flying</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are mature from %1; first flights are %Ln day(s) after the graft</source>
+        <translation>
+            <numerusform>drones are mature from %1; first flights are %Ln day after the graft</numerusform>
+            <numerusform>drones are mature from %1; first flights are %Ln days after the graft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>drones are thrown out about %1; queens fly up to %Ln day(s) after the graft</source>
+        <translation>
+            <numerusform>drones are thrown out about %1; queens fly up to %Ln day after the graft</numerusform>
+            <numerusform>drones are thrown out about %1; queens fly up to %Ln days after the graft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; two rounds of her own bees take %Ln day(s) from the graft</source>
+        <translation>
+            <numerusform>hard frost about %1; two rounds of her own bees take %Ln day from the graft</numerusform>
+            <numerusform>hard frost about %1; two rounds of her own bees take %Ln days from the graft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>hard frost about %1; one round of her own bees, the last chance, takes %Ln day(s) from the graft</source>
+        <translation>
+            <numerusform>hard frost about %1; one round of her own bees, the last chance, takes %Ln day from the graft</numerusform>
+            <numerusform>hard frost about %1; one round of her own bees, the last chance, takes %Ln days from the graft</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -33,6 +33,7 @@ QString unknown(Limit limit) {
 }  // namespace
 
 QString reason(const SeasonLimit& limit) {
+    if (limit.open) return Words::tr("none: virgins of every graft find flying weather in time");
     if (!limit.day) return unknown(limit.limit);
     switch (limit.limit) {
         case Limit::DronesReady:

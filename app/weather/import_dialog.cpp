@@ -96,6 +96,16 @@ QWidget* WeatherImportDialog::makeChoices(const WeatherColumns& found,
         form->addRow(record_text::column(static_cast<WeatherColumn>(i)), box);
         connect(box, &QComboBox::currentIndexChanged, this, &WeatherImportDialog::read);
     }
+    auto* part = new QWidget;
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(columns);
+    column->addWidget(makeUnits());
+    column->addStretch();
+    return part;
+}
+
+QWidget* WeatherImportDialog::makeUnits() {
     auto* units = new QGroupBox(record_text::units());
     auto* unitForm = new QFormLayout(units);
     unitForm->addRow(record_text::heat(), heat_);
@@ -103,13 +113,7 @@ QWidget* WeatherImportDialog::makeChoices(const WeatherColumns& found,
     unitForm->addRow(record_text::wind(), wind_);
     for (auto* box : {heat_, rain_, wind_})
         connect(box, &QComboBox::currentIndexChanged, this, &WeatherImportDialog::read);
-    auto* part = new QWidget;
-    auto* column = new QVBoxLayout(part);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(columns);
-    column->addWidget(units);
-    column->addStretch();
-    return part;
+    return units;
 }
 
 QWidget* WeatherImportDialog::makeLook() {
@@ -133,13 +137,17 @@ QWidget* WeatherImportDialog::makeLook() {
     column->addWidget(preview_, 3);
     column->addWidget(new QLabel(record_text::troubles()));
     column->addWidget(troubles_, 2);
+    makeSkips(*column);
+    return part;
+}
+
+void WeatherImportDialog::makeSkips(QVBoxLayout& column) {
     for (std::size_t i = 0; i < skips_.size(); ++i) {
         skips_[i] = new QCheckBox;
         skips_[i]->setChecked(isSkippedAtFirst(static_cast<WeatherTrouble>(i)));
-        column->addWidget(skips_[i]);
+        column.addWidget(skips_[i]);
         connect(skips_[i], &QCheckBox::toggled, this, &WeatherImportDialog::judge);
     }
-    return part;
 }
 
 QString WeatherImportDialog::summary() const { return summary_->text(); }

@@ -13,6 +13,7 @@ class QLabel;
 class QListWidget;
 class QPushButton;
 class QTableWidget;
+class QVBoxLayout;
 
 namespace tenthday {
 
@@ -50,7 +51,9 @@ public:
 private:
     [[nodiscard]] QWidget* makeChoices(const WeatherColumns& found,
                                        const std::vector<std::string>& header);
+    [[nodiscard]] QWidget* makeUnits();
     [[nodiscard]] QWidget* makeLook();
+    void makeSkips(QVBoxLayout& column);
     [[nodiscard]] WeatherColumns chosenColumns() const;
     void read();
     void showDays();

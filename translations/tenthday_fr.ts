@@ -4656,5 +4656,9 @@
         <source>A month has from 0 to 31 rain days.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>none: virgins of every graft find flying weather in time</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

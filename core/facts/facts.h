@@ -12,10 +12,10 @@ namespace tenthday {
 /// One line of a facts revision. Views point into the program's embedded text.
 struct FactEntry {
     Fact fact{};
-    double value = 0;         ///< published or customary default, in `unit`
-    std::string_view unit;    ///< h, d, °C, share (0..1), cells, workers, colonies, queens, m/s, mm
-    double low = 0;           ///< lowest value found in print or use
-    double high = 0;          ///< highest value found in print or use
+    double value = 0;       ///< published or customary default, in `unit`
+    std::string_view unit;  ///< h, d, °C, share (0..1), cells, workers, colonies, queens, m/s, mm
+    double low = 0;         ///< lowest value found in print or use
+    double high = 0;        ///< highest value found in print or use
     std::string_view source;  ///< key into the list of sources, "common practice" or "from memory"
     std::string_view what;    ///< what it is, English
 };

@@ -167,9 +167,10 @@ void WeatherImportDialog::read() {
                              static_cast<WindUnit>(wind_->currentIndex())};
     auto file = readWeatherFile(text_, units, chosenColumns());
     readable_ = file.ok();
+    const auto complaint = readable_ ? std::string() : file.error().text;
     file_ = readable_ ? std::move(file).value() : WeatherFile{};
     summary_->setText(readable_ ? record_text::summary(file_.days)
-                                : QString::fromStdString(file.error().text));
+                                : QString::fromStdString(complaint));
     showDays();
     showTroubles();
     judge();

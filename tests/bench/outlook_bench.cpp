@@ -30,6 +30,7 @@ void oneBatch(benchmark::State& state) {
                              all.all<BatchShare>().of(batch->id.uuid),
                              all.all<Placement>().of(batch->id.uuid),
                              all.all<Outcome>().of(batch->id.uuid),
+                             all.all<MatingStay>().of(batch->id.uuid),
                              all.all<Step>().of(batch->method.uuid),
                              CatchRule::SealedBrood,
                              &all.facts(),

@@ -4660,5 +4660,9 @@
         <source>none: virgins of every graft find flying weather in time</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>no day on which they can mate</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

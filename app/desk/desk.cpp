@@ -52,8 +52,9 @@ Result<void> Desk::save(const ChangeSet& changes) {
     if (touchesSeasons(changes)) {
         const auto shown = snapshot().seasonId();
         const bool isThere = next.value().find(shown) != nullptr;
-        next = file_->read({isThere ? std::optional(shown) : std::nullopt, false});
-        if (!next) return next.error();
+        auto read = file_->read({isThere ? std::optional(shown) : std::nullopt, false});
+        if (read) next = std::move(read);  // else what is saved is shown as it was edited
+        if (!isThere) undo_.clear();       // its steps are of the season that went
     }
     saved_ = outlookOf(next.value(), memo_);
     preview_.reset();

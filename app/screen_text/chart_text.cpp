@@ -88,7 +88,8 @@ QString trouble(const Finding& finding) {
                        : Words::tr("too late: last graft on %1")
                              .arg(shortDay(*finding.graftLimit->day));
         case FindingKind::NoMatingDays:
-            return Words::tr("days at the station not given");
+            return finding.count > 0 ? Words::tr("no day on which they can mate")
+                                     : Words::tr("days at the station not given");
     }
     return {};
 }

@@ -64,7 +64,8 @@ QString dronesMature() { return Words::tr("drones mature"); }
 QString dronesUntil(Day day) { return Words::tr("drones until %1").arg(shortDay(day)); }
 
 QString late(const Outlook& outlook, const BatchOutlook& batch) {
-    if (!outlook.mating) return {};
+    // At a station it is the stay that counts, not the weather at home.
+    if (!outlook.mating || batch.batch->mating != Mating::Open) return {};
     const auto days = lateByWeather(batch.timeline, *outlook.mating, outlook.snapshot.facts());
     return days > 0 ? Words::tr("late: %Ln day(s) without flying", nullptr, days) : QString();
 }

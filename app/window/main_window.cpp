@@ -372,8 +372,17 @@ void MainWindow::importList() {
 /// A list may speak of other seasons than the one shown: then it is taken as a whole into the file,
 /// and the season read anew.
 Result<void> MainWindow::applyImport(const Snapshot& all, const ChangeSet& changes) {
-    const auto done = desk_->apply(changes);
-    if (done || desk_->isReadOnly() || !applied(all, changes)) return done;
+    const auto shown = desk_->snapshot().startDays();
+    const bool elsewhere =
+        std::any_of(changes.rows.begin(), changes.rows.end(), [&](const RowChange& row) {
+            const auto* batch = std::get_if<RowChangeOf<Batch>>(&row);
+            return batch && batch->after && !shown.contains(batch->after->day);
+        });
+    const auto done = elsewhere ? Result<void>(Error{}) : desk_->apply(changes);
+    if (done) return done;
+    if (desk_->isReadOnly()) return desk_->apply(changes);
+    if (auto possible = applied(all, changes); !possible)
+        return elsewhere ? Result<void>(possible.error()) : done;
     if (auto written = desk_->file().write(changes); !written) return written;
     return desk_->showSeason(desk_->snapshot().seasonId());
 }
@@ -490,8 +499,9 @@ void MainWindow::undoOrRedo(Result<void> (Desk::*step)()) {
 
 void MainWindow::backUp() {
     if (!desk_) return;
-    backedUpOn_ = clock_.realDay();
-    if (auto made = desk_->file().backUp(); !made)
+    if (auto made = desk_->file().backUp(); made)
+        backedUpOn_ = clock_.realDay();
+    else
         statusBar()->showMessage(
             window_text::backupFailed(QString::fromStdString(made.error().text)));
 }

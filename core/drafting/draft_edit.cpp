@@ -62,7 +62,7 @@ Result<ChangeSet> rowEdit(const Snapshot& snapshot, const BatchDraft& draft) {
         row.larvaToH = before->larvaToH;
     } else if (const Days by = graftDay(snapshot, row) - graftDay(snapshot, *before);
                by != Days{0}) {
-        movePlacements(snapshot, draft.id, by, changes);
+        moveNucPlans(snapshot, draft.id, by, changes);
         if (hasGraft(draft.start)) moveMakeUps(snapshot, *before, by, changes);
     }
     changes.edit(before, row);

@@ -192,9 +192,8 @@ WeatherDay joined(WeatherDay row, const WeatherFileDay& day) {
     if (day.rainMm) row.rainMm = day.rainMm;
     if (day.windMs) row.windMs = day.windMs;
     if (day.flew) row.flew = day.flew;
-    // Of two sources: the minimum that stands above the new maximum goes.
-    if (row.tmaxC && row.tminC && *row.tminC > *row.tmaxC) row.tminC = day.tminC;
-    if (row.tmaxC && row.tminC && *row.tminC > *row.tmaxC) row.tmaxC.reset();
+    // Of two sources that contradict each other the maximum counts: it tells a flying day.
+    if (row.tmaxC && row.tminC && *row.tminC > *row.tmaxC) row.tminC.reset();
     return row;
 }
 

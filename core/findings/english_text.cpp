@@ -117,7 +117,10 @@ std::string englishText(const Finding& f) {
                    " worth while, " + plainDay(*f.graftLimit->day) + ": " +
                    englishReason(*f.graftLimit);
         case FindingKind::NoMatingDays:
-            return "goes to a mating station, and the days its nucs are there are not given";
+            return f.count > 0 ? "is at the mating station, or inseminated, on no day on which its "
+                                 "queens can mate"
+                               : "goes to a mating station, and the days its nucs are there are "
+                                 "not given";
     }
     return {};
 }

@@ -28,7 +28,7 @@ enum class FindingKind : std::uint8_t {
     NucNotFree,          ///< count = named nucs that will not take the cell, why = the first's
     CatchHoldsNucs,      ///< count = nucs that eggs would free in time, other = who wants them
     BeyondLimits,        ///< graftLimit = the first or last graft it lies beyond
-    NoMatingDays,        ///< goes to a mating station, and its days there are not given
+    NoMatingDays,        ///< count = stays for mating given: none, or none that can serve
 };
 template <>
 struct TokensOf<FindingKind> {

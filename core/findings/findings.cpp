@@ -140,9 +140,16 @@ private:
     void beyondLimits(Id<Batch> batch, const BatchTimeline& timeline) {
         const Day graft = dayOf(timeline.graft);
         if (timeline.grafted || graft < snapshot_.today()) return;
+        const auto row = snapshot_.find(batch);
+        const bool open = !row || row->mating == Mating::Open;
+        // Drones and weather of the yards say nothing of a station, nor of insemination.
+        const auto binds = [&](const SeasonLimit& limit) {
+            return open ? limit.binds
+                        : limit.limit == Limit::WinterBeesTwoRounds && limit.day.has_value();
+        };
         const auto tell = [&](bool first) {
             for (const auto& limit : limits_.all) {
-                if (!limit.binds || isFirst(limit.limit) != first) continue;
+                if (!binds(limit) || isFirst(limit.limit) != first) continue;
                 if (first ? graft >= *limit.day : graft <= *limit.day) return;
                 auto& finding = add(FindingKind::BeyondLimits, Severity::Warning, graft, batch);
                 finding.graftLimit = limit;
@@ -156,10 +163,24 @@ private:
     void noMatingDays(Id<Batch> batch, const BatchTimeline& timeline) {
         const auto row = snapshot_.find(batch);
         const auto* due = timeline.find(Event::DueToFly);
-        if (!row || row->mating != Mating::Station || due == nullptr) return;
-        if (!snapshot_.all<MatingStay>().of(batch.uuid).empty()) return;
-        if (dayOf(due->latest) >= snapshot_.today())
-            add(FindingKind::NoMatingDays, Severity::Note, dayOf(due->likely), batch);
+        const auto* out = timeline.find(Event::Emergence);
+        if (!row || row->mating == Mating::Open || due == nullptr || out == nullptr) return;
+        if (dayOf(due->latest) < snapshot_.today()) return;
+        const auto stays = snapshot_.all<MatingStay>().of(batch.uuid);
+        const bool station = row->mating == Mating::Station;
+        if (stays.empty()) {
+            if (station) add(FindingKind::NoMatingDays, Severity::Note, dayOf(due->likely), batch);
+            return;
+        }
+        const auto lastAge = static_cast<int>(snapshot_.facts()[Fact::LastMatingD]);
+        const DayWindow able{station ? dayOf(due->earliest) : dayOf(out->likely) + Days{1},
+                             station ? dayOf(out->latest) + Days{lastAge} : kLastDay};
+        const bool serve = std::any_of(stays.begin(), stays.end(), [&](const auto& stay) {
+            return (station ? stay->from : stay->until) <= able.last && stay->until >= able.first;
+        });
+        if (serve) return;
+        add(FindingKind::NoMatingDays, Severity::Warning, dayOf(due->likely), batch).count =
+            static_cast<double>(stays.size());
     }
 
     [[nodiscard]] bool isDayOff(Day day) const {

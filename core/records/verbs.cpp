@@ -15,12 +15,19 @@ Result<void> checkStart(const Snapshot& snapshot, const std::string& label, Day 
                  "; seasons are added and made longer in Set-up"};
 }
 
-void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
+void moveNucPlans(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes) {
     for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
         if (placement->done) continue;
         Placement moved = *placement;
         moved.day += by;
         changes.edit(placement, moved);
+    }
+    for (const auto& stay : snapshot.all<MatingStay>().of(batch.uuid)) {
+        if (stay->until < snapshot.today()) continue;
+        MatingStay moved = *stay;
+        moved.from += by;
+        moved.until += by;
+        changes.edit(stay, moved);
     }
 }
 
@@ -40,7 +47,7 @@ Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
     ChangeSet changes{Verb::MoveBatch, batch->label, day, {}};
     if (by == Days{0}) return changes;
     if (isGrafted(snapshot, id)) {
-        movePlacements(snapshot, id, by, changes);
+        moveNucPlans(snapshot, id, by, changes);
         if (changes.isEmpty())
             return Error{"batch " + batch->label +
                          ": is grafted, and nothing of it is planned ahead that could move"};
@@ -50,7 +57,7 @@ Result<ChangeSet> moveBatch(const Snapshot& snapshot, Id<Batch> id, Day day) {
     Batch moved = *batch;
     moved.day = day;
     changes.edit(batch, moved);
-    movePlacements(snapshot, id, by, changes);
+    moveNucPlans(snapshot, id, by, changes);
     moveMakeUps(snapshot, *batch, by, changes);
     return changes;
 }

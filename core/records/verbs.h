@@ -12,8 +12,9 @@ namespace tenthday {
 /// Refuses a start outside the season shown: the batch would be kept and not seen again.
 [[nodiscard]] Result<void> checkStart(const Snapshot& snapshot, const std::string& label, Day day);
 
-/// Placements of a batch that are not done yet move by so many days. Adds to `changes`.
-void movePlacements(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes);
+/// What is planned for a batch's nucs moves by so many days: placements not done yet, stays for
+/// mating that are not past. Adds to `changes`.
+void moveNucPlans(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet& changes);
 /// Likewise the make-ups, ahead of today, that serve this batch alone.
 void moveMakeUps(const Snapshot& snapshot, const Batch& batch, Days by, ChangeSet& changes);
 

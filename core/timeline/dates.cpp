@@ -243,7 +243,8 @@ private:
     /// On the day of it, else at the usual age. Eggs come about noon, as after a flight.
     [[nodiscard]] MatingTable::Laying inseminated(const Spread& emerged) const {
         const double later = fact(Fact::EggsAfterFlightD) * 24;
-        if (!plan_.inseminated)
+        const auto out = hoursAfter(out_.graft, emerged.at(0.5));
+        if (!plan_.inseminated || *plan_.inseminated <= dayOf(out))  // none, or no queen yet
             return {EggHours(emerged.later(fact(Fact::InseminationAgeD) * 24 + later)), 0, false};
         const double hour = hourOfMoment(momentOf(*plan_.inseminated, Hour{14})) + later;
         return {EggHours(std::vector<EggHours::Step>{{hour, 1}}), 0, false};

@@ -151,6 +151,7 @@ bool isInOneOf(std::span<const DayWindow> stays, Day day) {
 FlyingSeasons FlyingSeasons::onlyIn(std::span<const DayWindow> stays, DayWindow days) const {
     days = {std::max(days.first, window_.first), std::min(days.last, window_.last)};
     FlyingSeasons only = *this;
+    if (days.isEmpty()) days = {window_.first, window_.first - Days{1}};  // nothing is known then
     only.window_ = days;
     const auto from = static_cast<std::ptrdiff_t>(index(days.first));
     const auto size = static_cast<std::ptrdiff_t>(days.size());

@@ -1,6 +1,7 @@
 // Queens that mate at a station, or are inseminated.
 #include <gtest/gtest.h>
 
+#include "records/verbs.h"
 #include "support/season_maker.h"
 
 namespace tenthday {
@@ -114,6 +115,32 @@ TEST_F(MatingWays, InseminatedQueensLayAfterTheirDayWhateverTheWeather) {
     // Without a day: 8 days of age and 3 more, from 23 May about 18:00.
     EXPECT_EQ(firstEggs(outlook(Mating::Insemination, {})), day("2027-06-03"));
     EXPECT_EQ(line(outlook(Mating::Open, {})).neverMates, 1);
+}
+
+TEST_F(MatingWays, StaysMoveWithTheBatchUnlessTheyArePast) {
+    (void)outlook(Mating::Station, {{"2027-06-02", "2027-06-09"}});
+    auto snapshot = snapshot_;
+    const auto moved = [&] {
+        const auto changes = moveBatch(snapshot, maker_.batchId("1"), day("2027-05-18"));
+        const auto after = applied(snapshot, changes.value()).value();
+        return (*after.all<MatingStay>().begin())->from;
+    };
+    EXPECT_EQ(moved(), day("2027-06-09"));
+    snapshot.setToday(day("2027-06-10"));
+    EXPECT_EQ(moved(), day("2027-06-02"));
+}
+
+TEST_F(MatingWays, DaysThatCannotServeAreTold) {
+    for (const auto& stay : {Stay{"2027-05-12", "2027-05-18"}, Stay{"2027-06-20", "2027-06-30"},
+                             Stay{"2026-06-02", "2026-06-09"}, Stay{"2028-06-02", "2028-06-09"}}) {
+        const auto told = outlook(Mating::Station, {stay});
+        EXPECT_TRUE(tellsNoDays(told)) << stay.from;
+    }
+    EXPECT_FALSE(tellsNoDays(outlook(Mating::Station, {{"2027-06-10", "2027-06-12"}})));
+    const auto early = outlook(Mating::Insemination, {{"2027-05-15", "2027-05-15"}});
+    EXPECT_TRUE(tellsNoDays(early));
+    EXPECT_EQ(firstEggs(early), firstEggs(outlook(Mating::Insemination, {}))) << "no queen yet";
+    EXPECT_FALSE(tellsNoDays(outlook(Mating::Insemination, {{"2027-05-31", "2027-06-01"}})));
 }
 
 TEST_F(MatingWays, TheMemoNoticesAChangedStay) {

@@ -22,7 +22,10 @@ void takeLines(ImportWork& work, std::string_view kind, const ImportFile& file) 
 Result<ChangeSet> importOf(const Snapshot& snapshot, std::string_view kind, std::string_view text,
                            const IdSource& newId) {
     assert(isKind(kind));
-    const auto file = ImportFile::read(text, columnsOf(kind));
+    // Open records (NOAA's, for one) name the kind of day in words beside its figures.
+    constexpr std::string_view kInWords = KindOf<WeatherDay>::name;
+    const auto file =
+        ImportFile::read(text, columnsOf(kind), kind == kInWords ? kInWords : std::string_view{});
     if (!file) return file.error();
     ImportWork work(snapshot, kind, newId);
     takeLines(work, kind, file.value());

@@ -14,8 +14,9 @@ std::string namesOf(const std::vector<KindColumn>& columns) {
 }
 
 void checkHeader(const std::vector<std::string>& header, const std::vector<KindColumn>& columns,
-                 std::int32_t line, ImportErrors& errors) {
+                 std::string_view passedOver, std::int32_t line, ImportErrors& errors) {
     for (std::size_t i = 0; i < header.size(); ++i) {
+        if (!passedOver.empty() && header[i] == passedOver) continue;
         const auto known = [&](const auto& c) { return c.name == header[i]; };
         if (std::none_of(columns.begin(), columns.end(), known))
             errors.refuse(line, inQuotes(header[i]),
@@ -58,7 +59,8 @@ std::optional<std::string_view> ImportLine::find(std::string_view column) const 
     return record_->fields[static_cast<std::size_t>(at - columns_->begin())];
 }
 
-Result<ImportFile> ImportFile::read(std::string_view text, const std::vector<KindColumn>& columns) {
+Result<ImportFile> ImportFile::read(std::string_view text, const std::vector<KindColumn>& columns,
+                                    std::string_view passedOver) {
     auto records = readCsv(text);
     if (!records) return records.error();
     ImportErrors errors;
@@ -71,7 +73,7 @@ Result<ImportFile> ImportFile::read(std::string_view text, const std::vector<Kin
     for (auto& name : file.header_)
         for (const auto& c : columns)
             if (!c.alias.empty() && name == c.alias) name = c.name;
-    checkHeader(file.header_, columns, records.value().front().line, errors);
+    checkHeader(file.header_, columns, passedOver, records.value().front().line, errors);
     if (!errors.none()) return errors.first();
     file.records_.assign(records.value().begin() + 1, records.value().end());
     for (const auto& record : file.records_) checkRecord(file.header_, record, columns, errors);

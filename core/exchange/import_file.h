@@ -45,8 +45,10 @@ private:
 /// A file whose header is good, whose lines are as long as it, and whose needed fields are filled.
 class ImportFile {
 public:
+    /// @param passedOver  a column that may stand there and says nothing to us; empty: none
     [[nodiscard]] static Result<ImportFile> read(std::string_view text,
-                                                 const std::vector<KindColumn>& columns);
+                                                 const std::vector<KindColumn>& columns,
+                                                 std::string_view passedOver = {});
     [[nodiscard]] std::size_t size() const { return records_.size(); }
     [[nodiscard]] ImportLine line(std::size_t i) const { return {header_, records_[i]}; }
 

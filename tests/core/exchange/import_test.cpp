@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <sstream>
+
 #include "core/exchange/paper_book.h"
 #include "exchange/kinds.h"
 
@@ -141,6 +144,19 @@ TEST(Import, TheSameFileTwiceChangesNothing) {
         EXPECT_EQ(book.import(kind, text), "") << kind;
         EXPECT_EQ(book.changed, 0U) << kind;
     }
+}
+
+/// vega-datasets (NOAA): see tests/core/weather/data/readme.txt. Its last column is in words.
+TEST(Import, AnOpenWeatherRecordIsTakenAsItIs) {
+    std::ifstream file(TENTHDAY_SOURCE_DIR "/tests/core/weather/data/seattle-weather.csv");
+    std::ostringstream text;
+    text << file.rdbuf();
+    PaperBook book;
+    EXPECT_EQ(book.import("weather", text.str()), "");
+    EXPECT_EQ(book.snapshot().all<WeatherDay>().size(), 1461U);
+    EXPECT_EQ(book.import("yards", "label,weather\nHeron,fine\n"),
+              "line 1, column 'weather': unknown; the columns are id, label, roles, hemisphere, "
+              "frost_day, drones_out_day, drive_order, note");
 }
 
 TEST(Import, SoldCellsMayBeAlikeAndAreCountedOneALine) {

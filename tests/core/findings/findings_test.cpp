@@ -100,7 +100,8 @@ TEST(Findings, AGraftAfterTheLastWorthWhile) {
         auto snapshot = applied(before, changes).value();
         snapshot.setToday(day(today));
         std::vector<std::string> all;
-        for (const auto& finding : outlookOf(snapshot, memo)->findings)
+        const auto outlook = outlookOf(snapshot, memo);
+        for (const auto& finding : outlook->findings)
             if (finding.kind == FindingKind::BeyondLimits)
                 all.push_back(finding.subjectLabel + ": " + englishText(finding));
         return all;

@@ -1,3 +1,4 @@
+#include "records/yard_roles.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/fact_text.h"
 #include "setup/row_kind.h"
@@ -123,8 +124,7 @@ private:
         builder.from = book.today();
         const auto& yards = book.all<Yard>();
         for (const auto& yard : yards)
-            if (yards.size() == 1 || yard->roles.find("builder") != std::string::npos)
-                builder.yard = yard->id;
+            if (yards.size() == 1 || hasRole(yard->roles, "builder")) builder.yard = yard->id;
         return builder;
     }
 };

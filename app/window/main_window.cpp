@@ -13,13 +13,10 @@
 
 #include "batches/batch_editor.h"
 #include "book/backups.h"
-#include "book/finished_file.h"
 #include "book/new_book.h"
 #include "book/new_id.h"
 #include "book/restore.h"
 #include "chart/chart_desk_link.h"
-#include "exchange/export.h"
-#include "exchange/import.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
@@ -32,6 +29,7 @@
 #include "sheets/week_preview.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
+#include "window/lists.h"
 #include "window/screen_place.h"
 #include "window/welcome_page.h"
 
@@ -349,54 +347,15 @@ void MainWindow::importList() {
     const auto wish = questions_->listToImport();
     if (!wish) return;
     backUp();
-    const auto text = readWhole(wish->path);
-    const auto all = desk_->file().read({{}, true});
-    if (!text || !all) {
-        questions_->tell(window_text::cannotImport(), text ? all.error() : text.error(), {});
-        return;
-    }
-    auto changes = importOf(all.value(), wish->kind, text.value(), [] { return idMaker().next(); });
-    Result<void> done;
-    if (changes) {
-        changes.value().verb = Verb::Import;
-        changes.value().subject =
-            window_text::kindName(QString::fromStdString(wish->kind)).toStdString();
-        done = applyImport(all.value(), changes.value());
-    } else {
-        done = Error{wish->path.toStdString() + " " + changes.error().text};
-    }
-    if (!done) return questions_->tell(window_text::cannotImport(), done.error(), {});
-    statusBar()->showMessage(window_text::imported(static_cast<int>(changes.value().rows.size())));
-}
-
-/// A list may speak of other seasons than the one shown: then it is taken as a whole into the file,
-/// and the season read anew.
-Result<void> MainWindow::applyImport(const Snapshot& all, const ChangeSet& changes) {
-    const auto shown = desk_->snapshot().startDays();
-    const bool elsewhere =
-        std::any_of(changes.rows.begin(), changes.rows.end(), [&](const RowChange& row) {
-            const auto* batch = std::get_if<RowChangeOf<Batch>>(&row);
-            return batch && batch->after && !shown.contains(batch->after->day);
-        });
-    const auto done = elsewhere ? Result<void>(Error{}) : desk_->apply(changes);
-    if (done) return done;
-    if (desk_->isReadOnly()) return desk_->apply(changes);
-    if (auto possible = applied(all, changes); !possible)
-        return elsewhere ? Result<void>(possible.error()) : done;
-    if (auto written = desk_->file().write(changes); !written) return written;
-    return desk_->showSeason(desk_->snapshot().seasonId());
+    const auto rows = tenthday::importList(*desk_, wish->kind, wish->path);
+    if (!rows) return questions_->tell(window_text::cannotImport(), rows.error(), {});
+    statusBar()->showMessage(window_text::imported(rows.value()));
 }
 
 void MainWindow::exportList() {
     const auto wish = questions_->placeForList();
     if (!wish) return;
-    const auto all = desk_->file().read({{}, true});
-    Result<void> done;
-    if (all)
-        done = writeWhole(wish->path, QByteArray::fromStdString(tenthday::render(
-                                          exportOf(all.value(), wish->kind), ListingForm::Csv)));
-    else
-        done = all.error();
+    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path);
     if (!done) return questions_->tell(window_text::cannotExport(), done.error(), {});
     statusBar()->showMessage(window_text::exported(wish->path));
 }

@@ -104,7 +104,6 @@ private:
     void showWelcome();
     /// On the welcome and in the menu.
     void showRecent();
-    [[nodiscard]] Result<void> applyImport(const Snapshot& all, const ChangeSet& changes);
     void listSeasons();
     void showSeason(const QString& id);
     void openExample();

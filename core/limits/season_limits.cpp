@@ -5,20 +5,11 @@
 
 #include "base/natural_order.h"
 #include "biology/drones.h"
+#include "records/yard_roles.h"
 #include "weather/flying_seasons.h"
 
 namespace tenthday {
 namespace {
-
-bool hasRole(const Yard& yard, std::string_view role) {
-    std::string_view roles = yard.roles;
-    while (!roles.empty()) {
-        const auto word = roles.substr(0, roles.find(' '));
-        if (word == role) return true;
-        roles.remove_prefix(std::min(roles.size(), word.size() + 1));
-    }
-    return false;
-}
 
 /// Whole days of the facts that count from the graft.
 struct Spans {
@@ -50,11 +41,12 @@ public:
     }
 
     SeasonLimits run() {
-        const bool mated = std::any_of(yards_.begin(), yards_.end(),
-                                       [](const auto& yard) { return hasRole(*yard, "mating"); });
+        const bool mated = std::any_of(yards_.begin(), yards_.end(), [](const auto& yard) {
+            return hasRole(yard->roles, "mating");
+        });
         for (const auto& yard : yards_) {
             winter(yard);
-            if (mated && !hasRole(*yard, "mating")) continue;
+            if (mated && !hasRole(yard->roles, "mating")) continue;
             dronesReady(yard);
             if (yard->dronesOutDay)
                 offer(Limit::DronesOut, yard, inSeason(*yard->dronesOutDay, season_),

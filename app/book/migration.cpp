@@ -25,7 +25,8 @@ const Migrations& schemaSteps() {
     static const Migrations steps{
         {1, makeFirstSchema},
         {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }},
-        {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }}};
+        {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }},
+        {4, [](Connection& connection) { return runScript(connection, embedded::schema_4()); }}};
     return steps;
 }
 

@@ -20,8 +20,9 @@ using Words = std::vector<std::string>;
 
 const std::array<const HeadlessVerb*, 12>& verbs() {
     static const std::array all{&newVerb(),      &exampleVerb(), &datesVerb(),  &nucsVerb(),
-                                &findingsVerb(), &limitsVerb(),  &checkVerb(),  &pictureVerb(),
-                                &tasksVerb(),    &sheetVerb(),   &exportVerb(), &importVerb()};
+                                &findingsVerb(), &limitsVerb(),  &dronesVerb(), &checkVerb(),
+                                &pictureVerb(),  &tasksVerb(),   &sheetVerb(),  &exportVerb(),
+                                &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

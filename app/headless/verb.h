@@ -50,6 +50,7 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& nucsVerb();
 [[nodiscard]] const HeadlessVerb& findingsVerb();
 [[nodiscard]] const HeadlessVerb& limitsVerb();
+[[nodiscard]] const HeadlessVerb& dronesVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
 [[nodiscard]] const HeadlessVerb& pictureVerb();
 [[nodiscard]] const HeadlessVerb& tasksVerb();

@@ -1,4 +1,5 @@
 #include "screen_text/chart_cards.h"
+#include "records/yard_state.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -47,6 +48,11 @@ QString orElse(const QString& first, const QString& second) {
     return first.isEmpty() ? second : first;
 }
 
+/// The rate that grafts are started by: less in a dearth without feed.
+Fact acceptedBy(const Outlook& outlook, const Batch& batch) {
+    return hungryBars(outlook.snapshot, batch).empty() ? Fact::Accepted : Fact::AcceptedDearth;
+}
+
 void addCounts(const Outlook& outlook, const BatchOutlook& batch, CardText& card) {
     const auto& counts = batch.timeline.counts;
     const auto& facts = outlook.snapshot.facts();
@@ -55,7 +61,7 @@ void addCounts(const Outlook& outlook, const BatchOutlook& batch, CardText& card
                           orElse(seenOn(outlook, id, OutcomeKind::Graft), Words::tr("planned"))});
     card.lines.push_back({Words::tr("accepted"), count(counts.accepted),
                           orElse(seenOn(outlook, id, OutcomeKind::TakeCount),
-                                 because::share(facts, Fact::Accepted))});
+                                 because::share(facts, acceptedBy(outlook, *batch.batch)))});
     card.lines.push_back(
         {Words::tr("sealed"), count(counts.sealed),
          orElse(seenOn(outlook, id, OutcomeKind::Sealed), because::share(facts, Fact::Sealed))});

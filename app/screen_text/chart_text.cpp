@@ -57,6 +57,9 @@ QString leftShort(int count) { return count < 0 ? QChar(0x2212) + number(-count)
 QString trouble(const Finding& finding) {
     switch (finding.kind) {
         case FindingKind::BoxOverfull:
+            if (finding.dearth)
+                return Words::tr("dearth: %1 in %2")
+                    .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
             return finding.sealed
                        ? Words::tr("overfull: %1 sealed in %2")
                              .arg(number(rounded(finding.count)), number(rounded(finding.limit)))
@@ -90,6 +93,12 @@ QString trouble(const Finding& finding) {
         case FindingKind::NoMatingDays:
             return finding.count > 0 ? Words::tr("no day on which they can mate")
                                      : Words::tr("days at the station not given");
+        case FindingKind::HungryBuilder:
+            return Words::tr("dearth: feed, or %1 % take")
+                .arg(number(rounded(finding.limit * 100)));
+        case FindingKind::FewDrones:
+            return Words::tr("drone colonies: %1 of %2")
+                .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
     }
     return {};
 }

@@ -95,6 +95,14 @@ constexpr const char* kNames[] = {
                       "Spread (standard deviation) of the daily maximum around its monthly mean"),
     QT_TRANSLATE_NOOP("Words", "Share of days that keep the weather of the day before"),
     QT_TRANSLATE_NOOP("Words", "Age at instrumental insemination, where no day is given"),
+    QT_TRANSLATE_NOOP("Words", "Started cells in a builder in a dearth"),
+    QT_TRANSLATE_NOOP("Words", "Grafts that are started in a dearth, where no feed is noted"),
+    QT_TRANSLATE_NOOP("Words", "A builder in a dearth is fed so long before the graft"),
+    QT_TRANSLATE_NOOP("Words", "A feed noted for a builder serves so long"),
+    QT_TRANSLATE_NOOP("Words", "Hour of the day from which virgins fly: nucs are left alone"),
+    QT_TRANSLATE_NOOP("Words", "Hour of the day until which virgins fly"),
+    QT_TRANSLATE_NOOP("Words", "Hour from which no box is opened while robbing is noted"),
+    QT_TRANSLATE_NOOP("Words", "Hour until which no box is opened while robbing is noted"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

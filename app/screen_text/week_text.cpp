@@ -85,6 +85,8 @@ QString task(const Outlook& outlook, const Task& task) {
             return Words::tr("Confine the breeder queen");
         case TaskRule::MakeUpBuilder:
             return Words::tr("Make up the builder");
+        case TaskRule::Feed:
+            return Words::tr("Feed the builder");
         case TaskRule::Graft:
             return Words::tr("Graft");
         case TaskRule::TakeCount:
@@ -101,6 +103,14 @@ QString task(const Outlook& outlook, const Task& task) {
             return Words::tr("Catch queens");
         case TaskRule::StockNucs:
             return Words::tr("Stock nucs");
+        case TaskRule::ToStation:
+            return Words::tr("Nucs to the mating station");
+        case TaskRule::FromStation:
+            return Words::tr("Nucs back from the mating station");
+        case TaskRule::Inseminate:
+            return Words::tr("Inseminate queens");
+        case TaskRule::DroneComb:
+            return Words::tr("Put drone comb in");
         case TaskRule::Own:
             return plain(task.subjectLabel);
     }

@@ -54,6 +54,27 @@ void cellsDay(const Outlook& outlook, const Task& task, const Batch& batch, Link
     if (placed) link.inputs.push_back(setByYou(Words::tr("Placed for"), weekdayAndDay(task.day)));
 }
 
+/// The virgins the comb is for, and the drones they want.
+void droneComb(const Outlook& outlook, const Task& task, Link& link) {
+    const auto& facts = outlook.snapshot.facts();
+    for (const auto& need : outlook.drones) {
+        if (need.yard->id != task.yard) continue;
+        link.inputs.push_back({Words::tr("First graft whose virgins fly here"),
+                               weekdayAndDay(need.firstGraft),
+                               Words::tr("reckoned"),
+                               {}});
+        link.inputs.push_back({Words::tr("Virgins due to fly at one time"),
+                               Words::tr("about %1, %2")
+                                   .arg(chart_text::number(static_cast<int>(need.virgins + 0.5)),
+                                        weekdayAndDay(need.peak)),
+                               Words::tr("reckoned"),
+                               {}});
+    }
+    for (const auto fact : {Fact::DroneCombBeforeD, Fact::DroneEmergenceD, Fact::DroneMatureD,
+                            Fact::DroneColoniesLeast, Fact::QueensPerDroneColony})
+        link.inputs.push_back(number(facts, fact));
+}
+
 QString ruleOf(const Outlook& outlook, const Task& task) {
     switch (task.key.rule) {
         case TaskRule::CageCells:
@@ -66,6 +87,18 @@ QString ruleOf(const Outlook& outlook, const Task& task) {
                        : Words::tr(
                              "A builder without a make-up in the book is made up in time "
                              "for the graft.");
+        case TaskRule::Feed:
+            return Words::tr(
+                "A dearth is noted for the builder's yard on the day of the graft. Bees that are "
+                "not fed start few of the grafts.");
+        case TaskRule::ToStation:
+        case TaskRule::FromStation:
+        case TaskRule::Inseminate:
+            return Words::tr("The days for mating stand with the batch.");
+        case TaskRule::DroneComb:
+            return Words::tr(
+                "Drones need longer than queens: comb goes in so long before the first virgins fly "
+                "in this yard.");
         case TaskRule::MoveCells:
             return Words::tr("The method moves the cells into the next builder.");
         case TaskRule::FirstLook:
@@ -107,6 +140,16 @@ void fill(const Outlook& outlook, const Task& task, const BatchOutlook* batch, L
             if (outlook.snapshot.find(Id<MakeUp>{task.key.subject}))
                 link.inputs.push_back(setByYou(Words::tr("Make-up"), weekdayAndDay(task.day)));
             break;
+        case TaskRule::Feed:
+            for (const auto fact : {Fact::FeedBeforeD, Fact::AcceptedDearth})
+                link.inputs.push_back(number(outlook.snapshot.facts(), fact));
+            break;
+        case TaskRule::DroneComb:
+            droneComb(outlook, task, link);
+            break;
+        case TaskRule::ToStation:
+        case TaskRule::FromStation:
+        case TaskRule::Inseminate:
         case TaskRule::StockNucs:
         case TaskRule::Own:
             link.inputs.push_back(setByYou(Words::tr("Day"), weekdayAndDay(task.day)));

@@ -17,6 +17,7 @@
 #include "outlook/sky.h"
 #include "records/verbs.h"
 #include "records/weather_verbs.h"
+#include "screen_text/drone_text.h"
 #include "screen_text/fact_text.h"
 #include "screen_text/record_text.h"
 #include "screen_text/weather_text.h"
@@ -60,6 +61,7 @@ WeatherPage::WeatherPage(Desk& desk, QWidget* parent)
       months_(new QTableView),
       source_(new QLabel),
       limits_(new QLabel),
+      drones_(new QLabel),
       monthsHead_(new QLabel),
       fitted_(new QLabel),
       told_(new QLabel),
@@ -102,6 +104,8 @@ QWidget* WeatherPage::makeTop() {
     column->addLayout(first);
     column->addWidget(source_);
     column->addWidget(limits_);
+    drones_->setWordWrap(true);
+    column->addWidget(drones_);
     return top;
 }
 
@@ -154,6 +158,7 @@ QWidget* WeatherPage::makeMonths() {
 
 QString WeatherPage::sourceText() const { return source_->text(); }
 QString WeatherPage::fitText() const { return fitted_->text(); }
+QString WeatherPage::dronesText() const { return drones_->text(); }
 QString WeatherPage::told() const { return told_->text(); }
 
 void WeatherPage::follow() {
@@ -172,6 +177,8 @@ void WeatherPage::follow() {
     }
     limits_->setText(lines.join(u'\n'));
     limits_->setToolTip(sources.join(u'\n'));
+    drones_->setText(drone_text::needs(outlook.drones).join(u'\n'));
+    drones_->setToolTip(drone_text::why(facts));
     const auto& seasons = outlook.mating->seasons();
     const bool pastYears = seasons && seasons->size() > 0;
     monthsHead_->setText(

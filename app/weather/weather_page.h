@@ -39,6 +39,8 @@ public:
     [[nodiscard]] WeatherImportDialog* importing() const { return importing_; }
     [[nodiscard]] QString sourceText() const;
     [[nodiscard]] QString fitText() const;
+    /// What the season's virgins want of drones, yard by yard.
+    [[nodiscard]] QString dronesText() const;
     /// The line that tells a refusal.
     [[nodiscard]] QString told() const;
 
@@ -68,6 +70,7 @@ private:
     QTableView* months_;
     QLabel* source_;
     QLabel* limits_;
+    QLabel* drones_;
     QLabel* monthsHead_;
     QLabel* fitted_;
     QLabel* told_;

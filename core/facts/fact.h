@@ -86,6 +86,14 @@ enum class Fact : std::uint8_t {
     TmaxSdC,
     FlyPersistence,
     InseminationAgeD,
+    RoomDearth,
+    AcceptedDearth,
+    FeedBeforeD,
+    FeedServesD,
+    FlightFromH,
+    FlightToH,
+    RobbingFromH,
+    RobbingToH,
 };
 
 template <>
@@ -168,6 +176,14 @@ struct TokensOf<Fact> {
         "tmax_sd_c",
         "fly_persistence",
         "insemination_age_d",
+        "room_dearth",
+        "accepted_dearth",
+        "feed_before_d",
+        "feed_serves_d",
+        "flight_from_h",
+        "flight_to_h",
+        "robbing_from_h",
+        "robbing_to_h",
     });
 };
 

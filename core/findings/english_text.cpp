@@ -76,7 +76,9 @@ std::string englishText(const Finding& f) {
     switch (f.kind) {
         case FindingKind::BoxOverfull:
             return whole(f.count) + (f.sealed ? " sealed" : " started") + " cells expected" +
-                   in(f) + ", room for " + whole(f.limit) + (f.sealed ? "" : ": give fewer");
+                   in(f) + ", room for " + whole(f.limit) +
+                   (f.dearth ? " in the dearth: give fewer, or feed" : "") +
+                   (f.sealed || f.dearth ? "" : ": give fewer");
         case FindingKind::TooManyCells:
             return tooMany(f);
         case FindingKind::QueenOutBeforeMove:
@@ -121,6 +123,14 @@ std::string englishText(const Finding& f) {
                                  "queens can mate"
                                : "goes to a mating station, and the days its nucs are there are "
                                  "not given";
+        case FindingKind::HungryBuilder:
+            return "is grafted" + in(f) + " on " + plainMoment(f.moment) +
+                   " in a dearth and no feed is noted: about " + whole(f.limit * 100) +
+                   " % of the grafts are started: feed before the graft";
+        case FindingKind::FewDrones:
+            return "about " + whole(f.virgins) + " virgins are due to fly there on " +
+                   plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
+                   whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";
     }
     return {};
 }

@@ -7,6 +7,7 @@
 
 #include "limits/season_limits.h"
 #include "occupancy/builders.h"
+#include "occupancy/drone_needs.h"
 #include "occupancy/nucs.h"
 
 namespace tenthday {
@@ -29,20 +30,22 @@ enum class FindingKind : std::uint8_t {
     CatchHoldsNucs,      ///< count = nucs that eggs would free in time, other = who wants them
     BeyondLimits,        ///< graftLimit = the first or last graft it lies beyond
     NoMatingDays,        ///< count = stays for mating given: none, or none that can serve
+    HungryBuilder,       ///< moment = the graft, until = end of the dearth, limit = share started
+    FewDrones,           ///< count = drone colonies noted, limit = wanted, virgins = that fly
 };
 template <>
 struct TokensOf<FindingKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
          "wild_queen_overdue", "work_on_day_off", "builder_not_free", "nuc_not_free",
-         "catch_holds_nucs", "beyond_limits", "no_mating_days"});
+         "catch_holds_nucs", "beyond_limits", "no_mating_days", "hungry_builder", "few_drones"});
 };
 
 struct Finding {
     Day day;
     Severity severity{};
     FindingKind kind{};
-    std::variant<std::monostate, Id<Batch>, Id<Builder>> subject;
+    std::variant<std::monostate, Id<Batch>, Id<Builder>, Id<Yard>> subject;
     std::string subjectLabel;
     std::optional<Id<Builder>> builder;
     std::string builderLabel;
@@ -52,6 +55,8 @@ struct Finding {
     double count = 0;
     double limit = 0;
     bool sealed = false;
+    bool dearth = false;  ///< the room is that of a dearth
+    double virgins = 0;
     std::optional<Day> freeFrom;
     NotReady why = NotReady::None;
     std::string nucs;  ///< their names, the first three
@@ -69,7 +74,7 @@ struct Finding {
 [[nodiscard]] std::vector<Finding> findingsOf(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
-    const SeasonLimits& limits);
+    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs, const SeasonLimits& limits,
+    const std::vector<DroneNeed>& drones);
 
 }  // namespace tenthday

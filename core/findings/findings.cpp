@@ -6,6 +6,7 @@
 #include "base/natural_order.h"
 #include "findings/finding.h"
 #include "records/relations.h"
+#include "records/yard_state.h"
 
 namespace tenthday {
 namespace {
@@ -20,12 +21,13 @@ class Search {
 public:
     Search(const Snapshot& snapshot, const Timelines& timelines,
            const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
-           const SeasonLimits& limits)
+           const SeasonLimits& limits, const std::vector<DroneNeed>& drones)
         : snapshot_(snapshot),
           timelines_(timelines),
           builders_(builders),
           nucs_(nucs),
-          limits_(limits) {
+          limits_(limits),
+          drones_(drones) {
         for (const auto& builder : snapshot.all<Builder>())
             builderLabels_[builder->id] = builder->label;
     }
@@ -37,6 +39,7 @@ public:
             daysOff(batch, *timeline);
             beyondLimits(batch, *timeline);
             noMatingDays(batch, *timeline);
+            hungryBuilders(batch, *timeline);
         }
         takenNucs();
         for (const auto& builder : builders_) {
@@ -46,6 +49,7 @@ public:
         }
         for (const auto& day : nucs_.cellsDays)
             if (tooManyCells(day)) heldByCatch(day);
+        for (const auto& need : drones_) fewDrones(need);
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
             if (a.severity != b.severity) return a.severity > b.severity;
@@ -183,6 +187,36 @@ private:
             static_cast<double>(stays.size());
     }
 
+    /// Until the take is counted: then what was started is known.
+    void hungryBuilders(Id<Batch> id, const BatchTimeline& timeline) {
+        const auto batch = snapshot_.find(id);
+        if (!batch || dayOf(timeline.graft) < snapshot_.today()) return;
+        for (const auto& hungry : inDearth(snapshot_, *batch)) {
+            if (hungry.fed) continue;
+            auto& finding =
+                add(FindingKind::HungryBuilder, Severity::Warning, dayOf(timeline.graft), id);
+            finding.moment = timeline.graft;
+            finding.until = momentOf(hungry.dearth->until);
+            finding.limit = std::min(snapshot_.facts()[Fact::AcceptedDearth],
+                                     snapshot_.facts()[Fact::Accepted]);
+            name(finding, hungry.builder->id);
+        }
+    }
+
+    void fewDrones(const DroneNeed& need) {
+        if (!need.isShort() || need.flights.last < snapshot_.today()) return;
+        Finding finding;
+        finding.kind = FindingKind::FewDrones;
+        finding.severity = Severity::Warning;
+        finding.day = need.peak;
+        finding.subject = need.yard->id;
+        finding.subjectLabel = need.yard->label;
+        finding.count = *need.noted;
+        finding.limit = need.wanted;
+        finding.virgins = need.virgins;
+        found_.push_back(std::move(finding));
+    }
+
     [[nodiscard]] bool isDayOff(Day day) const {
         return std::any_of(snapshot_.all<DayOff>().begin(), snapshot_.all<DayOff>().end(),
                            [&](const auto& off) { return off->from <= day && day <= off->until; });
@@ -251,6 +285,7 @@ private:
             finding.count = full.cells;
             finding.limit = full.room;
             finding.sealed = full.sealed;
+            finding.dearth = full.dearth;
             name(finding, builder.builder->id);
         }
     }
@@ -348,6 +383,7 @@ private:
     const std::vector<BuilderOutlook>& builders_;
     const NucOutlook& nucs_;
     const SeasonLimits& limits_;
+    const std::vector<DroneNeed>& drones_;
     std::unordered_map<Id<Builder>, std::string> builderLabels_;
     std::vector<Finding> found_;
 };
@@ -356,8 +392,8 @@ private:
 
 std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
                                 const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
-                                const SeasonLimits& limits) {
-    return Search(snapshot, timelines, builders, nucs, limits).run();
+                                const SeasonLimits& limits, const std::vector<DroneNeed>& drones) {
+    return Search(snapshot, timelines, builders, nucs, limits, drones).run();
 }
 
 }  // namespace tenthday

@@ -151,6 +151,11 @@ Day droneCombBy(Day graft, const Facts& facts) {
     return graft + Days{spans.firstFlight - before};
 }
 
+Day droneCombLast(Day graft, const Facts& facts) {
+    const auto age = static_cast<int>(std::ceil(droneMatureAge(facts)));
+    return graft + Days{Spans(facts).firstFlight - age};
+}
+
 Day inSeason(Day yearly, const DayWindow& season) {
     const auto yearOf = [](Day day) { return int{date::year_month_day{day}.year()}; };
     const int back = yearOf(yearly) - yearOf(season.first);

@@ -57,8 +57,11 @@ struct SeasonLimits {
 /// `season_mating_share` of virgins finds flying weather in the possible seasons.
 [[nodiscard]] SeasonLimits seasonLimits(const Snapshot& snapshot, const MatingTable& mating);
 
-/// The last day to put drone comb in, for first flights of a graft on `graft` (S18).
+/// The day by which drone comb is put in, for first flights of a graft on `graft` (S18).
 [[nodiscard]] Day droneCombBy(Day graft, const Facts& facts);
+/// The last day on which it is of use for them: drones of eggs of that day are mature in time
+/// (derived from S18, S53).
+[[nodiscard]] Day droneCombLast(Day graft, const Facts& facts);
 
 /// The day of a month-and-day date (a frost, drones thrown out) in a season: the one on or after
 /// the season's first day.

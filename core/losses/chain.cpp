@@ -13,10 +13,12 @@ ChainCounts& ChainCounts::operator+=(const ChainCounts& other) {
     return *this;
 }
 
-ChainCounts expectedCounts(const Facts& facts, double grafts, const SeenCounts& seen, Given given) {
+ChainCounts expectedCounts(const Facts& facts, double grafts, const SeenCounts& seen, Given given,
+                           std::optional<double> accepted) {
     ChainCounts counts;
     counts.grafted = seen.grafted.value_or(grafts);
-    counts.accepted = seen.accepted.value_or(counts.grafted * facts[Fact::Accepted]);
+    counts.accepted =
+        seen.accepted.value_or(counts.grafted * accepted.value_or(facts[Fact::Accepted]));
     if (given == Given::Open) {
         counts.ripe = seen.ripe.value_or(counts.accepted);
         counts.sealed = seen.sealed.value_or(counts.ripe * facts[Fact::Sealed]);

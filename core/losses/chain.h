@@ -37,8 +37,10 @@ struct SeenCounts {
 };
 
 /// Expected counts from so many grafts. Rates: facts accepted, sealed, emerged, mated, judged_good.
+/// @param accepted  share of grafts that are started, where it is not the fact's
 [[nodiscard]] ChainCounts expectedCounts(const Facts& facts, double grafts,
-                                         const SeenCounts& seen = {}, Given given = Given::Sealed);
+                                         const SeenCounts& seen = {}, Given given = Given::Sealed,
+                                         std::optional<double> accepted = {});
 
 /// Of cells or virgins placed, the chance of a laying queen at the first look.
 [[nodiscard]] double layingShare(const Facts& facts, Given given = Given::Sealed);

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "base/natural_order.h"
+#include "records/yard_state.h"
 
 namespace tenthday {
 namespace {
@@ -113,6 +114,11 @@ double roomOf(const Builder& builder, const Facts& facts) {
     return 1e9;
 }
 
+/// Cells are fed by bees there.
+bool raises(BuilderKind kind) {
+    return kind != BuilderKind::Incubator && kind != BuilderKind::Holding;
+}
+
 /// Started, still open cells of a stay at a moment after its take; none once sealed.
 double openCells(const LoadSpan& load, Moment moment) {
     if (!load.span.contains(moment)) return 0;
@@ -148,19 +154,63 @@ double cellsAt(const BuilderOutlook& outlook, CellsAt count, Moment moment) {
     return cells;
 }
 
-std::vector<BuilderOutlook::Overfull> overfullOf(const BuilderOutlook& outlook,
-                                                 const Facts& facts) {
-    std::vector<BuilderOutlook::Overfull> all;
-    const auto check = [&](const BuilderLoad& load, CellsAt count, Moment from, double room) {
-        const double cells = cellsAt(outlook, count, from);
-        if (count(*load.span, from) > 0 && cells > room + 0.5)
-            all.push_back({load.batch, from, cells, room, count == sealedCells});
+/// Room for started cells on a day.
+struct OpenRoom {
+    double cells;
+    bool dearth = false;
+};
+
+/// Less in a dearth (S76); nothing where a flow or a feed is noted: such a box takes more.
+std::optional<OpenRoom> openRoomOn(const Snapshot& snapshot, const Builder& builder, Day day) {
+    const auto& facts = snapshot.facts();
+    const double own = roomOf(builder, facts);
+    if (snapshot.all<YardNote>().empty() && snapshot.all<BuilderNote>().empty())
+        return OpenRoom{own};
+    if (yardNoteOn(snapshot, builder.yard, YardNoteKind::Flow, day) ||
+        isFedOn(snapshot, builder.id, day))
+        return std::nullopt;
+    const double dearth = facts[Fact::RoomDearth];
+    const bool less = raises(builder.kind) && dearth < own && dearthOn(snapshot, builder.yard, day);
+    return less ? OpenRoom{dearth, true} : OpenRoom{own};
+}
+
+/// When its room is to be looked at: as the cells come, and as a dearth, the end of a flow or the
+/// end of a feed changes it while they stand there.
+std::vector<Moment> roomMoments(const Snapshot& snapshot, const Builder& builder,
+                                const MomentSpan& span) {
+    std::vector<Moment> moments{span.from};
+    const auto offer = [&](Day day) {
+        if (const Moment at = momentOf(day, Hour{0}); at > span.from && at < span.until)
+            moments.push_back(at);
     };
-    const double openRoom = roomOf(*outlook.builder, facts);
+    for (const auto& note : snapshot.all<YardNote>().of(builder.yard.uuid)) {
+        offer(note->from);
+        offer(note->until + Days{1});
+    }
+    for (const auto& note : snapshot.all<BuilderNote>().of(builder.id.uuid))
+        if (note->kind == BuilderNoteKind::Feed)
+            offer(note->day + days(snapshot.facts(), Fact::FeedServesD) + Days{1});
+    std::sort(moments.begin(), moments.end());
+    return moments;
+}
+
+std::vector<BuilderOutlook::Overfull> overfullOf(const Snapshot& snapshot,
+                                                 const BuilderOutlook& outlook) {
+    const auto& builder = *outlook.builder;
+    std::vector<BuilderOutlook::Overfull> all;
+    const auto isOver = [&](const BuilderLoad& load, CellsAt count, Moment from, OpenRoom room) {
+        const double cells = cellsAt(outlook, count, from);
+        if (count(*load.span, from) <= 0 || cells <= room.cells + 0.5) return false;
+        all.push_back({load.batch, from, cells, room.cells, count == sealedCells, room.dearth});
+        return true;
+    };
     for (const auto& load : outlook.loads) {
-        check(load, openCells, load.span->span.from, openRoom);
-        if (const auto from = sealedFrom(*load.span); from && outlook.builder->sealedRoom)
-            check(load, sealedCells, *from, outlook.builder->sealedRoom->value);
+        for (const auto from : roomMoments(snapshot, builder, load.span->span))
+            if (const auto room = openRoomOn(snapshot, builder, dayOf(from));
+                room && isOver(load, openCells, from, *room))
+                break;
+        if (const auto from = sealedFrom(*load.span); from && builder.sealedRoom)
+            isOver(load, sealedCells, *from, {static_cast<double>(builder.sealedRoom->value)});
     }
     return all;
 }
@@ -276,7 +326,7 @@ std::vector<BuilderOutlook> builderOutlooks(
             [](const auto& a, const auto& b) { return a.span->span.from < b.span->span.from; });
         outlook.clocks = clocksOf(snapshot, outlook);
         outlook.idle = idleOf(outlook, snapshot.today());
-        outlook.overfull = overfullOf(outlook, snapshot.facts());
+        outlook.overfull = overfullOf(snapshot, outlook);
         outlook.tooSoon = tooSoonOf(outlook, snapshot.facts());
     }
     std::sort(outlooks.begin(), outlooks.end(), [](const auto& a, const auto& b) {

@@ -43,6 +43,7 @@ struct BuilderOutlook {
         double cells;
         double room;
         bool sealed = false;
+        bool dearth = false;  ///< the room is that of a dearth
     };
     std::vector<Overfull> overfull;
     /// A batch comes before the builder is free for it: sooner than its rhythm, or while it rests;

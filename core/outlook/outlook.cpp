@@ -4,6 +4,7 @@
 
 #include "base/natural_order.h"
 #include "outlook/sky.h"
+#include "records/yard_state.h"
 
 namespace tenthday {
 
@@ -11,6 +12,7 @@ namespace tenthday {
 struct OutlookMemo::Entry {
     Ptr<Batch> batch;
     std::vector<std::shared_ptr<const void>> leansOn;
+    std::vector<std::int32_t> hungryBars;
     std::shared_ptr<const BatchOutlook> result;
     std::uint64_t round = 0;
 };
@@ -22,10 +24,11 @@ void hold(std::vector<std::shared_ptr<const void>>& held, std::span<const Ptr<Ro
     held.insert(held.end(), rows.begin(), rows.end());
 }
 
-/// A batch's inputs; `steps` and `bars` are kept by the caller, in order.
+/// A batch's inputs, and what they look into.
 struct Gathered {
     std::vector<Ptr<BatchBar>> bars;
     std::vector<Ptr<Step>> steps;
+    std::vector<std::int32_t> hungryBars;
     std::shared_ptr<const MatingTable> station;  ///< of the days there, for a batch that goes
     BatchInputs inputs;
 };
@@ -34,7 +37,11 @@ Gathered gather(const Snapshot& snapshot, const Ptr<Batch>& batch, const MatingT
     const auto owner = batch->id.uuid;
     const auto bars = snapshot.all<BatchBar>().of(owner);
     const auto steps = snapshot.all<Step>().of(batch->method.uuid);
-    Gathered all{{bars.begin(), bars.end()}, {steps.begin(), steps.end()}, {}, {}};
+    Gathered all{{bars.begin(), bars.end()},
+                 {steps.begin(), steps.end()},
+                 hungryBars(snapshot, *batch),
+                 {},
+                 {}};
     std::sort(all.bars.begin(), all.bars.end(),
               [](const auto& a, const auto& b) { return a->bar < b->bar; });
     std::sort(all.steps.begin(), all.steps.end(),
@@ -49,6 +56,13 @@ Gathered gather(const Snapshot& snapshot, const Ptr<Batch>& batch, const MatingT
     all.inputs.stays = snapshot.all<MatingStay>().of(owner);
     all.inputs.mating = &mating;
     return all;
+}
+
+/// The inputs look into what the caller keeps.
+void lookInto(Gathered& all) {
+    all.inputs.bars = all.bars;
+    all.inputs.steps = all.steps;
+    all.inputs.hungryBars = all.hungryBars;
 }
 
 /// A batch whose days at a mating station are given mates on those days only.
@@ -91,20 +105,20 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
                                                        const Ptr<Batch>& batch) {
     const auto& mating = this->mating(snapshot);
     auto all = gather(snapshot, batch, *mating);
-    all.inputs.bars = all.bars;
-    all.inputs.steps = all.steps;
+    lookInto(all);
     auto leansOn = leaningOn(snapshot, all);
     leansOn.push_back(mating);
     auto& entry = entries_[batch->id];
     if (!entry) entry = std::make_shared<Entry>();
     entry->round = round_;
-    if (!entry->result || entry->batch != batch || entry->leansOn != leansOn) {
+    if (!entry->result || entry->batch != batch || entry->leansOn != leansOn ||
+        entry->hungryBars != all.hungryBars) {
         auto result = std::make_shared<BatchOutlook>();
         result->batch = batch;
         goToStation(all);
         result->timeline = timelineOf(all.inputs);
         result->bars = std::move(all.bars);
-        *entry = {batch, std::move(leansOn), std::move(result), round_};
+        *entry = {batch, std::move(leansOn), std::move(all.hungryBars), std::move(result), round_};
     }
     return entry->result;
 }
@@ -157,13 +171,15 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     outlook->builders = builderOutlooks(outlook->snapshot, timelines);
     outlook->nucs = nucOutlook(outlook->snapshot, timelines);
     outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
-    outlook->findings =
-        findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs, outlook->limits);
+    outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
+    outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,
+                                   outlook->limits, outlook->drones);
     return outlook;
 }
 
 std::vector<Task> tasksOf(const Outlook& outlook) {
-    return tasksOf(outlook.snapshot, timelinesOf(outlook), outlook.builders, outlook.nucs);
+    return tasksOf(outlook.snapshot, timelinesOf(outlook), outlook.builders, outlook.nucs,
+                   outlook.drones, *outlook.mating);
 }
 
 std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {
@@ -171,8 +187,7 @@ std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {
     if (!batch) return {};
     const auto mating = matingTable(snapshot);
     auto all = gather(snapshot, batch, *mating);
-    all.inputs.bars = all.bars;
-    all.inputs.steps = all.steps;
+    lookInto(all);
     Trace trace;
     goToStation(all);
     (void)timelineOf(all.inputs, &trace);

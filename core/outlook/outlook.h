@@ -32,6 +32,7 @@ struct Outlook {
     NucOutlook nucs;
     std::vector<Finding> findings;
     SeasonLimits limits;
+    std::vector<DroneNeed> drones;              ///< in driving order of the yards
     std::shared_ptr<const MatingTable> mating;  ///< never null
 
     /// The batch, or null when it is not of this season.

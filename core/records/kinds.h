@@ -42,6 +42,7 @@ enum class TaskRule : std::uint8_t {
     FreeBreeder,    ///< the breeder queen back from the comb
     Confine,        ///< the breeder queen onto the comb
     MakeUpBuilder,  ///< shake bees and brood into a builder
+    Feed,           ///< a builder that rears in a dearth
     Graft,
     TakeCount,      ///< count the started cells
     MoveCells,      ///< to the next builder of the method
@@ -49,11 +50,15 @@ enum class TaskRule : std::uint8_t {
     SecondWildLook,
     FirstLook,  ///< into the nucs: who lays
     CatchQueens,
-    StockNucs,  ///< bees into nucs
+    StockNucs,    ///< bees into nucs
+    ToStation,    ///< nucs to the mating station
+    FromStation,  ///< and back
+    Inseminate,
+    DroneComb,  ///< drone comb into strong colonies, in time for the first flights
     Own,        ///< the user's own
 };
 /// A line in a builder's diary.
-enum class BuilderNoteKind : std::uint8_t { Look, BroodIn };
+enum class BuilderNoteKind : std::uint8_t { Look, BroodIn, Feed };
 /// How a yard is off over a span of days.
 enum class YardNoteKind : std::uint8_t { Flow, Dearth, Robbing };
 
@@ -102,14 +107,30 @@ struct TokensOf<OrderKind> {
 };
 template <>
 struct TokensOf<TaskRule> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"cells_out", "cells_in", "cage_cells", "free_breeder", "confine", "make_up_builder",
-         "graft", "take_count", "move_cells", "first_wild_look", "second_wild_look", "first_look",
-         "catch", "stock_nucs", "own"});
+    static constexpr auto names = std::to_array<std::string_view>({"cells_out",
+                                                                   "cells_in",
+                                                                   "cage_cells",
+                                                                   "free_breeder",
+                                                                   "confine",
+                                                                   "make_up_builder",
+                                                                   "feed",
+                                                                   "graft",
+                                                                   "take_count",
+                                                                   "move_cells",
+                                                                   "first_wild_look",
+                                                                   "second_wild_look",
+                                                                   "first_look",
+                                                                   "catch",
+                                                                   "stock_nucs",
+                                                                   "to_station",
+                                                                   "from_station",
+                                                                   "inseminate",
+                                                                   "drone_comb",
+                                                                   "own"});
 };
 template <>
 struct TokensOf<BuilderNoteKind> {
-    static constexpr auto names = std::to_array<std::string_view>({"look", "brood_in"});
+    static constexpr auto names = std::to_array<std::string_view>({"look", "brood_in", "feed"});
 };
 
 }  // namespace tenthday

@@ -29,6 +29,14 @@ std::optional<Event> eventOf(const Task& task, const BatchTimeline& timeline) {
             return Event::FirstLook;
         case TaskRule::CatchQueens:
             return Event::Catch;
+        case TaskRule::Feed:
+            return Event::Graft;
+        case TaskRule::ToStation:
+        case TaskRule::Inseminate:
+            return Event::DueToFly;
+        case TaskRule::FromStation:
+            return Event::FirstEggs;
+        case TaskRule::DroneComb:
         case TaskRule::FirstWildLook:
         case TaskRule::SecondWildLook:
         case TaskRule::StockNucs:

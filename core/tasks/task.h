@@ -6,7 +6,9 @@
 #include <vector>
 
 #include "occupancy/builders.h"
+#include "occupancy/drone_needs.h"
 #include "occupancy/nucs.h"
+#include "tasks/open_hours.h"
 
 namespace tenthday {
 
@@ -14,7 +16,7 @@ namespace tenthday {
 /// tick survives when the task moves.
 struct TaskKey {
     TaskRule rule{};
-    Uuid subject;  ///< batch, make-up, brood put in, stocking or own task
+    Uuid subject;  ///< batch, make-up, brood put in, stocking, stay for mating, yard or own task
     Uuid place;    ///< builder or yard; none where there is none
     std::int32_t occurrence = 0;
     friend auto operator<=>(const TaskKey&, const TaskKey&) = default;
@@ -35,6 +37,7 @@ struct Task {
     std::int32_t count = 0;    ///< grafts, cells, queens or nucs; 0 where there is nothing to count
     std::vector<const SideOutlook*> sides;  ///< of the nucs it is about, by box and side
     std::optional<Moment> deadline;         ///< cells out: a queen can be out from here
+    std::optional<ShutHours> shut;          ///< hours of its day at which boxes stay shut there
 };
 
 /// All tasks of the snapshot's season, in the one order that the week sheet and the evening's
@@ -42,7 +45,8 @@ struct Task {
 [[nodiscard]] std::vector<Task> tasksOf(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs);
+    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+    const std::vector<DroneNeed>& drones, const MatingTable& mating);
 
 /// Those planned on a day of the window; the order stays.
 [[nodiscard]] std::vector<Task> within(const std::vector<Task>& tasks, const DayWindow& days);

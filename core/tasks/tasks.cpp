@@ -4,6 +4,7 @@
 
 #include "base/natural_order.h"
 #include "records/relations.h"
+#include "tasks/season_tasks.h"
 #include "tasks/task.h"
 
 namespace tenthday {
@@ -39,8 +40,14 @@ bool hasEnded(const SideRound& round) {
 class Gatherer {
 public:
     Gatherer(const Snapshot& snapshot, const Timelines& timelines,
-             const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs)
-        : snapshot_(snapshot), timelines_(timelines), builders_(builders), turns_(turnsOf(nucs)) {
+             const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+             const MatingTable& mating)
+        : snapshot_(snapshot),
+          timelines_(timelines),
+          builders_(builders),
+          nucs_(nucs),
+          mating_(mating),
+          turns_(turnsOf(nucs)) {
         for (const auto& yard : snapshot.all<Yard>()) drive_[yard->id] = yard.get();
         for (const auto& tick : snapshot.all<TaskDone>()) {
             const auto subject = uuidFromText(tick->subject);
@@ -50,14 +57,17 @@ public:
         }
     }
 
-    std::vector<Task> run() {
+    std::vector<Task> run(const std::vector<DroneNeed>& drones) {
         for (const auto& [id, timeline] : timelines_) {
             const auto batch = snapshot_.find(id);
             if (!batch) continue;
             rearing(*batch, *timeline);
             cellsDays(*batch, *timeline);
             nucLooks(*batch, *timeline);
+            take(feedTasks(snapshot_, *batch, *timeline));
+            take(matingTasks(snapshot_, *batch, sidesOf(id)));
         }
+        take(droneCombTasks(snapshot_, drones));
         for (const auto& builder : builders_) {
             makeUps(builder);
             wildLooks(builder);
@@ -68,7 +78,10 @@ public:
             task.yard = own->yard;
             task.must = own->must;
         }
-        for (auto& task : tasks_) settle(task);
+        for (auto& task : tasks_) {
+            settle(task);
+            leaveShut(task);
+        }
         sort();
         return std::move(tasks_);
     }
@@ -89,6 +102,19 @@ private:
         auto& task = add(rule, batch.id.uuid, place, occurrence, dayOf(moment), batch.label);
         task.batch = batch.id;
         return task;
+    }
+    void take(std::vector<Task> tasks) {
+        std::move(tasks.begin(), tasks.end(), std::back_inserter(tasks_));
+    }
+    /// The nucs that hold or will hold cells of a batch.
+    [[nodiscard]] std::vector<const SideOutlook*> sidesOf(Id<Batch> batch) const {
+        std::vector<const SideOutlook*> sides;
+        const auto found = turns_.find(batch);
+        if (found == turns_.end()) return sides;
+        for (const auto& [yard, days] : found->second)
+            for (const auto& [day, turn] : days)
+                sides.insert(sides.end(), turn.sides.begin(), turn.sides.end());
+        return sides;
     }
     void in(Task& task, std::optional<Id<Builder>> builder) const {
         task.builder = builder;
@@ -337,6 +363,39 @@ private:
             task.day = today;
     }
 
+    /// Work that opens boxes is told the hours at which they are left shut.
+    void leaveShut(Task& task) const {
+        if (!task.yard || task.done) return;
+        switch (task.key.rule) {
+            case TaskRule::CellsIn:
+            case TaskRule::FirstLook:
+            case TaskRule::CatchQueens:
+                task.shut = shutHours(snapshot_, nucs_, mating_, *task.yard, task.day, Opens::Nucs);
+                break;
+            case TaskRule::StockNucs:
+            case TaskRule::CellsOut:
+            case TaskRule::CageCells:
+            case TaskRule::FreeBreeder:
+            case TaskRule::Confine:
+            case TaskRule::MakeUpBuilder:
+            case TaskRule::Feed:
+            case TaskRule::Graft:
+            case TaskRule::TakeCount:
+            case TaskRule::MoveCells:
+            case TaskRule::FirstWildLook:
+            case TaskRule::SecondWildLook:
+                task.shut =
+                    shutHours(snapshot_, nucs_, mating_, *task.yard, task.day, Opens::Builder);
+                break;
+            case TaskRule::ToStation:
+            case TaskRule::FromStation:
+            case TaskRule::Inseminate:
+            case TaskRule::DroneComb:
+            case TaskRule::Own:
+                break;
+        }
+    }
+
     void sort() {
         const auto drive = [&](const std::optional<Id<Yard>>& yard) {
             const auto found = yard ? drive_.find(*yard) : drive_.end();
@@ -363,6 +422,8 @@ private:
     const Snapshot& snapshot_;
     const Timelines& timelines_;
     const std::vector<BuilderOutlook>& builders_;
+    const NucOutlook& nucs_;
+    const MatingTable& mating_;
     std::unordered_map<Id<Batch>, Turns> turns_;
     std::unordered_map<Id<Yard>, const Yard*> drive_;
     std::map<TaskKey, Day> ticks_;
@@ -372,8 +433,9 @@ private:
 }  // namespace
 
 std::vector<Task> tasksOf(const Snapshot& snapshot, const Timelines& timelines,
-                          const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs) {
-    return Gatherer(snapshot, timelines, builders, nucs).run();
+                          const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+                          const std::vector<DroneNeed>& drones, const MatingTable& mating) {
+    return Gatherer(snapshot, timelines, builders, nucs, mating).run(drones);
 }
 
 std::vector<Task> within(const std::vector<Task>& tasks, const DayWindow& days) {

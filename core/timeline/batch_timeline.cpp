@@ -48,9 +48,9 @@ bool isPartGivenOpen(const BatchInputs& inputs, Moment sealed) {
     for (const auto& placement : inputs.placements)
         if (placement->target == CellTarget::Nuc)
             open += momentOf(placement->day, placement->hour) < sealed ? 1 : 0;
-    double grafted = 0;
-    for (const auto& bar : inputs.bars) grafted += bar->cells.value;
-    double started = grafted * (*inputs.facts)[Fact::Accepted];
+    double started = 0;
+    for (const auto& bar : inputs.bars)
+        started += bar->cells.value * acceptedShare(inputs, bar->bar);
     if (const auto counted = startedAsCounted(inputs)) started = *counted;
     return open > 0 && open < std::lround(started);
 }

@@ -27,6 +27,8 @@ struct BatchInputs {
     std::span<const Ptr<Outcome>> outcomes;
     std::span<const Ptr<MatingStay>> stays;
     std::span<const Ptr<Step>> steps;  ///< of the batch's method
+    /// Bars that rear in a dearth without feed: fewer of their grafts are started.
+    std::span<const std::int32_t> hungryBars;
     CatchRule catchRule = CatchRule::SealedBrood;
     const Facts* facts = nullptr;
     const MatingTable* mating = nullptr;  ///< for a station, of its days there

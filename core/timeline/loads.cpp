@@ -24,8 +24,14 @@ SeenCounts seenOf(const BatchInputs& inputs, std::optional<std::int32_t> bar) {
 }
 
 struct Losses {
-    const Facts& facts;
+    const BatchInputs& inputs;
     Given given;
+
+    /// Of the bar at this place in the inputs.
+    [[nodiscard]] ChainCounts counts(std::size_t bar, double grafts, const SeenCounts& seen) const {
+        return expectedCounts(*inputs.facts, grafts, seen, given,
+                              acceptedShare(inputs, inputs.bars[bar]->bar));
+    }
 };
 
 /// Spreads a count of the whole batch over its bars, in proportion to what each had before.
@@ -40,7 +46,7 @@ void share(std::vector<ChainCounts>& bars, std::vector<SeenCounts>& seen,
                 sum > 0 ? bars[i].*stage / sum * *total : *total / static_cast<double>(bars.size());
     }
     for (std::size_t i = 0; i < bars.size(); ++i)
-        bars[i] = expectedCounts(losses.facts, bars[i].grafted, seen[i], losses.given);
+        bars[i] = losses.counts(i, bars[i].grafted, seen[i]);
 }
 
 /// What was found or bought counts as what it is: losses begin from there.
@@ -78,16 +84,24 @@ std::vector<LoadSpan::Thickness> thicknessOf(const LoadSpan& load, const ChainCo
 
 }  // namespace
 
+double acceptedShare(const BatchInputs& inputs, std::int32_t bar) {
+    const bool hungry = std::find(inputs.hungryBars.begin(), inputs.hungryBars.end(), bar) !=
+                        inputs.hungryBars.end();
+    const auto& facts = *inputs.facts;
+    return hungry ? std::min(facts[Fact::AcceptedDearth], facts[Fact::Accepted])
+                  : facts[Fact::Accepted];
+}
+
 std::vector<ChainCounts> barCounts(const BatchInputs& inputs, Given given) {
+    const Losses losses{inputs, given};
     std::vector<ChainCounts> counts;
     std::vector<SeenCounts> seen;
     for (const auto& bar : inputs.bars) {
         seen.push_back(seenOf(inputs, bar->bar));
         countAsGiven(inputs, bar->cells.value, seen.back());
-        counts.push_back(expectedCounts(*inputs.facts, bar->cells.value, seen.back(), given));
+        counts.push_back(losses.counts(counts.size(), bar->cells.value, seen.back()));
     }
     const auto whole = seenOf(inputs, std::nullopt);
-    const Losses losses{*inputs.facts, given};
     share(counts, seen, whole.grafted, &ChainCounts::grafted, &SeenCounts::grafted, losses);
     share(counts, seen, whole.accepted, &ChainCounts::accepted, &SeenCounts::accepted, losses);
     share(counts, seen, whole.sealed, &ChainCounts::sealed, &SeenCounts::sealed, losses);

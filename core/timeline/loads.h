@@ -4,6 +4,9 @@
 
 namespace tenthday {
 
+/// Share of a bar's grafts that are started: less in a dearth without feed (S83).
+[[nodiscard]] double acceptedShare(const BatchInputs& inputs, std::int32_t bar);
+
 /// Expected or seen counts of each bar, in the order of inputs.bars; their sum is the batch's.
 [[nodiscard]] std::vector<ChainCounts> barCounts(const BatchInputs& inputs, Given given);
 

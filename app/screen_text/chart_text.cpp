@@ -96,6 +96,9 @@ QString trouble(const Finding& finding) {
         case FindingKind::HungryBuilder:
             return Words::tr("dearth: feed, or %1 % take")
                 .arg(number(rounded(finding.limit * 100)));
+        case FindingKind::LeavesHold:
+            return Words::tr("out of %1, which is held for disease until %2: ask the bee inspector")
+                .arg(QString::fromStdString(finding.otherLabel), shortDay(dayOf(finding.until)));
         case FindingKind::FewDrones:
             return Words::tr("drone colonies: %1 of %2")
                 .arg(number(rounded(finding.count)), number(rounded(finding.limit)));

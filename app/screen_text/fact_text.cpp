@@ -103,6 +103,8 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Hour of the day until which virgins fly"),
     QT_TRANSLATE_NOOP("Words", "Hour from which no box is opened while robbing is noted"),
     QT_TRANSLATE_NOOP("Words", "Hour until which no box is opened while robbing is noted"),
+    QT_TRANSLATE_NOOP("Words", "Look again after a look that found neither queen nor eggs"),
+    QT_TRANSLATE_NOOP("Words", "First eggs before larvae are seen, at least"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

@@ -131,6 +131,8 @@ struct KindOf<BuilderNote> {
                                                file::needed("day", &BuilderNote::day),
                                                file::free("hour", &BuilderNote::hour),
                                                file::free("open_brood", &BuilderNote::openBrood),
+                                               file::free("brood_age", &BuilderNote::broodAge),
+                                               file::free("donor", &BuilderNote::donor),
                                                file::free("note", &BuilderNote::note)};
     static auto same(const BuilderNote& r) {
         return std::optional{std::tuple{r.builder, r.kind, r.day, r.hour}};

@@ -94,6 +94,8 @@ enum class Fact : std::uint8_t {
     FlightToH,
     RobbingFromH,
     RobbingToH,
+    LookAgainD,
+    LarvaeSeenD,
 };
 
 template <>
@@ -184,6 +186,8 @@ struct TokensOf<Fact> {
         "flight_to_h",
         "robbing_from_h",
         "robbing_to_h",
+        "look_again_d",
+        "larvae_seen_d",
     });
 };
 

@@ -131,6 +131,10 @@ std::string englishText(const Finding& f) {
             return "about " + whole(f.virgins) + " virgins are due to fly there on " +
                    plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
                    whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";
+        case FindingKind::LeavesHold:
+            return "bees, brood or a box would leave " + f.otherLabel + ", which is held until " +
+                   plainDay(dayOf(f.until)) +
+                   " for disease: leave them there, and ask the bee inspector";
     }
     return {};
 }

@@ -32,13 +32,15 @@ enum class FindingKind : std::uint8_t {
     NoMatingDays,        ///< count = stays for mating given: none, or none that can serve
     HungryBuilder,       ///< moment = the graft, until = end of the dearth, limit = share started
     FewDrones,           ///< count = drone colonies noted, limit = wanted, virgins = that fly
+    LeavesHold,          ///< otherLabel = yard under a hold for disease, until = its last day
 };
 template <>
 struct TokensOf<FindingKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
          "wild_queen_overdue", "work_on_day_off", "builder_not_free", "nuc_not_free",
-         "catch_holds_nucs", "beyond_limits", "no_mating_days", "hungry_builder", "few_drones"});
+         "catch_holds_nucs", "beyond_limits", "no_mating_days", "hungry_builder", "few_drones",
+         "leaves_hold"});
 };
 
 struct Finding {

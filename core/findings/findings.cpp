@@ -4,6 +4,7 @@
 #include <unordered_map>
 
 #include "base/natural_order.h"
+#include "findings/disease_hold.h"
 #include "findings/finding.h"
 #include "records/relations.h"
 #include "records/yard_state.h"
@@ -50,6 +51,7 @@ public:
         for (const auto& day : nucs_.cellsDays)
             if (tooManyCells(day)) heldByCatch(day);
         for (const auto& need : drones_) fewDrones(need);
+        for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
             if (a.severity != b.severity) return a.severity > b.severity;

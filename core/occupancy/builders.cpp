@@ -11,16 +11,25 @@ namespace {
 
 Days days(const Facts& facts, Fact fact) { return Days{static_cast<int>(facts[fact])}; }
 
-WildClock clockFrom(Uuid cause, Moment start, const Facts& facts) {
+/// Wild queens come from the oldest brood there is: larvae of 96 h, of 36 h where none is older, or
+/// eggs, of which the oldest hatch at once (from hatching to a queen: derived from S1, S2).
+WildClock clockFrom(Uuid cause, Moment start, const Facts& facts, BroodAge age = BroodAge::All) {
     const Day day = dayOf(start);
     WildClock clock;
     clock.cause = cause;
     clock.start = start;
     clock.firstLook = {day + days(facts, Fact::Look1FromD), day + days(facts, Fact::Look1ToD)};
     clock.secondLook = {day + days(facts, Fact::Look2FromD), day + days(facts, Fact::Look2ToD)};
-    clock.oldest = hoursAfter(start, facts[Fact::WildOldestH]);
-    clock.old = hoursAfter(start, facts[Fact::WildOldH]);
-    clock.young = hoursAfter(start, facts[Fact::WildYoungH]);
+    const double fromHatching = facts[Fact::EmergenceH] - facts[Fact::EggH];
+    const auto queenOut = [&](Fact fact) {
+        double hours = facts[fact];
+        if (age != BroodAge::All) hours = std::max(hours, facts[Fact::WildYoungH]);
+        if (age == BroodAge::Eggs) hours = std::max(hours, fromHatching);
+        return hoursAfter(start, hours);
+    };
+    clock.oldest = queenOut(Fact::WildOldestH);
+    clock.old = queenOut(Fact::WildOldH);
+    clock.young = queenOut(Fact::WildYoungH);
     clock.runsOut = hoursAfter(start, facts[Fact::WildLastH]);
     return clock;
 }
@@ -65,7 +74,8 @@ std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& 
                 clockFrom(makeUp->id.uuid, momentOf(makeUp->day, makeUp->hour), facts));
     for (const auto& note : notes)
         if (note->kind == BuilderNoteKind::BroodIn && note->openBrood && isQueenless(outlook))
-            clocks.push_back(clockFrom(note->id.uuid, momentOf(note->day, note->hour), facts));
+            clocks.push_back(
+                clockFrom(note->id.uuid, momentOf(note->day, note->hour), facts, note->broodAge));
     std::sort(clocks.begin(), clocks.end(),
               [](const auto& a, const auto& b) { return a.start < b.start; });
     for (auto& clock : clocks) {

@@ -15,6 +15,7 @@ std::optional<NucState> stateSeen(OutcomeKind kind) {
         case OutcomeKind::Emergence:
             return NucState::Virgin;
         case OutcomeKind::FirstEggs:
+        case OutcomeKind::Larvae:
             return NucState::Laying;
         case OutcomeKind::SealedBrood:
             return NucState::Laying;
@@ -49,12 +50,17 @@ Day catchAfterEggs(const SideRound& round, Day eggs, const Facts& facts) {
 /// An outcome ends or explains the newest round that began before or on its day.
 void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     const auto state = stateSeen(outcome.kind);
-    if (!state) return;
+    if (!state && outcome.kind != OutcomeKind::NoneYet) return;
     SideRound* round = nullptr;
     for (auto& candidate : side.rounds)
         if (candidate.batch == outcome.batch && candidate.transferDay <= outcome.day)
             round = &candidate;
     if (round == nullptr || (round->seenDay && *round->seenDay > outcome.day)) return;
+    if (!state) {  // nothing is known by it but when to look again
+        if (round->isOpen())
+            round->lookDay = std::max(round->lookDay, outcome.day + days(facts, Fact::LookAgainD));
+        return;
+    }
     round->seen = state;
     round->seenDay = outcome.day;
     const bool ends =
@@ -62,6 +68,10 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     if (ends) round->catchDay = outcome.day;
     if (outcome.kind == OutcomeKind::FirstEggs)
         round->catchDay = std::max(round->catchDay, catchAfterEggs(*round, outcome.day, facts));
+    if (outcome.kind == OutcomeKind::Larvae)
+        round->catchDay =
+            std::max(round->catchDay,
+                     catchAfterEggs(*round, outcome.day - days(facts, Fact::LarvaeSeenD), facts));
     if (ends || *state == NucState::Laying) round->lookDay = outcome.day;
     if (*state == NucState::DroneLayer) round->catchDay = kLastDay;
 }

@@ -120,6 +120,8 @@ struct ColumnsOf<BuilderNote> {
                                                column("day", &BuilderNote::day),
                                                column("hour", &BuilderNote::hour),
                                                column("open_brood", &BuilderNote::openBrood),
+                                               column("brood_age", &BuilderNote::broodAge),
+                                               column("donor", &BuilderNote::donor),
                                                column("note", &BuilderNote::note)};
 };
 template <>

@@ -23,8 +23,10 @@ enum class OutcomeKind : std::uint8_t {
     TakeCount,    ///< cells started (count)
     Sealed,       ///< cells sealed (count)
     Ripe,         ///< ripe cells taken out (count)
-    Emergence,    ///< queens out (nuc or box)
+    Emergence,    ///< queens out (nuc or box); of a nuc also: her virgin was seen
+    NoneYet,      ///< looked, neither queen nor eggs yet: look again
     FirstEggs,    ///< eggs seen in a nuc
+    Larvae,       ///< open worker brood seen in a nuc
     SealedBrood,  ///< sealed worker brood seen in a nuc
     JudgedGood,   ///< queen judged good
     NoQueen,      ///< looked, no queen, no eggs
@@ -58,13 +60,25 @@ enum class TaskRule : std::uint8_t {
     Own,        ///< the user's own
 };
 /// A line in a builder's diary.
-enum class BuilderNoteKind : std::uint8_t { Look, BroodIn, Feed };
+enum class BuilderNoteKind : std::uint8_t { Look, BroodIn, BeesIn, Feed, Pollen };
+/// How old brood put in is at the most: what wild cells can come of it, and when.
+enum class BroodAge : std::uint8_t {
+    All,    ///< larvae of all ages among it
+    Young,  ///< none older than for the graft, 36 h
+    Eggs,   ///< eggs only
+};
 /// How a yard is off over a span of days.
-enum class YardNoteKind : std::uint8_t { Flow, Dearth, Robbing };
+enum class YardNoteKind : std::uint8_t {
+    Flow,
+    Dearth,
+    Robbing,
+    Disease,  ///< a hold: no bees, brood or nucs leave the yard
+};
 
 template <>
 struct TokensOf<YardNoteKind> {
-    static constexpr auto names = std::to_array<std::string_view>({"flow", "dearth", "robbing"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"flow", "dearth", "robbing", "disease"});
 };
 template <>
 struct TokensOf<Hemisphere> {
@@ -97,8 +111,8 @@ struct TokensOf<CellTarget> {
 template <>
 struct TokensOf<OutcomeKind> {
     static constexpr auto names = std::to_array<std::string_view>(
-        {"graft", "take_count", "sealed", "ripe", "emergence", "first_eggs", "sealed_brood",
-         "judged_good", "no_queen", "drone_layer", "catch", "spent"});
+        {"graft", "take_count", "sealed", "ripe", "emergence", "none_yet", "first_eggs", "larvae",
+         "sealed_brood", "judged_good", "no_queen", "drone_layer", "catch", "spent"});
 };
 template <>
 struct TokensOf<OrderKind> {
@@ -129,8 +143,13 @@ struct TokensOf<TaskRule> {
                                                                    "own"});
 };
 template <>
+struct TokensOf<BroodAge> {
+    static constexpr auto names = std::to_array<std::string_view>({"all", "young", "eggs"});
+};
+template <>
 struct TokensOf<BuilderNoteKind> {
-    static constexpr auto names = std::to_array<std::string_view>({"look", "brood_in", "feed"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"look", "brood_in", "bees_in", "feed", "pollen"});
 };
 
 }  // namespace tenthday

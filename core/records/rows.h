@@ -153,7 +153,9 @@ struct BuilderNote {
     BuilderNoteKind kind = BuilderNoteKind::Look;
     Day day;
     std::optional<Hour> hour;
-    bool openBrood = false;  ///< brood put in had eggs or young larvae
+    bool openBrood = false;  ///< brood put in had eggs or larvae
+    BroodAge broodAge = BroodAge::All;
+    std::string donor;  ///< yard or colony that bees or brood came from
     std::string note;
     friend bool operator==(const BuilderNote&, const BuilderNote&) = default;
 };

@@ -70,7 +70,7 @@ const std::vector<std::string_view>& coreRooms() {
     static const std::vector<std::string_view> rooms{
         "base",    "calendar", "facts",    "weather",   "biology", "mating", "losses",
         "records", "timeline", "limits",   "occupancy", "supply",  "tasks",  "findings",
-        "outlook", "drafting", "planning", "solver",    "exchange"};
+        "outlook", "evening", "drafting", "planning", "solver",    "exchange"};
     return rooms;
 }
 

@@ -210,7 +210,7 @@ private:
                            chance()});
             if (chance())
                 add(BuilderNote{id<BuilderNote>(), 1, builders_.back(), token<BuilderNoteKind>(),
-                                day(), hour(), chance(), note()});
+                                day(), hour(), chance(), token<BroodAge>(), note(), note()});
         }
     }
 

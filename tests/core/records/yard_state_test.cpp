@@ -33,6 +33,8 @@ protected:
                                 day(on),
                                 {},
                                 false,
+                                BroodAge::All,
+                                {},
                                 {}});
         snapshot_ = applied(snapshot_, changes).value();
     }
@@ -127,6 +129,8 @@ TEST_F(DearthTest, ADearthThatBeginsWhileTheyStandThereLeavesLessRoom) {
                         day("2027-06-12"),
                         {},
                         false,
+                        BroodAge::All,
+                        {},
                         {}});
     EXPECT_TRUE(
         outlookOf(applied(all->snapshot, fed).value(), memo_)->builders[0].overfull.empty());

@@ -1,0 +1,47 @@
+/// @file evening_text.h  The words of the evening page.
+#pragma once
+#include <QString>
+#include <QStringList>
+
+#include "evening/evening_verbs.h"
+
+namespace tenthday::evening_text {
+
+[[nodiscard]] QString pageEntry();
+/// "Wednesday, 9 June: what was done and seen".
+[[nodiscard]] QString head(Day day);
+/// How much of the page is filled; what is late.
+[[nodiscard]] QString summary(int filled, int rows, int late);
+[[nodiscard]] QString columnHead(int column);
+
+/// The task, or on further lines its bar or nuc.
+[[nodiscard]] QString what(const Outlook& outlook, const EveningRow& row);
+/// What is expected, or for a late task what to do now.
+[[nodiscard]] QString expected(const Outlook& outlook, const EveningRow& row);
+/// What was entered; empty where nothing was.
+[[nodiscard]] QString seen(const EveningRow& row, Day day);
+[[nodiscard]] QString look(Look look);
+/// What a task that is late wants now.
+[[nodiscard]] QString lateAdvice(TaskRule rule);
+
+/// The keys that fill a row of this kind, in one line.
+[[nodiscard]] QString keys(const EveningRow& row);
+/// A filled row: that it can be corrected and taken back.
+[[nodiscard]] QString filledHint();
+[[nodiscard]] QString refusal(const Refusal& refusal);
+/// "Eggs for 12 nucs": what undo calls it.
+[[nodiscard]] QString cannotSave();
+[[nodiscard]] QString readOnly();
+[[nodiscard]] QString badHour();
+[[nodiscard]] QString badCount();
+
+/// Why a queen is gone, to choose from; the first is not known.
+[[nodiscard]] QStringList causes();
+[[nodiscard]] QString causeHead();
+
+[[nodiscard]] QString empty();
+[[nodiscard]] QString takeBackButton();
+[[nodiscard]] QString asPlannedButton();
+[[nodiscard]] QString printHint();
+
+}  // namespace tenthday::evening_text

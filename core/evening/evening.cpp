@@ -1,0 +1,267 @@
+#include "evening/evening.h"
+
+#include <algorithm>
+#include <map>
+
+namespace tenthday {
+namespace {
+
+std::optional<Look> lookOf(OutcomeKind kind) {
+    switch (kind) {
+        case OutcomeKind::FirstEggs:
+            return Look::Eggs;
+        case OutcomeKind::Larvae:
+            return Look::Larvae;
+        case OutcomeKind::SealedBrood:
+            return Look::SealedBrood;
+        case OutcomeKind::Emergence:
+            return Look::VirginSeen;
+        case OutcomeKind::NoneYet:
+            return Look::NoneYet;
+        case OutcomeKind::NoQueen:
+            return Look::Gone;
+        default:
+            return std::nullopt;
+    }
+}
+
+/// What a task's count is kept as, where it has one.
+std::optional<OutcomeKind> countKind(TaskRule rule) {
+    switch (rule) {
+        case TaskRule::Graft:
+            return OutcomeKind::Graft;
+        case TaskRule::TakeCount:
+            return OutcomeKind::TakeCount;
+        case TaskRule::CellsOut:
+            return OutcomeKind::Ripe;
+        default:
+            return std::nullopt;
+    }
+}
+
+bool hasNucs(TaskRule rule) {
+    return rule == TaskRule::CellsIn || rule == TaskRule::FirstLook ||
+           rule == TaskRule::CatchQueens;
+}
+
+std::int32_t rounded(double count) { return static_cast<std::int32_t>(std::lround(count)); }
+
+/// Finds the lines of one page.
+class Reader {
+public:
+    Reader(const Outlook& outlook, Day day) : outlook_(outlook), snapshot_(outlook.snapshot) {
+        page_.day = day;
+    }
+
+    EveningPage run() {
+        const auto tasks = tasksOf(outlook_);
+        for (auto& [number, task] : stillOpen(tasks, page_.day)) add(number, task, true);
+        std::map<IsoWeek, std::int32_t> numbers;
+        for (const auto& task : tasks) {
+            const auto number = ++numbers[isoWeekOf(task.day)];
+            const bool open = task.day < page_.day && !task.done;  // told among the late ones
+            if (!open && (task.day == page_.day || wasWorkedOn(task)))
+                add(task.day == page_.day ? number : 0, task, false);
+        }
+        return std::move(page_);
+    }
+
+private:
+    [[nodiscard]] auto outcomesOf(const Task& task) const {
+        return snapshot_.all<Outcome>().of(task.batch ? task.batch->uuid : Uuid{});
+    }
+
+    /// Something was entered for it on the day, though it is planned for another one now.
+    [[nodiscard]] bool wasWorkedOn(const Task& task) const {
+        if (task.done == page_.day) return true;
+        if (!task.batch || !hasNucs(task.key.rule)) return false;
+        if (task.key.rule == TaskRule::CellsIn) {
+            const auto placements = snapshot_.all<Placement>().of(task.batch->uuid);
+            return std::any_of(placements.begin(), placements.end(), [&](const auto& row) {
+                return row->done && row->day == page_.day && isIn(task, row->side);
+            });
+        }
+        const auto outcomes = outcomesOf(task);
+        return std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& row) {
+            const bool fits = task.key.rule == TaskRule::CatchQueens
+                                  ? row->kind == OutcomeKind::Catch
+                                  : lookOf(row->kind).has_value();
+            return fits && row->day == page_.day && isIn(task, row->side);
+        });
+    }
+    /// The nuc stands in the task's yard.
+    [[nodiscard]] bool isIn(const Task& task, const std::optional<Id<NucSide>>& side) const {
+        if (!side) return false;
+        for (const auto& one : outlook_.nucs.sides)
+            if (one.side->id == *side) return one.yardOn(page_.day) == task.yard;
+        return false;
+    }
+
+    void add(std::int32_t number, const Task& task, bool late) {
+        EveningRow head;
+        head.number = number;
+        head.task = task;
+        head.isHead = true;
+        head.late = late;
+        const auto kind = countKind(task.key.rule);
+        if (kind && task.batch)
+            addCounts(std::move(head), *kind);
+        else if (hasNucs(task.key.rule) && task.batch)
+            addNucs(std::move(head));
+        else {
+            head.entry = EveningEntry::Tick;
+            head.done = task.done;
+            page_.rows.push_back(std::move(head));
+        }
+    }
+
+    [[nodiscard]] Ptr<Outcome> counted(const Task& task, OutcomeKind kind,
+                                       std::optional<std::int32_t> bar) const {
+        Ptr<Outcome> newest;
+        for (const auto& row : outcomesOf(task))
+            if (row->kind == kind && !row->side && row->bar == bar &&
+                (!newest || row->day >= newest->day))
+                newest = row;
+        return newest;
+    }
+
+    /// A batch of several bars is counted bar by bar, unless it was counted as a whole.
+    void addCounts(EveningRow head, OutcomeKind kind) {
+        const auto* batch = outlook_.find(*head.task.batch);
+        head.entry = EveningEntry::Count;
+        head.seen = counted(head.task, kind, {});
+        head.expected = head.task.count > 0 ? std::optional(head.task.count) : std::nullopt;
+        if (kind == OutcomeKind::TakeCount && batch)
+            head.expected = rounded(batch->timeline.counts.accepted);
+        const bool byBar =
+            !head.seen && batch && batch->bars.size() > 1 && kind != OutcomeKind::Ripe;
+        if (!byBar) {
+            page_.rows.push_back(std::move(head));
+            return;
+        }
+        head.entry = EveningEntry::None;
+        const Task task = head.task;
+        page_.rows.push_back(std::move(head));
+        for (const auto& bar : batch->bars) {
+            EveningRow row;
+            row.entry = EveningEntry::Count;
+            row.task = task;
+            row.bar = bar->bar;
+            row.seen = counted(task, kind, bar->bar);
+            if (kind == OutcomeKind::Graft) row.expected = bar->cells.value;
+            page_.rows.push_back(std::move(row));
+        }
+    }
+
+    void addNucs(EveningRow head) {
+        head.entry = EveningEntry::None;
+        const Task task = head.task;
+        const auto at = page_.rows.size();
+        page_.rows.push_back(std::move(head));
+        for (const auto& side : outlook_.nucs.sides) {
+            auto row = nucRow(task, side);
+            if (row) page_.rows.push_back(std::move(*row));
+        }
+        if (page_.rows.size() == at + 1) page_.rows.pop_back();
+    }
+
+    [[nodiscard]] std::optional<EveningRow> nucRow(const Task& task,
+                                                   const SideOutlook& side) const {
+        const auto* round = roundOf(task, side);
+        if (round == nullptr || side.yardOn(std::max(round->transferDay, kFirstDay)) != task.yard)
+            return std::nullopt;
+        EveningRow row;
+        row.task = task;
+        row.side = &side;
+        switch (task.key.rule) {
+            case TaskRule::CellsIn:
+                row.entry = EveningEntry::Placed;
+                row.placed = placementOf(task, side);
+                return isTurnOf(task, side) || isPlacedToday(row.placed)
+                           ? std::optional(std::move(row))
+                           : std::nullopt;
+            case TaskRule::FirstLook:
+                row.entry = EveningEntry::Look;
+                row.seen =
+                    lastSeen(task, side, [](OutcomeKind kind) { return lookOf(kind).has_value(); });
+                break;
+            default:
+                row.entry = EveningEntry::Caught;
+                row.seen = lastSeen(task, side,
+                                    [](OutcomeKind kind) { return kind == OutcomeKind::Catch; });
+                break;
+        }
+        const bool today = row.seen && row.seen->day == page_.day;
+        if (!today && row.seen && row.seen->kind != OutcomeKind::NoneYet &&
+            row.seen->kind != OutcomeKind::Emergence)
+            return std::nullopt;  // known from a day before
+        const bool open =
+            task.key.rule == TaskRule::FirstLook
+                ? round->isOpen()
+                : round->seen != NucState::NoQueen && round->seen != NucState::Caught &&
+                      round->seen != NucState::Spent && round->seen != NucState::DroneLayer;
+        return today || open ? std::optional(std::move(row)) : std::nullopt;
+    }
+
+    /// The newest round of the task's batch in a side.
+    [[nodiscard]] const SideRound* roundOf(const Task& task, const SideOutlook& side) const {
+        const SideRound* found = nullptr;
+        for (const auto& round : side.rounds)
+            if (round.batch == *task.batch) found = &round;
+        return found;
+    }
+    static bool isTurnOf(const Task& task, const SideOutlook& side) {
+        return std::find(task.sides.begin(), task.sides.end(), &side) != task.sides.end();
+    }
+    [[nodiscard]] bool isPlacedToday(const Ptr<Placement>& row) const {
+        return row && row->done && row->day == page_.day;
+    }
+    [[nodiscard]] Ptr<Placement> placementOf(const Task& task, const SideOutlook& side) const {
+        Ptr<Placement> newest;
+        for (const auto& row : snapshot_.all<Placement>().of(task.batch->uuid))
+            if (row->side == side.side->id && row->target == CellTarget::Nuc &&
+                (!newest || row->day >= newest->day))
+                newest = row;
+        return newest;
+    }
+    template <class Fits>
+    [[nodiscard]] Ptr<Outcome> lastSeen(const Task& task, const SideOutlook& side,
+                                        Fits fits) const {
+        Ptr<Outcome> newest;
+        for (const auto& row : outcomesOf(task))
+            if (row->side == side.side->id && fits(row->kind) &&
+                (!newest || row->day >= newest->day))
+                newest = row;
+        return newest;
+    }
+
+    const Outlook& outlook_;
+    const Snapshot& snapshot_;
+    EveningPage page_;
+};
+
+}  // namespace
+
+bool EveningRow::isFilled() const {
+    switch (entry) {
+        case EveningEntry::None:
+            return false;
+        case EveningEntry::Tick:
+            return done.has_value();
+        case EveningEntry::Placed:
+            return placed && placed->done;
+        case EveningEntry::Count:
+        case EveningEntry::Look:
+        case EveningEntry::Caught:
+            break;
+    }
+    return seen != nullptr;
+}
+
+std::optional<Look> EveningRow::look() const {
+    return entry == EveningEntry::Look && seen ? lookOf(seen->kind) : std::nullopt;
+}
+
+EveningPage eveningOf(const Outlook& outlook, Day day) { return Reader(outlook, day).run(); }
+
+}  // namespace tenthday

@@ -1,0 +1,65 @@
+/// @file evening.h  The evening page: a day's work in the sheet's order, with what can be entered
+/// of it and what already was.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "outlook/outlook.h"
+#include "tasks/week.h"
+
+namespace tenthday {
+
+/// What one row takes.
+enum class EveningEntry : std::uint8_t {
+    None,    ///< the head of a task whose bars or nucs follow
+    Tick,    ///< done or not
+    Count,   ///< how many: grafts, started cells, ripe cells
+    Placed,  ///< a nuc: the cell or virgin went in
+    Look,    ///< a nuc: what was found
+    Caught,  ///< a nuc: the queen was caught
+};
+
+/// What a look into a nuc finds: the circles of the week sheet.
+enum class Look : std::uint8_t {
+    Eggs,
+    Larvae,
+    SealedBrood,
+    VirginSeen,
+    NoneYet,  ///< neither queen nor eggs yet: look again
+    Gone,     ///< no queen, or dead
+};
+template <>
+struct TokensOf<Look> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"eggs", "larvae", "sealed", "virgin", "none_yet", "gone"});
+};
+
+/// One line of the page: a task, one of its bars, or one of its nucs.
+struct EveningRow {
+    EveningEntry entry{};
+    std::int32_t number = 0;  ///< of the task in its week, as on the sheet; 0 on further lines
+    Task task;                ///< sides point into the outlook
+    bool isHead = false;      ///< a task; the lines of its bars or nucs follow
+    bool late = false;        ///< of a day before
+    std::optional<std::int32_t> bar;
+    const SideOutlook* side = nullptr;
+    std::optional<std::int32_t> expected;  ///< for Count
+    Ptr<Outcome> seen;                     ///< what was entered, as a count, look or catch
+    Ptr<Placement> placed;                 ///< what was entered, or is planned by name
+    std::optional<Day> done;               ///< Tick: when
+
+    /// Something was entered, on whichever day.
+    [[nodiscard]] bool isFilled() const;
+    /// The look that was entered, for Look.
+    [[nodiscard]] std::optional<Look> look() const;
+};
+
+/// The page of one day: what is still open from days before comes first, then the day's tasks in
+/// the sheet's order. What was entered on that day stays, even when it moved its task elsewhere.
+struct EveningPage {
+    Day day;
+    std::vector<EveningRow> rows;
+};
+[[nodiscard]] EveningPage eveningOf(const Outlook& outlook, Day day);
+
+}  // namespace tenthday

@@ -1,0 +1,12 @@
+/// @file disease_hold.h  What would leave a yard under a hold for disease. Inner to the room.
+#pragma once
+#include "findings/finding.h"
+
+namespace tenthday {
+
+/// Bees or brood taken from a held yard, and boxes moved out of it, from today on. A donor is of a
+/// yard when it is its label or begins with it: "Mill", "Mill 3". Common practice; what is allowed
+/// the bee inspector says.
+[[nodiscard]] std::vector<Finding> leavesHold(const Snapshot& snapshot);
+
+}  // namespace tenthday

@@ -31,7 +31,8 @@ struct BatchStanding {
 [[nodiscard]] BatchStanding standing(std::int32_t grafts, const SeenCounts& seen = {},
                                      Given given = Given::Sealed);
 
-/// How many come to a point of the chain or beyond. Stages compound: the number before a stage is a
+/// How many come to a point of the chain or beyond; of a point that lies behind the batch, what is
+/// left now and not what was then. Stages compound: the number before a stage is a
 /// mixture after it; a batch has one share of its own at each stage (see passed()).
 /// @param seasonShare  the weather of one season, 0..1: of virgins that would mate in fair weather,
 ///        the share that finds flying days (and, where a day is asked about, lays or is good by

@@ -7,24 +7,24 @@
 namespace tenthday {
 namespace {
 
-constexpr std::size_t kRates = 300;
+constexpr std::size_t kCoarseRates = 80;
+constexpr std::size_t kRates = 200;
 constexpr std::size_t kSpreads = 25;
 constexpr double kSpreadReach = 3;  // standard deviations either way
-constexpr int kNarrowings = 2;
 constexpr double kUnlikely = 1e-12;
 /// Below it batches differ by less than a hundredth of a percent: as good as not at all.
 constexpr double kLeastCorrelation = 1e-8;
 
 /// Sum of log(share + i widening) for i from..to-1.
 double logRising(double share, double widening, std::int32_t from, std::int32_t to) {
-    constexpr std::int32_t kShort = 12;  // two logarithms of gamma cost about as much
+    constexpr std::int32_t kShort = 24;  // a product of so many stays within a double
     if (widening <= 0) return (to - from) * std::log(share);
     if (to - from > kShort)
         return (to - from) * std::log(widening) + std::lgamma(share / widening + to) -
                std::lgamma(share / widening + from);
-    double sum = 0;
-    for (auto i = from; i < to; ++i) sum += std::log(share + i * widening);
-    return sum;
+    double product = 1;
+    for (auto i = from; i < to; ++i) product *= share + i * widening;
+    return std::log(product);
 }
 
 WeightedGrid evenGrid(double low, double high, std::size_t cells) {
@@ -69,14 +69,14 @@ std::vector<double> weigh(WeightedGrid& rates, const BetaShape& prior, const Wei
 }
 
 /// A finer grid over what is likely, and one cell more on either side.
-WeightedGrid narrowed(const WeightedGrid& grid) {
+WeightedGrid narrowed(const WeightedGrid& grid, std::size_t cells) {
     const double least = *std::max_element(grid.weights.begin(), grid.weights.end()) * kUnlikely;
     std::size_t from = 0;
     std::size_t to = grid.values.size();
     while (grid.weights[from] < least) ++from;
     while (grid.weights[to - 1] < least) --to;
     return evenGrid(grid.edges[from > 0 ? from - 1 : 0],
-                    grid.edges[std::min(to + 1, grid.values.size())], kRates);
+                    grid.edges[std::min(to + 1, grid.values.size())], cells);
 }
 
 }  // namespace
@@ -151,12 +151,12 @@ WeightedGrid logNormalGrid(double mean, double logSd) {
 
 RateBelief beliefAfter(const BetaShape& rate, const WeightedGrid& spread,
                        const OutcomeTally& outcomes) {
-    RateBelief belief{evenGrid(0, 1, kRates), spread};
+    RateBelief belief{evenGrid(0, 1, kCoarseRates), spread};
+    (void)weigh(belief.rate, rate, spread, outcomes);
+    belief.rate = narrowed(belief.rate, kCoarseRates);
+    (void)weigh(belief.rate, rate, spread, outcomes);
+    belief.rate = narrowed(belief.rate, kRates);
     belief.spread.weights = weigh(belief.rate, rate, spread, outcomes);
-    for (int i = 0; i < kNarrowings; ++i) {
-        belief.rate = narrowed(belief.rate);
-        belief.spread.weights = weigh(belief.rate, rate, spread, outcomes);
-    }
     return belief;
 }
 

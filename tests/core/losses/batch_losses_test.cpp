@@ -65,7 +65,9 @@ TEST_P(ExpectedOfASpread, IsTheExpectedCount) {
     EXPECT_NEAR(mean(ChainPoint::Emerged), counts.emerged, 1e-9);
     EXPECT_NEAR(mean(ChainPoint::Laying), counts.laying, 1e-9);
     EXPECT_NEAR(mean(ChainPoint::Good), counts.good, 1e-9);
-    if (!seen.emerged) EXPECT_NEAR(mean(ripePoint(given)), counts.ripe, 1e-9);
+    if (!seen.emerged) {
+        EXPECT_NEAR(mean(ripePoint(given)), counts.ripe, 1e-9);
+    }
 }
 
 SeenCounts seenCounts(std::optional<double> accepted, std::optional<double> sealed,

@@ -54,7 +54,8 @@ inline constexpr std::int32_t kMostGrafts = 1000;
 [[nodiscard]] GraftsNeeded graftsNeeded(const Split& split, std::int32_t wanted, double chance,
                                         std::int32_t most = kMostGrafts);
 
-/// The split with one batch more, as large as the others on the mean.
+/// The split with one batch more, as large as the others on the mean and with the rates of the
+/// last. A split without a batch stays without.
 /// @param seasonShare  the weather that batch would meet
 [[nodiscard]] Split withOneMore(const Split& split, std::vector<double> seasonShare);
 

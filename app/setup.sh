@@ -8,8 +8,8 @@ build=${TENTHDAY_BUILD:-$top/build}
 run_packages="g++ cmake ninja-build pkg-config qt6-base-dev qt6-svg-dev qt6-tools-dev
     qt6-tools-dev-tools qt6-l10n-tools libqt6sql6-sqlite libhowardhinnant-date-dev
     fonts-inter fonts-dejavu-core"
-test_packages="libgtest-dev libbenchmark-dev librapidcheck-dev libical-dev poppler-utils locales
-    sqlite3 tzdata desktop-file-utils appstream"
+test_packages="libgtest-dev libbenchmark-dev librapidcheck-dev libboost-math-dev libical-dev
+    poppler-utils locales sqlite3 tzdata desktop-file-utils appstream"
 check_packages="clang-format-14 clang-tidy-16 git"
 test_locales="de_DE ar_EG fa_IR tr_TR th_TH"
 
@@ -52,7 +52,8 @@ need() {
         missing=$(missing_tools | paste -sd, | sed 's/,/, /g')
         [ -z "$missing" ] || stop "This is not Debian 12, so nothing is installed for you. Missing:" \
             "$missing. Needed: a C++20 compiler, CMake 3.25, Ninja, Qt 6.4 with SVG, SQLite and" \
-            "translation tools, and date; to test also GoogleTest, Google Benchmark and libical."
+            "translation tools, and date; to test also GoogleTest, Google Benchmark, Boost.Math" \
+            "and libical."
         return
     fi
     missing=$(missing_packages "$@" | paste -sd' ')

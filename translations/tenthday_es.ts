@@ -4664,5 +4664,25 @@
         <source>no day on which they can mate</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Spread (standard deviation) between batches: grafts that are started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) between batches: started cells that are sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) between batches: ripe cells from which a queen emerges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) between batches: virgins that mate and lay, in fair weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread (standard deviation) between batches: laying queens judged good</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

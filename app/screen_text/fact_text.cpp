@@ -60,6 +60,18 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Ripe cells from which a queen emerges"),
     QT_TRANSLATE_NOOP("Words", "Virgins that mate and lay, in fair weather"),
     QT_TRANSLATE_NOOP("Words", "Laying queens judged good"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) between batches: grafts that are started"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) between batches: started cells that are sealed"),
+    QT_TRANSLATE_NOOP(
+        "Words",
+        "Spread (standard deviation) between batches: ripe cells from which a queen emerges"),
+    QT_TRANSLATE_NOOP(
+        "Words",
+        "Spread (standard deviation) between batches: virgins that mate and lay, in fair weather"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Spread (standard deviation) between batches: laying queens judged good"),
     QT_TRANSLATE_NOOP("Words", "Started cells in a box that finishes"),
     QT_TRANSLATE_NOOP("Words", "Started cells in a starter"),
     QT_TRANSLATE_NOOP("Words", "From one batch into a starter to the next"),

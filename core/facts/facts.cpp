@@ -63,6 +63,12 @@ FactBounds boundsOf(const FactEntry& entry) {
         case Fact::FirstOutRisk:
         case Fact::LikelyLevel:
             return {0.001, 0.999};  // a quantile: neither never nor surely
+        case Fact::AcceptedSd:
+        case Fact::SealedSd:
+        case Fact::EmergedSd:
+        case Fact::MatedSd:
+        case Fact::JudgedGoodSd:
+            return {0, 0.5};  // no share spreads wider
         case Fact::SeasonShiftD:
             return {0, 60};
         case Fact::LastMatingD:

@@ -65,14 +65,14 @@ QString whyNoWait(const Outlook& outlook, const BatchOutlook& batch) {
 
 /// With past years, each of them once. None for a batch that does not fly at home.
 std::shared_ptr<const FlyingSeasons> yearsFor(const Outlook& outlook, const BatchOutlook& batch) {
-    return batch.batch->mating == Mating::Open && outlook.mating->seasons()
+    return batch.batch->mating == Mating::Open && outlook.mating && outlook.mating->seasons()
                ? pastYears(outlook.snapshot)
                : nullptr;
 }
 
 /// One part, or two where the days are known in part.
 QStringList why(const Outlook& outlook, const BatchOutlook& batch) {
-    if (batch.batch->mating != Mating::Open) return {whyNoWait(outlook, batch)};
+    if (batch.batch->mating != Mating::Open || !outlook.mating) return {whyNoWait(outlook, batch)};
     const auto years = yearsFor(outlook, batch);
     const auto wait =
         flyingWait(batch.timeline, *outlook.mating, years.get(), outlook.snapshot.facts());
@@ -117,7 +117,7 @@ std::vector<CardLine> level(const Outlook& outlook, const BatchOutlook& batch) {
 
 std::optional<CardLine> never(const Outlook& outlook, const BatchOutlook& batch) {
     const double share = batch.timeline.neverMates;
-    if (share < kWorthTelling) return std::nullopt;
+    if (share < kWorthTelling || !outlook.mating) return std::nullopt;
     return CardLine{Words::tr("never mate for weather"), percent(share), neverWhy(outlook, batch)};
 }
 

@@ -226,19 +226,19 @@ TEST_F(FlyingLaneOf, ABatchTellsByWhenItsQueensLayAndWhy) {
                                                              day("2027-06-03"), maker.batchId("1")))
             .toStdString();
     };
-    const auto says = [&](const SeasonMaker& book, const char* words) {
+    const auto expect = [&](const SeasonMaker& book, const char* words) {
         const auto card = cardOf(book);
         EXPECT_NE(card.find(words), std::string::npos) << card;
     };
-    says(maker,
-         "of those that will lay · 80 % by 4 Jun · 10.6 d after emergence, whatever the weather "
-         "(S61)");
+    expect(maker,
+           "of those that will lay · 80 % by 5 Jun · 10.6 d after emergence, whatever the weather "
+           "(S61)");
     maker.weather("2023-01-01", "2025-12-31", 22);
     auto fine = maker;
-    says(fine.weather("2026-01-01", "2026-12-31", 22), "weather hardly keeps them from flying");
+    expect(fine.weather("2026-01-01", "2026-12-31", 22), "weather hardly keeps them from flying");
     maker.weather("2026-01-01", "2026-05-28", 22).weather("2026-05-29", "2026-06-12", 12);
     maker.weather("2026-06-13", "2026-12-31", 22);
-    says(maker, "in 1 of 4 past years no flying day from 29 May to ");
+    expect(maker, "in 1 of 4 past years no flying day from 29 May to ");
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <algorithm>
 #include <map>
 
 #include "chart/card_for.h"
@@ -131,6 +132,9 @@ TEST_F(OpenedYards, FirstEggsRiseWithTheirChanceUntilTheyAreSeen) {
             if (item.role != Role::Laying || item.layer != Layer::Body || item.target < 0) continue;
             const auto& target = layout.targets[static_cast<std::size_t>(item.target)];
             if (target.key.hit != Hit::Nuc) continue;
+            const auto& side =
+                chart.outlook()->nucs.sides[static_cast<std::size_t>(target.key.index)];
+            if (side.side->side != "A") continue;
             found[*target.key.day] = item.rect.height() / target.rect.height();
         }
         return found;

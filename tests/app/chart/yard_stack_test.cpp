@@ -93,9 +93,11 @@ TEST_F(SampleYards, FirstEggsStandAtTheirChanceUntilSomebodyLooks) {
     const auto batch = sampleBatch("18");
     EXPECT_GE(brokenEdges(*outlook, batch), 2);
     auto seen = std::make_shared<Outlook>(*outlook);
-    for (auto& side : seen->nucs.sides)
-        for (auto& round : side.rounds)
-            if (round.batch == batch) round.seen = NucState::Laying;
+    SideOutlook side;
+    side.rounds.emplace_back();
+    side.rounds.back().batch = batch;
+    side.rounds.back().seen = NucState::Laying;
+    seen->nucs.sides.push_back(side);
     EXPECT_EQ(brokenEdges(*seen, batch), 0);
 }
 

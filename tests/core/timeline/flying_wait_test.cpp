@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <map>
 
 #include "outlook/sky.h"
 #include "support/season_maker.h"
@@ -47,11 +48,10 @@ TEST(FlyingWait, IsTheRunThatTheLevelDoesNotLeaveAside) {
         withSpell(maker, year, year == 2020 ? 20 : year == 2022 ? 9 : year == 2025 ? 8 : 1);
     const auto wait = waitOf(maker);
     ASSERT_TRUE(wait);
-    // Three years of ten are cold from 29 May to 5 June, two of them a day longer: at a level of
-    // 80 % a fifth is left aside, and 6 June is the longest they reach.
-    EXPECT_EQ(wait->days.first, day("2027-05-29"));
-    EXPECT_EQ(wait->days.last, day("2027-06-06"));
-    EXPECT_EQ(wait->years, (OfYears{2, 10}));
+    // At a level of 80 % a fifth is left aside: eggs by 4 June, so the last flight that counts is
+    // on the 1st. Until then three years of ten are cold; the fine ones only on the first day.
+    EXPECT_EQ(wait->days, (DayWindow{day("2027-05-29"), day("2027-06-01")}));
+    EXPECT_EQ(wait->years, (OfYears{3, 10}));
     EXPECT_EQ(wait->known, 0);
 }
 
@@ -89,7 +89,8 @@ TEST(FlyingWait, GoesOnFromKnownDaysIntoThoseOfPastYears) {
     ASSERT_TRUE(wait);
     EXPECT_EQ(wait->known, 4);
     EXPECT_EQ(wait->days.first, day("2027-05-29"));
-    EXPECT_EQ(wait->days.last, day("2027-06-09")) << "the spell of 2025";
+    EXPECT_EQ(wait->days.last, day("2027-06-08"))
+        << "the spell of 2025, to the level's last flight";
     EXPECT_EQ(wait->years, (OfYears{1, 2}));
     EXPECT_FALSE(wait->isKnown());
 }
@@ -103,8 +104,9 @@ TEST(FlyingWait, OfAChainIsItsChanceOfNoFlyingDay) {
     constexpr double kP = 0.3;
     constexpr double kR = 0.4;
     const MatingTable mating(
-        Facts(), std::make_shared<const FlyingChain>(
-                     day("2027-01-01"), std::vector<FlyingChainDay>(300, {kP, {}}), kR));
+        Facts(),
+        std::make_shared<const FlyingChain>(
+            day("2027-01-01"), std::vector<FlyingChainDay>(300, FlyingChainDay{kP, {}}), kR));
     const auto wait = flyingWait(timeline, mating, nullptr, Facts());
     ASSERT_TRUE(wait);
     // No flying day in n: (1 - p) (1 - p (1 - r))^(n - 1), 0.20 and more up to seven days.

@@ -70,4 +70,13 @@ void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target
         sheet.hatch(Layer::Body, Role::DroneLayerHatch, rect, Slope::Rising, 3.5, 1);
 }
 
+void layUnsureEggs(double share, const QRectF& rect, qreal gap, Sheet& sheet, int target) {
+    layBand(Band::DueToFly, rect, gap, sheet, target);
+    auto laying = rect;
+    if (laying.width() > 2 * gap) laying.setRight(laying.right() - gap);
+    const qreal hair = sheet.snap().hair();
+    laying.setTop(laying.bottom() - std::max(hair, share * (laying.height() - hair)));
+    sheet.fill(Layer::Body, groundOf(Band::Laying), laying, target);
+}
+
 }  // namespace tenthday

@@ -59,17 +59,6 @@ void layDay(const LaneInput& input, Day day, const QRectF& bars, Sheet& sheet) {
     }
 }
 
-/// The chosen day's and today's lines run through here: words want a ground of their own.
-bool isCrossed(const LaneInput& input, const QRectF& place) {
-    const auto crosses = [&](Day day) {
-        const qreal x = input.axis.xOf(day);
-        return place.left() - 2 < x && x < place.right() + 2;
-    };
-    const auto chosen = input.options.chosenDay;
-    return crosses(input.outlook.snapshot.today()) ||
-           (chosen && (crosses(*chosen) || crosses(*chosen + Days{1})));
-}
-
 /// What is to be seen of the span of mature drones.
 struct DroneSpan {
     std::optional<Day> from;
@@ -107,7 +96,7 @@ QRectF layDroneWord(const LaneInput& input, const DroneSpan& span, Sheet& sheet)
     const auto rect = sheet.textRect(Type::Small, text, at, align);
     if (rect.left() < span.left || rect.right() + kToText > span.right + (atEnd ? kToText : 0))
         return {};
-    if (isCrossed(input, rect))
+    if (input.isCrossed(rect))
         sheet.fill(Layer::Words, Role::Ground, rect.adjusted(-2, -2, 2, 2), -1, 2);
     sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
     return rect.adjusted(-kToText, 0, kToText, 0);
@@ -135,6 +124,34 @@ void layDrones(const LaneInput& input, const QRectF& row, Sheet& sheet) {
     const qreal left =
         !word.isNull() ? word.right() : span.left + (span.startsIn(input) ? kMark : 0);
     sheet.fill(Layer::Body, Role::Ink, {left, top, span.right - left, pen});
+}
+
+/// The longest run of days in sight of which nothing is known.
+DayWindow longestUnknown(const LaneInput& input) {
+    DayWindow longest{input.visible.first, input.visible.first - Days{1}};
+    DayWindow run = longest;
+    for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
+        if (input.outlook.mating->chanceToFly(day))
+            run = {day + Days{1}, day};
+        else
+            run.last = day;
+        if (run.size() > longest.size()) longest = run;
+    }
+    return longest;
+}
+
+/// Where only days of this year are known: that nothing else is reckoned with, where it has room.
+void layThisYearOnly(const LaneInput& input, const QRectF& bars, Sheet& sheet) {
+    const auto days = longestUnknown(input);
+    const qreal left = std::max(input.axis.xOf(days.first), input.axis.left());
+    const qreal right = std::min(input.axis.xOf(days.last + Days{1}), input.axis.right());
+    const auto text = flying_text::thisYearOnly();
+    const QPointF at((left + right) / 2, sheet.baselineAt(Type::Small, bars.center().y()));
+    const auto rect = sheet.textRect(Type::Small, text, at, Align::Middle);
+    if (rect.left() < left + kToText || rect.right() > right - kToText) return;
+    if (input.isCrossed(rect))
+        sheet.fill(Layer::Words, Role::Ground, rect.adjusted(-2, -2, 2, 2), -1, 2);
+    sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, Align::Middle);
 }
 
 }  // namespace
@@ -175,6 +192,7 @@ void FlyingLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
                {axis.left(), bars.bottom(), axis.width(), sheet.snap().hair()});
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1})
         layDay(input, day, bars, sheet);
+    if (flying_text::isThisYearOnly(input.outlook)) layThisYearOnly(input, bars, sheet);
 }
 
 }  // namespace tenthday

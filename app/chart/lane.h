@@ -52,6 +52,16 @@ struct LaneInput {
     [[nodiscard]] bool isSelected(Id<Batch> batch) const {
         return options.selected && *options.selected == batch;
     }
+    /// Today's line or the chosen day's run through: words there want a ground of their own.
+    [[nodiscard]] bool isCrossed(const QRectF& rect) const {
+        const auto crosses = [&](Day day) {
+            const qreal x = axis.xOf(day);
+            return rect.left() - 2 < x && x < rect.right() + 2;
+        };
+        const auto chosen = options.chosenDay;
+        return crosses(outlook.snapshot.today()) ||
+               (chosen && (crosses(*chosen) || crosses(*chosen + Days{1})));
+    }
 };
 
 class Lane {

@@ -49,17 +49,6 @@ Place placeFrom(const YardPicture& picture, std::size_t column, Id<Batch> batch,
     return place;
 }
 
-/// Today's line or the chosen day's run through.
-bool isCrossed(const LaneInput& input, const QRectF& rect) {
-    const auto crosses = [&](Day day) {
-        const qreal x = input.axis.xOf(day);
-        return rect.left() - 2 < x && x < rect.right() + 2;
-    };
-    const auto chosen = input.options.chosenDay;
-    return crosses(input.outlook.snapshot.today()) ||
-           (chosen && (crosses(*chosen) || crosses(*chosen + Days{1})));
-}
-
 /// The place with the most air, and no line through it where that can be; without boxes where there
 /// is none.
 Place bestPlace(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
@@ -76,7 +65,7 @@ Place bestPlace(const LaneInput& input, const YardPicture& picture, Id<Batch> ba
                 const QRectF rect(place.boxes.front()->rect.left(),
                                   place.middle - size.height() / 2, place.width(), size.height());
                 if (input.ribbon.meets(rect)) continue;
-                if (isCrossed(input, rect)) place.air -= kCrossed;
+                if (input.isCrossed(rect)) place.air -= kCrossed;
                 if (best.boxes.empty() || place.air > best.air) best = std::move(place);
             }
         }

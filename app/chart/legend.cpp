@@ -4,6 +4,7 @@
 
 #include "chart/flying_lane.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/flying_text.h"
 
 namespace tenthday {
 namespace {
@@ -16,17 +17,18 @@ constexpr qreal kBetween = 17;
 
 constexpr auto kEntries = std::to_array<LegendEntry>(
     {LegendEntry::OpenCells, LegendEntry::SealedCells, LegendEntry::Virgin, LegendEntry::DueToFly,
-     LegendEntry::Laying, LegendEntry::JudgedGood, LegendEntry::NoQueen, LegendEntry::Ready,
-     LegendEntry::Likely, LegendEntry::Waiting, LegendEntry::NotStocked, LegendEntry::LookDue,
-     LegendEntry::LookDone, LegendEntry::Rest});
+     LegendEntry::FirstEggs, LegendEntry::Laying, LegendEntry::JudgedGood, LegendEntry::NoQueen,
+     LegendEntry::Ready, LegendEntry::Likely, LegendEntry::Waiting, LegendEntry::NotStocked,
+     LegendEntry::LookDue, LegendEntry::LookDone, LegendEntry::Rest});
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
 std::vector<LegendEntry> entriesOf(const Outlook& outlook) {
     std::vector<LegendEntry> entries(kEntries.begin(), kEntries.end());
     if (knowsFlyingDays(outlook))
-        entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay,
-                                       LegendEntry::FlyingChance});
+        entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay});
+    if (knowsFlyingDays(outlook) && !flying_text::isThisYearOnly(outlook))
+        entries.push_back(LegendEntry::FlyingChance);
     if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
     if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
         entries.push_back(LegendEntry::OutsideLimits);
@@ -48,6 +50,18 @@ int flow(const Outlook& outlook, qreal width, const TextRuler& ruler, Do&& place
         x += needs + kBetween;
     }
     return line + 1;
+}
+
+/// Days from due to fly to laying.
+void layFirstEggsSwatch(const QRectF& box, Sheet& sheet) {
+    constexpr int kDays = 4;
+    const qreal width = box.width() / kDays;
+    sheet.fill(Layer::Heads, Role::DueToFly, box);
+    for (int day = 1; day <= kDays; ++day) {
+        const qreal height = box.height() * day / (kDays + 1);
+        sheet.fill(Layer::Heads, Role::Laying,
+                   {box.left() + (day - 1) * width, box.bottom() - height, width, height});
+    }
 }
 
 /// The marks of weather, drones and limits.
@@ -85,6 +99,9 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
             break;
         case LegendEntry::DueToFly:
             fill(Role::DueToFly);
+            break;
+        case LegendEntry::FirstEggs:
+            layFirstEggsSwatch(box, sheet);
             break;
         case LegendEntry::Laying:
             fill(Role::Laying);

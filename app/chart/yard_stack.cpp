@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "chart/first_eggs.h"
+
 namespace tenthday {
 namespace {
 
@@ -46,6 +48,7 @@ using Gaps = std::vector<std::pair<double, double>>;
 struct Holder {
     const BatchBlock* block;
     const BatchTimeline* timeline;
+    bool unseen;
     Heights heights;
 };
 
@@ -166,6 +169,22 @@ void makeWhole(std::vector<Holder>& holders) {
     }
 }
 
+/// While nobody has looked, and first eggs are due about now, the edge between due to fly and
+/// laying stands at their chance: over the days a slope, not a step of whole nucs.
+void softenFirstEggs(std::vector<Holder>& holders, Day day) {
+    for (auto& holder : holders) {
+        if (!holder.unseen || !holder.timeline || !unsureEggs(holder.timeline->hold, day)) continue;
+        const auto& shares = holder.timeline->hold.on(day);
+        const auto eggs = shares[static_cast<std::size_t>(NucState::Laying)];
+        const auto none = shares[static_cast<std::size_t>(NucState::DueToFly)];
+        auto& laying = at(holder.heights, Band::Laying);
+        auto& due = at(holder.heights, Band::DueToFly);
+        const double both = laying + due;
+        laying = both * static_cast<double>(eggs) / static_cast<double>(eggs + none);
+        due = both - laying;
+    }
+}
+
 /// Queenless nucs that are ready turn white, whatever they were before: those without a queen of
 /// any kind first, then those where none was found. Of the rest, some are likely to be ready.
 void splitReady(const YardDay& day, Heights& free, std::vector<Holder>& holders) {
@@ -205,8 +224,17 @@ Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders) 
     at(free, Band::Spent) = countOf(yardDay, NucState::Spent);
     at(free, Band::NotStocked) = countOf(yardDay, NucState::NotStocked);
     makeWhole(holders);
+    softenFirstEggs(holders, day);
     splitReady(yardDay, free, holders);
     return free;
+}
+
+/// Somebody has seen of one of its nucs whether she lays.
+bool isSeen(const Outlook& outlook, Id<Batch> batch) {
+    for (const auto& side : outlook.nucs.sides)
+        for (const auto& round : side.rounds)
+            if (round.batch == batch && !round.isOpen()) return true;
+    return false;
 }
 
 }  // namespace
@@ -215,7 +243,8 @@ YardStack::YardStack(const Outlook& outlook, const YardOutlook& yard)
     : outlook_(outlook), yard_(yard) {
     for (const auto& block : yard.blocks) {
         const auto* batch = outlook.find(block.batch);
-        blocks_.push_back({&block, batch ? &batch->timeline : nullptr, {}});
+        blocks_.push_back(
+            {&block, batch ? &batch->timeline : nullptr, !isSeen(outlook, block.batch), {}});
     }
     givePlaces();
 }
@@ -255,7 +284,8 @@ std::vector<BandRun> YardStack::on(Day day) const {
     const auto& yardDay = yard_.days[static_cast<std::size_t>(index)];
     const auto here = blocksOn(day);
     std::vector<Holder> holders;
-    for (const auto* block : here) holders.push_back({block->block, block->timeline, {}});
+    for (const auto* block : here)
+        holders.push_back({block->block, block->timeline, block->unseen, {}});
     const auto free = shareOut(yardDay, day, holders);
 
     std::vector<BandRun> runs;

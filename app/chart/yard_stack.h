@@ -35,7 +35,8 @@ struct BandRun {
 
 /// Places each batch's nucs in a yard so that they stay put: lowest free places first, as long as
 /// the batch is there. Heights are the counts of YardDay, shared among batches as expected and made
-/// whole nucs: white is exactly the ready number, a state may differ from its count by one.
+/// whole nucs: white is exactly the ready number, a state may differ from its count by one. Only
+/// the edge of first eggs that are due and not yet looked for stands where their chance is.
 class YardStack {
 public:
     explicit YardStack(const Outlook& outlook, const YardOutlook& yard);
@@ -55,6 +56,7 @@ private:
     struct Block {
         const BatchBlock* block;
         const BatchTimeline* timeline;  ///< may be null: an unknown batch
+        bool unseen;                    ///< of none of its nucs it is known whether she lays
         std::vector<int> places;        ///< rising
     };
     void givePlaces();

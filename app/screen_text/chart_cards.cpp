@@ -9,6 +9,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/flying_text.h"
+#include "screen_text/waiting_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::chart_cards {
@@ -81,6 +82,20 @@ void addDates(const Outlook& outlook, const BatchOutlook& batch, CardText& card)
                               because::hours(facts, Fact::EmergenceH, Words::tr("from the egg"))});
 }
 
+/// By when its queens have eggs, and what weather does to them.
+void addEggs(const Outlook& outlook, const BatchOutlook& batch, CardText& card) {
+    for (auto& line : waiting_text::level(outlook, batch)) card.lines.push_back(std::move(line));
+    if (auto never = waiting_text::never(outlook, batch)) card.lines.push_back(std::move(*never));
+    if (const auto late = flying_text::late(outlook, batch); !late.isEmpty())
+        card.lines.push_back({late, {}, {}, CardTone::Caution});
+}
+
+/// Her cell, or she, is in there, and nobody has seen yet whether she lays.
+bool awaitsEggs(const SideDay& is) {
+    return is.round->isOpen() && (is.state == NucState::Cell || is.state == NucState::Virgin ||
+                                  is.state == NucState::DueToFly || is.state == NucState::Laying);
+}
+
 const YardDay* yardDayOf(const Outlook& outlook, const YardOutlook& yard, Day day) {
     const auto index = (day - outlook.season.first).count();
     if (index < 0 || index >= static_cast<int>(yard.days.size())) return nullptr;
@@ -140,8 +155,7 @@ void addStay(const Outlook& outlook, const YardOutlook& yard, Day day, Id<Batch>
                       chart_text::number(batch->timeline.hold.nucDays()))});
         card.lines.push_back({Words::tr("nuc days by catch rule"), catchPrices(*batch),
                               Words::tr("cells day and catch day both count")});
-        if (const auto late = flying_text::late(outlook, *batch); !late.isEmpty())
-            card.lines.push_back({late, {}, {}, CardTone::Caution});
+        addEggs(outlook, *batch, card);
     }
 }
 
@@ -164,6 +178,7 @@ CardText load(const Outlook& outlook, Id<Batch> id, Id<Builder> builder) {
                           batch->timeline.grafted ? Words::tr("done") : Words::tr("planned")});
     addCounts(outlook, *batch, card);
     addDates(outlook, *batch, card);
+    addEggs(outlook, *batch, card);
     addTroubles(outlook, id, card);
     return card;
 }
@@ -213,6 +228,8 @@ CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day) {
         if (round.seen && round.seenDay && *round.seenDay <= day)
             card.lines.push_back(
                 {Words::tr("seen"), chart_text::state(*round.seen), weekdayAndDay(*round.seenDay)});
+        if (const auto* batch = outlook.find(round.batch); batch && awaitsEggs(is))
+            addEggs(outlook, *batch, card);
     }
     if (is.ready) {
         card.lines.push_back({Words::tr("ready for a cell"),

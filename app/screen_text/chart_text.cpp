@@ -238,6 +238,8 @@ QString legend(LegendEntry entry) {
             return Words::tr("virgin");
         case LegendEntry::DueToFly:
             return Words::tr("due to fly");
+        case LegendEntry::FirstEggs:
+            return Words::tr("first eggs due, as high as their chance");
         case LegendEntry::Laying:
             return Words::tr("laying, not judged");
         case LegendEntry::JudgedGood:

@@ -57,6 +57,7 @@ enum class LegendEntry : std::uint8_t {
     SealedCells,
     Virgin,
     DueToFly,
+    FirstEggs,
     Laying,
     JudgedGood,
     NoQueen,

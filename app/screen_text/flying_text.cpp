@@ -2,9 +2,11 @@
 
 #include <cmath>
 
+#include "screen_text/because.h"
 #include "screen_text/dates.h"
 #include "screen_text/words.h"
 #include "timeline/late.h"
+#include "weather/record_only.h"
 
 namespace tenthday::flying_text {
 namespace {
@@ -21,6 +23,17 @@ QString seen(bool flying, bool isPast) {
     return flying ? Words::tr("likely a flying day") : Words::tr("likely no flying day");
 }
 
+/// Of this year's days alone, those that are not known.
+void addUnknown(const Outlook& outlook, CardText& card) {
+    if (!isThisYearOnly(outlook)) return;
+    card.lines.push_back({Words::tr("weather not known"),
+                          {},
+                          Words::tr("no past year and no usual weather of the months to go by")});
+    card.lines.push_back({Words::tr("first eggs"), Words::tr("at a fixed figure"),
+                          because::days(outlook.snapshot.facts(), Fact::FirstEggsD,
+                                        Words::tr("after emergence, whatever the weather"))});
+}
+
 void addWeather(const Outlook& outlook, Day day, CardText& card) {
     const auto& mating = outlook.mating;
     if (!mating) return;
@@ -33,7 +46,7 @@ void addWeather(const Outlook& outlook, Day day, CardText& card) {
         return;
     }
     const auto chance = mating->chanceToFly(day);
-    if (!chance) return;
+    if (!chance) return addUnknown(outlook, card);
     const auto percent = QString::number(static_cast<int>(std::lround(*chance * 100)));
     card.lines.push_back({Words::tr("chance of a flying day"), Words::tr("%1 %").arg(percent),
                           countedFrom(*mating)});
@@ -62,6 +75,13 @@ QString flyingDays() { return Words::tr("Flying days"); }
 QString drones() { return Words::tr("Drones"); }
 QString dronesMature() { return Words::tr("drones mature"); }
 QString dronesUntil(Day day) { return Words::tr("drones until %1").arg(shortDay(day)); }
+
+bool isThisYearOnly(const Outlook& outlook) {
+    return outlook.mating && outlook.mating->chain() && isRecordOnly(*outlook.mating->chain());
+}
+QString thisYearOnly() {
+    return Words::tr("no past year to reckon with: first eggs at a fixed figure");
+}
 
 QString late(const Outlook& outlook, const BatchOutlook& batch) {
     // At a station it is the stay that counts, not the weather at home.

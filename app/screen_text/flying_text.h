@@ -11,6 +11,9 @@ namespace tenthday::flying_text {
 /// On the span of mature drones: where it begins, and where only its end is known.
 [[nodiscard]] QString dronesMature();
 [[nodiscard]] QString dronesUntil(Day day);
+/// Nothing is known of the weather but days of this year; what the lane then says of it.
+[[nodiscard]] bool isThisYearOnly(const Outlook& outlook);
+[[nodiscard]] QString thisYearOnly();
 /// "late: 9 days without flying"; empty for a batch that weather does not make late.
 [[nodiscard]] QString late(const Outlook& outlook, const BatchOutlook& batch);
 

@@ -7,6 +7,7 @@
 #include "screen_text/dates.h"
 #include "screen_text/fact_text.h"
 #include "screen_text/words.h"
+#include "weather/record_only.h"
 
 namespace tenthday::weather_text {
 namespace {
@@ -31,6 +32,11 @@ QString source(const MatingTable& mating) {
                          nullptr, static_cast<int>(years.size()))
             .arg(year(years.front()), year(years.back()));
     }
+    if (mating.chain() && isRecordOnly(*mating.chain()))
+        return Words::tr(
+            "Only the days of this year are known: they count where they tell all of a batch's "
+            "mating, else first eggs come at one fixed figure. Import a daily record of past "
+            "years, or type the usual weather of the months.");
     if (mating.chain())
         return Words::tr(
             "Reckoned with the usual weather of the months: no past year holds the season whole. A "

@@ -3,7 +3,9 @@
 #include <QLocale>
 #include <cmath>
 
+#include "screen_text/waiting_text.h"
 #include "screen_text/words.h"
+#include "weather/record_only.h"
 
 namespace tenthday::why_text {
 namespace {
@@ -160,6 +162,9 @@ QString years(const std::vector<int>& years) {
 QString skyOf(const MatingTable& mating) {
     if (!mating.seasons() && !mating.chain())
         return Words::tr("No weather is known: every day there is taken as one. ");
+    if (mating.chain() && isRecordOnly(*mating.chain()))
+        return Words::tr(
+            "Reckoned from the days recorded and forecast in your book; there is no past year. ");
     if (!mating.seasons())
         return Words::tr(
             "Reckoned from the weather by month in your book, with warm days more often than not "
@@ -181,7 +186,8 @@ QString weather(const Told& told) {
     const auto never =
         Words::tr("There %1 of the virgins find no flying day while they can still mate.")
             .arg(percent(std::round(told.batch.timeline.neverMates * 1000) / 1000));
-    return rule + u' ' + skyOf(*told.outlook.mating) + never;
+    return rule + u' ' + skyOf(*told.outlook.mating) + never + u' ' +
+           waiting_text::sentence(told.outlook, told.batch);
 }
 
 QString noteOf(EventNote note) {

@@ -24,6 +24,7 @@
 #include "screen_text/window_text.h"
 #include "weather/days_model.h"
 #include "weather/months_model.h"
+#include "weather/record_only.h"
 
 namespace tenthday {
 namespace {
@@ -181,8 +182,8 @@ void WeatherPage::follow() {
     drones_->setToolTip(drone_text::why(facts));
     const auto& seasons = outlook.mating->seasons();
     const bool pastYears = seasons && seasons->size() > 0;
-    monthsHead_->setText(
-        weather_text::months(outlook.mating->chain() != nullptr && !pastYears, pastYears));
+    const auto& chain = outlook.mating->chain();
+    monthsHead_->setText(weather_text::months(chain && !isRecordOnly(*chain), pastYears));
     told_->clear();
     tellFit();
     tellChosen();

@@ -7,6 +7,7 @@
 #include "biology/drones.h"
 #include "records/yard_roles.h"
 #include "weather/flying_seasons.h"
+#include "weather/record_only.h"
 
 namespace tenthday {
 namespace {
@@ -95,6 +96,8 @@ private:
     }
 
     void weather() {
+        // Single days of this year alone say nothing of a season.
+        if (mating_.chain() && isRecordOnly(*mating_.chain())) return;
         const DayWindow days{snapshot_.startDays().first - Days{1}, season_.last + Days{1}};
         std::optional<Day> first;
         std::optional<Day> last;

@@ -61,11 +61,17 @@ struct Waits {
     std::vector<std::vector<double>> afterFlying;
 };
 
+/// Once a flying day is certain to have come, a gap behind it does not matter.
+std::vector<double> pastGaps(std::vector<double> wait, std::int32_t days) {
+    if (wait.back() == 0) wait.resize(static_cast<std::size_t>(days) + 1, 0.0);
+    return wait;
+}
+
 Waits waitsOf(const FlyingChain& chain, std::int32_t days) {
     Waits waits;
     for (Day day = chain.window().first; day <= chain.window().last; day += Days{1}) {
-        waits.from.push_back(chain.waitFrom(day, days));
-        waits.afterFlying.push_back(chain.waitAfterFlying(day, days));
+        waits.from.push_back(pastGaps(chain.waitFrom(day, days), days));
+        waits.afterFlying.push_back(pastGaps(chain.waitAfterFlying(day, days), days));
     }
     return waits;
 }
@@ -97,7 +103,8 @@ void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, cons
     }
 }
 
-/// The chances of virgins of one day, all of whose flying age a chain covers.
+/// The chances of virgins of one day; none where a chain has a gap that one of them may have to
+/// wait in. Behind a day that is certain to be a flying day nothing has to be known.
 EmergenceDay chancesOf(std::size_t emergence, const Waits& waits, const Rules& rules) {
     const auto eggsAfter = static_cast<std::size_t>(rules.eggsAfter);
     const auto end = static_cast<std::size_t>(rules.lastAge) + 1;
@@ -105,16 +112,24 @@ EmergenceDay chancesOf(std::size_t emergence, const Waits& waits, const Rules& r
     std::vector<double> firstAt(end);  // share with their first flying day at each age
     for (std::size_t i = 0; i < rules.flightShares.size(); ++i) {
         const auto due = std::min(static_cast<std::size_t>(rules.firstFlight) + i, end);
-        day.neverMates += due == end ? rules.flightShares[i]
-                                     : handOut(rules.flightShares[i], waits.from[emergence + due],
-                                               std::span(firstAt).subspan(due));
+        const std::span ages = std::span(firstAt).subspan(due);
+        if (ages.empty()) {
+            day.neverMates += rules.flightShares[i];
+            continue;
+        }
+        const auto& wait = waits.from[emergence + due];
+        if (wait.size() <= ages.size()) return {};
+        day.neverMates += handOut(rules.flightShares[i], wait, ages);
     }
     const std::span eggs(day.eggsAtAge);
     for (auto age = static_cast<std::size_t>(rules.firstFlight); age < end; ++age) {
+        const double again = firstAt[age] * rules.secondShare;
         eggs[age + eggsAfter] += firstAt[age] * (1 - rules.secondShare);
-        day.neverMates +=
-            handOut(firstAt[age] * rules.secondShare, waits.afterFlying[emergence + age],
-                    eggs.subspan(age + 1 + eggsAfter));
+        if (again == 0) continue;
+        const auto& wait = waits.afterFlying[emergence + age];
+        const std::span ages = eggs.subspan(age + 1 + eggsAfter);
+        if (wait.size() <= ages.size()) return {};
+        day.neverMates += handOut(again, wait, ages);
     }
     return day;
 }
@@ -181,12 +196,7 @@ void MatingTable::fillFromChain(const Facts& facts) {
     firstDay_ = window.first;
     const auto waits = waitsOf(*chain_, rules.lastAge + 1);
     days_.resize(static_cast<std::size_t>(std::max(window.size() - rules.lastAge, 0)));
-    for (std::size_t i = 0; i < days_.size(); ++i) {
-        const Day emergence = firstDay_ + Days{static_cast<int>(i)};
-        const DayWindow flyingAge{emergence + Days{rules.firstFlight},
-                                  emergence + Days{rules.lastAge}};
-        if (chain_->covers(flyingAge)) days_[i] = chancesOf(i, waits, rules);
-    }
+    for (std::size_t i = 0; i < days_.size(); ++i) days_[i] = chancesOf(i, waits, rules);
 }
 
 const EmergenceDay* MatingTable::find(Day emergence) const {

@@ -15,12 +15,19 @@ namespace tenthday {
 /// hold no past year of them.
 [[nodiscard]] std::shared_ptr<const FlyingSeasons> flyingSeasons(const Snapshot& snapshot);
 
+/// The past years of the same rows as they were, one possible season each. Null where none serves.
+[[nodiscard]] std::shared_ptr<const FlyingSeasons> pastYears(const Snapshot& snapshot);
+
 /// The chain of flying days that the snapshot's climate by month makes, for the same days; what is
 /// recorded or forecast of them is certain. Null without a climate.
 [[nodiscard]] std::shared_ptr<const FlyingChain> flyingChain(const Snapshot& snapshot);
 
-/// The mating table with the weather of past years; without them, with that of the climate; else
-/// without. Never null.
+/// Nothing but the recorded and forecast days of the same window, all others being gaps. Null where
+/// it has none.
+[[nodiscard]] std::shared_ptr<const FlyingChain> recordedDays(const Snapshot& snapshot);
+
+/// The mating table with the weather of past years; without them, with that of the climate; without
+/// that, with the days recorded and forecast; else without. Never null.
 [[nodiscard]] std::shared_ptr<const MatingTable> matingTable(const Snapshot& snapshot);
 
 }  // namespace tenthday

@@ -3,6 +3,7 @@
 
 #include "records/relations.h"
 #include "timeline/batch_timeline.h"
+#include "weather/record_only.h"
 
 namespace tenthday {
 namespace {
@@ -259,9 +260,13 @@ private:
             return tell(Event::FirstEggs, Kind::Rule, Event::Emergence, Fact::FirstEggsD,
                         fact(Fact::FirstEggsD) * 24, {Fact::FirstEggsSdD});
         const auto kind = plan_.stationDays ? Kind::Station : Kind::Weather;
-        if (mating_.chain())
+        if (mating_.chain() && !isRecordOnly(*mating_.chain()))
             tell(Event::FirstEggs, kind, Event::DueToFly, Fact::EggsAfterFlightD, later,
                  {Fact::FlyTmaxC, Fact::TmaxSdC, Fact::FlyPersistence, Fact::SecondFlightShare,
+                  Fact::LastMatingD});
+        else if (mating_.chain())
+            tell(Event::FirstEggs, kind, Event::DueToFly, Fact::EggsAfterFlightD, later,
+                 {Fact::FlyTmaxC, Fact::FlyWindMs, Fact::FlyRainMm, Fact::SecondFlightShare,
                   Fact::LastMatingD});
         else
             tell(Event::FirstEggs, kind, Event::DueToFly, Fact::EggsAfterFlightD, later,

@@ -1,6 +1,7 @@
 #include "weather/flying_chain.h"
 
 #include "weather/flying_seasons.h"
+#include "weather/record_only.h"
 
 namespace tenthday {
 
@@ -71,6 +72,7 @@ std::vector<double> FlyingChain::wait(Day first, double chanceOfFirst, std::int3
 
 FlyingChain FlyingChain::onlyIn(std::span<const DayWindow> stays) const {
     FlyingChain only = *this;
+    const bool recordOnly = isRecordOnly(*this);
     bool away = false;
     for (Day day = window_.first; day <= window_.last; day += Days{1}) {
         auto& step = only.steps_[static_cast<std::size_t>((day - window_.first).count())];
@@ -79,6 +81,7 @@ FlyingChain FlyingChain::onlyIn(std::span<const DayWindow> stays) const {
             away = false;
             continue;
         }
+        if (step.gap && recordOnly) step = Step{false, true, 1, 1, 1};
         // Flights that could not be flown at home tell nothing of the first day away.
         if (!away) step.afterFlying = step.afterNone = step.chance;
         away = true;

@@ -51,9 +51,11 @@ protected:
         OutlookMemo memo;
         return outlookOf(applied(snapshot, changes).value(), memo);
     }
-    Layout lay(const OutlookPtr& outlook, DayWindow days = {day("2027-05-10"), day("2027-06-27")}) {
+    Layout lay(const OutlookPtr& outlook, DayWindow days = {day("2027-05-10"), day("2027-06-27")},
+               bool open = false) {
         ChartOptions options;
         options.size = {1600, 900};
+        if (open) options.openYards = {maker.yardId("Mill")};
         const auto span = plotSpan(*outlook, options, ruler);
         return layOut(*outlook, DayAxis(days, span.left, span.width), options, ruler);
     }
@@ -147,9 +149,15 @@ TEST_F(FlyingLaneOf, DaysOutsideTheLimitsAreHatchedAndSayWhy) {
 TEST_F(FlyingLaneOf, NoTextStandsOnAnother) {
     coldSpell();
     const auto outlook = know("2027-10-10", "2027-08-20", "2027-05-17");
-    for (const auto& days : {outlook->season, DayWindow{day("2027-05-10"), day("2027-06-27")},
-                             DayWindow{day("2027-05-30"), day("2027-06-08")}}) {
-        const auto layout = lay(outlook, days);
+    const std::pair<DayWindow, bool> shown[] = {
+        {outlook->season, false},
+        {{day("2027-05-10"), day("2027-06-27")}, false},
+        {{day("2027-05-30"), day("2027-06-08")}, false},
+        {{day("2027-05-10"), day("2027-06-27")}, true},
+        {{day("2027-05-24"), day("2027-06-12")}, true},
+    };
+    for (const auto& [days, open] : shown) {
+        const auto layout = lay(outlook, days, open);
         std::vector<const Item*> texts;
         for (const auto& item : layout.items)
             if (item.shape == Shape::Text) texts.push_back(&item);
@@ -170,6 +178,67 @@ TEST_F(FlyingLaneOf, ALateBatchSaysSoInItsNucsWhereItFits) {
     const auto card =
         chart_cards::yardDay(*outlook, maker.yardId("Mill"), day("2027-06-03"), maker.batchId("1"));
     EXPECT_TRUE(chart_cards::asPlainText(card).contains(QLatin1String(words)));
+}
+
+TEST_F(FlyingLaneOf, AnOpenedYardSaysItOnceInItsFirstNucWithRoom) {
+    coldSpell();
+    const auto outlook = maker.outlook();
+    const auto words = QStringLiteral("late: 9 days without flying");
+    const auto layout = lay(outlook, {day("2027-05-10"), day("2027-06-27")}, true);
+    std::vector<QRectF> found;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text &&
+            layout.texts[static_cast<std::size_t>(item.detail)].text == words)
+            found.push_back(item.rect);
+    ASSERT_EQ(found.size(), 2U) << "in the yard's block and in one of its nucs";
+    const auto lower = found[0].top() > found[1].top() ? found[0] : found[1];
+    const auto* target = targetAt(layout, lower.center());
+    ASSERT_NE(target, nullptr);
+    EXPECT_EQ(target->key.hit, Hit::Nuc);
+    EXPECT_EQ(target->key.batch, maker.batchId("1"));
+    EXPECT_TRUE(target->rect.top() <= lower.top() && target->rect.bottom() >= lower.bottom());
+}
+
+TEST_F(FlyingLaneOf, OfThisYearAloneShowsWhatIsKnownAndSaysSo) {
+    maker.weather("2027-05-20", "2027-05-24", 22).weather("2027-05-25", "2027-06-04", 12);
+    const auto outlook = maker.outlook();
+    const auto layout = lay(outlook);
+    EXPECT_EQ(count(layout, Hit::FlyingDay), 49);
+    EXPECT_GT(heightOf(layout, Role::FlyingDay, "2027-05-22"), 15);
+    EXPECT_GT(heightOf(layout, Role::InkSoft, "2027-05-28"), 0);
+    EXPECT_EQ(heightOf(layout, Role::FlyingDay, "2027-06-10"), 0);
+    EXPECT_EQ(heightOf(layout, Role::InkSoft, "2027-06-10"), 0);
+    EXPECT_TRUE(says(layout, "no past year to reckon with: first eggs at a fixed figure"));
+    EXPECT_FALSE(says(layout, "chance of a flying day")) << "in the legend";
+    EXPECT_EQ(cardOn(*outlook, layout, "2027-06-10"),
+              "Thu 10 Jun\nweather not known · no past year and no usual weather of the months to "
+              "go by\nfirst eggs · at a fixed figure · 10.6 d after emergence, whatever the "
+              "weather (S61)");
+    maker.weather("2026-01-01", "2026-12-31", 22);
+    EXPECT_FALSE(
+        says(lay(maker.outlook()), "no past year to reckon with: first eggs at a fixed figure"));
+}
+
+TEST_F(FlyingLaneOf, ABatchTellsByWhenItsQueensLayAndWhy) {
+    const auto cardOf = [&](const SeasonMaker& book) {
+        const auto outlook = book.outlook();
+        return chart_cards::asPlainText(chart_cards::yardDay(*outlook, maker.yardId("Mill"),
+                                                             day("2027-06-03"), maker.batchId("1")))
+            .toStdString();
+    };
+    const auto expect = [&](const SeasonMaker& book, const char* words) {
+        const auto card = cardOf(book);
+        EXPECT_NE(card.find(words), std::string::npos) << card;
+    };
+    expect(maker,
+           "of those that will lay · 80 % by 5 Jun · 10.6 d after emergence, whatever the weather "
+           "(S61)");
+    maker.weather("2023-01-01", "2025-12-31", 22);
+    auto fine = maker;
+    expect(fine.weather("2026-01-01", "2026-12-31", 22), "weather hardly keeps them from flying");
+    maker.weather("2026-01-01", "2026-05-28", 22).weather("2026-05-29", "2026-06-12", 12);
+    maker.weather("2026-06-13", "2026-12-31", 22);
+    expect(maker, "in 1 of 4 past years no flying day from 29 May to ");
 }
 
 }  // namespace

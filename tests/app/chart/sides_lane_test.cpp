@@ -5,6 +5,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <algorithm>
 #include <map>
 
 #include "chart/card_for.h"
@@ -121,6 +122,35 @@ TEST_F(OpenedYards, ANucsDaySelectsItsBatchAndDay) {
         }
     EXPECT_EQ(chart.selectedBatch(), maker.batchId("41"));
     EXPECT_EQ(chart.chosenDay(), day("2027-05-21"));
+}
+
+TEST_F(OpenedYards, FirstEggsRiseWithTheirChanceUntilTheyAreSeen) {
+    const auto heights = [&] {
+        std::map<Day, double> found;  // of the height of the row
+        const auto& layout = chart.layoutNow();
+        for (const auto& item : layout.items) {
+            if (item.role != Role::Laying || item.layer != Layer::Body || item.target < 0) continue;
+            const auto& target = layout.targets[static_cast<std::size_t>(item.target)];
+            if (target.key.hit != Hit::Nuc) continue;
+            const auto& side =
+                chart.outlook()->nucs.sides[static_cast<std::size_t>(target.key.index)];
+            if (side.side->side != "A") continue;
+            found[*target.key.day] = item.rect.height() / target.rect.height();
+        }
+        return found;
+    };
+    QTest::keyClick(&chart, Qt::Key_1);
+    const auto reckoned = heights();
+    std::vector<double> slope;
+    for (const auto& [on, height] : reckoned)
+        if (height < 0.88) slope.push_back(height);
+    ASSERT_GE(slope.size(), 4U) << "some days from 10 to 90 %";
+    EXPECT_TRUE(std::is_sorted(slope.begin(), slope.end()));
+    EXPECT_LT(slope.front(), 0.3);
+    EXPECT_GT(slope.back(), 0.6);
+    maker.outcome("41", OutcomeKind::FirstEggs, "2027-06-03", {}, "N1/A");
+    chart.setOutlook(maker.outlook());
+    for (const auto& [on, height] : heights()) EXPECT_GT(height, 0.8) << toText(on);
 }
 
 TEST(BandOfANuc, FollowsItsState) {

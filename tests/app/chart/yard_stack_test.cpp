@@ -73,6 +73,34 @@ TEST_F(SampleYards, ReadyNucsWithoutAQueenTurnWhite) {
     EXPECT_NEAR(hatched, noQueen - 2, 1e-2);
 }
 
+/// Heights of a batch's laying queens that are no whole nucs.
+int brokenEdges(const Outlook& outlook, Id<Batch> batch) {
+    int broken = 0;
+    for (const auto& yard : outlook.nucs.yards) {
+        const YardStack stack(outlook, yard);
+        for (Day on = outlook.season.first; on <= outlook.season.last; on += Days{1})
+            for (const auto& run : stack.on(on)) {
+                const double height = run.to - run.from;
+                if (run.batch == batch && run.band == Band::Laying &&
+                    std::abs(height - std::round(height)) > 0.01)
+                    ++broken;
+            }
+    }
+    return broken;
+}
+
+TEST_F(SampleYards, FirstEggsStandAtTheirChanceUntilSomebodyLooks) {
+    const auto batch = sampleBatch("18");
+    EXPECT_GE(brokenEdges(*outlook, batch), 2);
+    auto seen = std::make_shared<Outlook>(*outlook);
+    SideOutlook side;
+    side.rounds.emplace_back();
+    side.rounds.back().batch = batch;
+    side.rounds.back().seen = NucState::Laying;
+    seen->nucs.sides.push_back(side);
+    EXPECT_EQ(brokenEdges(*seen, batch), 0);
+}
+
 TEST_F(SampleYards, OutsideTheSeasonNothingStands) {
     const YardStack stack(*outlook, outlook->nucs.yards[0]);
     EXPECT_TRUE(stack.on(outlook->season.first - Days{1}).empty());

@@ -178,6 +178,27 @@ TEST(MatingChain, KnowsAsFarAsItsDaysReach) {
     EXPECT_TRUE(weather(gap));
 }
 
+TEST(MatingChain, BehindACertainFlyingDayNothingHasToBeKnown) {
+    // Out on 1 June: first flights on 7, 8 or 9 June, the second flying day at the latest on the
+    // 11th; the days from 12 June on are not known.
+    auto days = always({});
+    const auto at = [](std::string_view on) {
+        return static_cast<std::size_t>((day(on) - kYear.first).count());
+    };
+    for (auto i = at("2027-06-07"); i <= at("2027-06-11"); ++i) days[i].known = true;
+    days[at("2027-06-08")].known = days[at("2027-06-10")].known = false;
+    auto full = days;
+    for (auto i = at("2027-06-12"); i <= at("2027-06-22"); ++i) full[i].known = false;
+    const MatingTable table(Facts(), chainOf(days));
+    const MatingTable whole(Facts(), chainOf(full));
+    ASSERT_NE(table.find(day("2027-06-01")), nullptr);
+    EXPECT_EQ(table.find(day("2027-06-01"))->eggsAtAge, whole.find(day("2027-06-01"))->eggsAtAge);
+    EXPECT_EQ(table.find(day("2027-06-01"))->neverMates, 0);
+    days[at("2027-06-11")].known = {};
+    EXPECT_FALSE(MatingTable(Facts(), chainOf(days)).knowsWeather(day("2027-06-01")))
+        << "some still wait for their second";
+}
+
 TEST(MatingChain, WithoutDaysItIsTheFixedFigure) {
     const auto graft = moment("2027-06-11T15:00");
     for (const auto& chain :

@@ -131,6 +131,35 @@ TEST(Weather, RecordedDaysAreCertainInAClimateToo) {
     EXPECT_GT(outlook->mating->chanceToFly(day("2027-07-10")).value(), 0.9);
 }
 
+TEST(Weather, ThisYearAloneCountsWhereItsDaysTellAll) {
+    // The last virgins are out on 25 May, fly from 2 June at the latest, some on 3 June again.
+    const auto fine = [](std::string_view until) {
+        return season().weather("2027-05-27", until, 22).outlook();
+    };
+    const auto enough = fine("2027-06-04");
+    EXPECT_TRUE(enough->batches[0]->timeline.weather);
+    EXPECT_EQ(enough->batches[0]->timeline.neverMates, 0);
+    const auto years = season().weather("2026-01-01", "2026-12-31", 22).outlook();
+    EXPECT_EQ(enough->batches[0]->timeline.find(Event::FirstEggs)->likely,
+              years->batches[0]->timeline.find(Event::FirstEggs)->likely);
+    const auto short_ = fine("2027-06-01");
+    EXPECT_FALSE(short_->batches[0]->timeline.weather) << "they may wait for days not known";
+    EXPECT_EQ(short_->mating->knownToFly(day("2027-06-01")), true);
+    EXPECT_EQ(short_->mating->chanceToFly(day("2027-06-02")), std::nullopt);
+    // Cold days first: they wait, by the record alone.
+    const auto late = season()
+                          .weather("2027-05-27", "2027-06-08", 12)
+                          .weather("2027-06-09", "2027-06-11", 22)
+                          .outlook();
+    EXPECT_TRUE(late->batches[0]->timeline.weather);
+    EXPECT_EQ(dayOfEvent(late->batches[0]->timeline, Event::FirstEggs), day("2027-06-12"));
+}
+
+TEST(Weather, ThisYearAloneSetsNoLimitOfTheSeason) {
+    const auto outlook = season().weather("2027-05-27", "2027-06-30", 22).outlook();
+    for (const auto& limit : outlook->limits.all) EXPECT_FALSE(limit.day);
+}
+
 TEST(Weather, WhyNamesTheClimate) {
     const auto maker = season();
     const auto reasons =

@@ -6,6 +6,7 @@
 
 #include "core/weather/chain_runs.h"
 #include "support/days.h"
+#include "weather/record_only.h"
 
 namespace tenthday {
 namespace {
@@ -149,6 +150,23 @@ TEST(FlyingChain, WaitsAgreeWithDrawnWeather) {
                 << climate << ' ' << k;
         }
     }
+}
+
+TEST(FlyingChain, OfRecordedDaysAloneTakesUnknownDaysOfAStayForFlyingDays) {
+    const std::vector<FlyingChainDay> days{{{}, true}, {{}, false}, {}, {{}, false}, {}};
+    const FlyingChain chain(kFirst, days, 0);
+    EXPECT_TRUE(isRecordOnly(chain));
+    const std::vector<DayWindow> stays{{kFirst + Days{1}, kFirst + Days{3}}};
+    const auto away = chain.onlyIn(stays);
+    EXPECT_EQ(away.known(kFirst), false) << "before the stay";
+    EXPECT_EQ(away.known(kFirst + Days{1}), false) << "recorded";
+    EXPECT_EQ(away.known(kFirst + Days{2}), true) << "nothing is known of it";
+    EXPECT_EQ(away.known(kFirst + Days{4}), false) << "after the stay";
+    auto usual = days;
+    usual[4].chance = 0.5;
+    const FlyingChain other(kFirst, usual, 0);
+    EXPECT_FALSE(isRecordOnly(other));
+    EXPECT_EQ(other.onlyIn(stays).chance(kFirst + Days{2}), std::nullopt);
 }
 
 }  // namespace

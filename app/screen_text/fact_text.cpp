@@ -95,6 +95,8 @@ constexpr const char* kNames[] = {
                       "Spread (standard deviation) of the daily maximum around its monthly mean"),
     QT_TRANSLATE_NOOP("Words", "Share of days that keep the weather of the day before"),
     QT_TRANSLATE_NOOP("Words", "Age at instrumental insemination, where no day is given"),
+    QT_TRANSLATE_NOOP("Words",
+                      "A virgin less likely than this to be mated or to mate yet is given up"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

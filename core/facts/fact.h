@@ -86,6 +86,7 @@ enum class Fact : std::uint8_t {
     TmaxSdC,
     FlyPersistence,
     InseminationAgeD,
+    GiveUpChance,
 };
 
 template <>
@@ -168,6 +169,7 @@ struct TokensOf<Fact> {
         "tmax_sd_c",
         "fly_persistence",
         "insemination_age_d",
+        "give_up_chance",
     });
 };
 

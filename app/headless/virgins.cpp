@@ -10,12 +10,13 @@ ListingCell percent(std::optional<double> chance) {
 
 std::vector<ListingCell> rowOf(const Outlook& outlook, const WaitingVirgin& virgin) {
     const auto* batch = outlook.find(virgin.round->batch);
+    const auto flown = virgin.flown();
     return {cell(outlook.snapshot.find(virgin.yard)->label),
             cell(virgin.side->box->label),
             cell(virgin.side->side->side),
             batch ? cell(batch->batch->label) : ListingCell{},
             cell(virgin.age),
-            decimal(virgin.flown(), 1),
+            flown ? decimal(*flown, 1) : ListingCell{},
             cell(virgin.lastDay),
             percent(virgin.mated),
             percent(virgin.still),

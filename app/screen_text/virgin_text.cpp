@@ -112,12 +112,15 @@ QString ages(std::int32_t youngest, std::int32_t oldest) {
 QString flown(const WaitingVirgin& virgin) {
     const int all = virgin.flew + virgin.idle + virgin.unknown;
     if (all == 0) return Words::tr("none yet");
+    if (!virgin.flown()) return Words::tr("not known");
     if (virgin.unknown > 0)
         return Words::tr("about %1 of %2").arg(meanFlown(virgin.flown()), chart_text::number(all));
     return Words::tr("%1 of %2").arg(chart_text::number(virgin.flew), chart_text::number(all));
 }
 
-QString meanFlown(double days) { return QLocale().toString(days, 'f', 1); }
+QString meanFlown(std::optional<double> days) {
+    return days ? QLocale().toString(*days, 'f', 1) : Words::tr("not known");
+}
 
 QString chance(std::optional<double> chance) {
     return chance ? nuc_text::percent(*chance) : Words::tr("not known");

@@ -22,10 +22,10 @@ namespace tenthday::virgin_text {
 [[nodiscard]] QString age(std::int32_t days);
 /// "9 to 11" of a group.
 [[nodiscard]] QString ages(std::int32_t youngest, std::int32_t oldest);
-/// "1 of 9" days; "about 1.4 of 9" where some are not known.
+/// "1 of 9" days; "about 1.4 of 9" where some are reckoned by their chance.
 [[nodiscard]] QString flown(const WaitingVirgin& virgin);
 /// A mean number of flying days.
-[[nodiscard]] QString meanFlown(double days);
+[[nodiscard]] QString meanFlown(std::optional<double> days);
 /// "?" where no weather is known.
 [[nodiscard]] QString chance(std::optional<double> chance);
 /// "look Thu 3 Jun", "recell Tue 8 Jun".

@@ -80,7 +80,7 @@ QVariant VirginsModel::sortKey(const WaitingVirgin& virgin, int column) const {
         case Age:
             return virgin.age;
         case Flown:
-            return virgin.flown();
+            return virgin.flown().value_or(-1);
         case LastDay:
             return keyOf(virgin.lastDay);
         case Mated:

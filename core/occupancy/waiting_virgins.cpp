@@ -137,7 +137,11 @@ private:
                 continue;
             }
             ++virgin.unknown;
-            virgin.flewMaybe += mating.chanceToFly(day).value_or(0);
+            const auto chance = mating.chanceToFly(day);
+            if (chance && virgin.flewMaybe)
+                *virgin.flewMaybe += *chance;
+            else
+                virgin.flewMaybe.reset();
         }
     }
 
@@ -224,24 +228,21 @@ private:
             ++group.nucs;
             group.youngest = std::min(group.youngest, virgin.age);
             group.oldest = std::max(group.oldest, virgin.age);
-            group.flown += virgin.flown();
+            addTo(group.flown, virgin.flown());
+            addTo(group.mated, virgin.mated);
+            addTo(group.still, virgin.still);
             ++group.advised[static_cast<std::size_t>(virgin.advice)];
-            if (!virgin.mated || !group.mated) {
-                group.mated.reset();
-                group.still.reset();
-                continue;
-            }
-            *group.mated += *virgin.mated;
-            *group.still += *virgin.still;
         }
         close();
     }
 
+    static void addTo(std::optional<double>& sum, std::optional<double> more) {
+        sum = sum && more ? std::optional(*sum + *more) : std::nullopt;
+    }
     /// Sums become means.
     static VirginGroup finished(VirginGroup group) {
-        group.flown /= group.nucs;
-        if (group.mated) *group.mated /= group.nucs;
-        if (group.still) *group.still /= group.nucs;
+        for (auto* sum : {&group.flown, &group.mated, &group.still})
+            if (*sum) **sum /= group.nucs;
         return group;
     }
 

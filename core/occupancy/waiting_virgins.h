@@ -46,12 +46,13 @@ struct WaitingVirgin {
     std::int32_t age = 0;     ///< d from outLikely; below 0 she is still in her cell
     std::optional<Day> seen;  ///< last seen without eggs, before the day
 
-    Day dueDay;                   ///< first day on which she could fly
-    std::int32_t flew = 0;        ///< flying days from then to the day before, recorded or forecast
-    std::int32_t idle = 0;        ///< days without flying among them
-    std::int32_t unknown = 0;     ///< days of which nothing is recorded or forecast
-    double flewMaybe = 0;         ///< flying days to be expected among those
-    Day lastDay;                  ///< last day on which she can mate, inclusive
+    Day dueDay;                ///< first day on which she could fly
+    std::int32_t flew = 0;     ///< flying days from then to the day before, recorded or forecast
+    std::int32_t idle = 0;     ///< days without flying among them
+    std::int32_t unknown = 0;  ///< days of which nothing is recorded or forecast
+    std::optional<double> flewMaybe = 0;  ///< flying days to be expected among those; none where
+                                          ///< their chance is not known
+    Day lastDay;                          ///< last day on which she can mate, inclusive
     std::optional<double> mated;  ///< chance that she mated before the day, for weather alone
     std::optional<double> still;  ///< chance that she does on it or later; the rest is never
 
@@ -63,8 +64,10 @@ struct WaitingVirgin {
     Id<Batch> cellBatch;
     Day needsBroodFrom;  ///< her bees take no cell from here without open brood first
 
-    /// Flying days she had, those nobody recorded by their chance.
-    [[nodiscard]] double flown() const { return flew + flewMaybe; }
+    /// Flying days she had, those nobody recorded by their chance; none where that is not known.
+    [[nodiscard]] std::optional<double> flown() const {
+        return flewMaybe ? std::optional(flew + *flewMaybe) : std::nullopt;
+    }
     /// She could fly, still can, and has likely not mated yet.
     [[nodiscard]] bool isWaiting(Day day) const {
         return dueDay <= day && day <= lastDay && mated.value_or(0) < 0.5;

@@ -91,10 +91,6 @@ struct SideOutlook {
     [[nodiscard]] std::optional<Id<Yard>> yardOn(Day day) const;
 };
 
-/// The stretch a side is in at the start of work on a day, before cells only planned for that day;
-/// null on days on which it does not stand.
-[[nodiscard]] const SideSegment* segmentOn(const SideOutlook& side, Day day);
-
 /// What a side is at the start of work on a day, before cells only planned for that day.
 struct SideDay {
     NucState state{};

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "occupancy/nucs.h"
+#include "occupancy/sides.h"
 
 namespace tenthday {
 namespace {

@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "mating/mating_days.h"
+#include "occupancy/sides.h"
 
 namespace tenthday {
 namespace {

@@ -48,6 +48,7 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& exampleVerb();
 [[nodiscard]] const HeadlessVerb& datesVerb();
 [[nodiscard]] const HeadlessVerb& nucsVerb();
+[[nodiscard]] const HeadlessVerb& virginsVerb();
 [[nodiscard]] const HeadlessVerb& findingsVerb();
 [[nodiscard]] const HeadlessVerb& limitsVerb();
 [[nodiscard]] const HeadlessVerb& dronesVerb();

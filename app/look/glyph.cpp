@@ -38,6 +38,32 @@ QPainterPath unitPath(Glyph glyph) {
             path.lineTo(0.5, 0);
             path.lineTo(-0.35, 0.8);
             break;
+        case Glyph::Wait:
+            path.moveTo(-0.4, -0.75);
+            path.lineTo(-0.4, 0.75);
+            path.moveTo(0.4, -0.75);
+            path.lineTo(0.4, 0.75);
+            break;
+        case Glyph::Look:
+            path.moveTo(-1, 0);
+            path.quadTo(0, -1.1, 1, 0);
+            path.quadTo(0, 1.1, -1, 0);
+            path.addEllipse(QPointF(0, 0), 0.22, 0.22);
+            break;
+        case Glyph::Recell:
+            path.moveTo(-0.8, -0.9);
+            path.lineTo(0.8, -0.9);
+            path.moveTo(-0.5, -0.9);
+            path.cubicTo(-0.75, 0.3, -0.45, 1, 0, 1);
+            path.cubicTo(0.45, 1, 0.75, 0.3, 0.5, -0.9);
+            break;
+        case Glyph::Combine:
+            path.moveTo(-0.8, -0.9);
+            path.quadTo(-0.75, -0.1, 0, 0.1);
+            path.quadTo(0.75, -0.1, 0.8, -0.9);
+            path.moveTo(0, 0.1);
+            path.lineTo(0, 0.95);
+            break;
         case Glyph::Warning:
             path.setFillRule(Qt::OddEvenFill);
             path.addPolygon(QPolygonF({{0, -1}, {1.05, 0.9}, {-1.05, 0.9}, {0, -1}}));

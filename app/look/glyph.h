@@ -11,6 +11,10 @@ enum class Glyph : std::uint8_t {
     LookDone,  ///< looked: a tick
     Opened,    ///< what belongs to it is shown below: an angle downwards
     Closed,    ///< an angle to the right
+    Wait,      ///< two bars
+    Look,      ///< an eye
+    Recell,    ///< a hanging cell
+    Combine,   ///< two ways that become one
     Warning,   ///< a triangle with a stroke in it
 };
 

@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStyledItemDelegate>
 #include <QTableView>
+#include <QToolButton>
 
 namespace tenthday {
 namespace {
@@ -46,6 +47,15 @@ void makeHead(QLabel& label, double times) {
     auto font = label.font();
     font.setPointSizeF(font.pointSizeF() * times);
     label.setFont(font);
+}
+
+QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {
+    auto* button = new QToolButton;
+    button->setArrowType(arrow);
+    button->setToolTip(words);
+    button->setAccessibleName(words);
+    button->setMinimumSize(34, 30);
+    return button;
 }
 
 QScrollArea* scrolling(QWidget* part) {

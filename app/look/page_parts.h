@@ -1,16 +1,21 @@
 /// @file page_parts.h  What pages of widgets have alike: their heads and tables.
 #pragma once
 #include <QString>
+#include <Qt>
 
 class QLabel;
 class QScrollArea;
 class QTableView;
+class QToolButton;
 class QWidget;
 
 namespace tenthday {
 
 /// Makes a label a page's head. @param times  its size, of the desktop's
 void makeHead(QLabel& label, double times = 1.4);
+
+/// An arrow to the day or week before or after.
+[[nodiscard]] QToolButton* stepButton(Qt::ArrowType arrow, const QString& words);
 
 /// A part that grows beyond its place scrolls in it.
 [[nodiscard]] QScrollArea* scrolling(QWidget* part);

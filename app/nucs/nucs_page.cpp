@@ -26,15 +26,6 @@
 namespace tenthday {
 namespace {
 
-QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {
-    auto* button = new QToolButton;
-    button->setArrowType(arrow);
-    button->setToolTip(words);
-    button->setAccessibleName(words);
-    button->setMinimumSize(34, 30);
-    return button;
-}
-
 /// A label and its field, joined for the keyboard and for screen readers.
 void addField(QHBoxLayout& row, const QString& words, QWidget* field) {
     auto* label = new QLabel(words);
@@ -236,6 +227,17 @@ DateOfBatch NucsPage::chosenDate() const {
         sideOn(model_->sideOutlookAt(at.row()), model_->day(), desk_.outlook()->snapshot.today());
     if (is.round == nullptr) return {};
     return {is.round->batch, Event::Catch};
+}
+
+void NucsPage::choose(Id<NucSide> side) {
+    filter_->setCurrentIndex(0);
+    find_->clear();
+    for (int row = 0; row < model_->rowCount(); ++row)
+        if (model_->sideAt(row) == side) {
+            const auto index = shown_->mapFromSource(model_->index(row, 0));
+            table_->setCurrentIndex(index);
+            table_->scrollTo(index, QAbstractItemView::PositionAtCenter);
+        }
 }
 
 std::vector<Id<NucSide>> NucsPage::selected() const {

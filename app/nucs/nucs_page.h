@@ -29,6 +29,9 @@ public:
     [[nodiscard]] Day day() const { return model_->day(); }
     void setDay(Day day);
 
+    /// Makes a nuc the current one, whatever is filtered out for it.
+    void choose(Id<NucSide> side);
+
     /// The catch that frees the current nuc; no batch where none holds it.
     [[nodiscard]] DateOfBatch chosenDate() const;
     [[nodiscard]] ReasonsView& reasons() { return *reasons_; }

@@ -117,6 +117,8 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Hour until which no box is opened while robbing is noted"),
     QT_TRANSLATE_NOOP("Words", "Look again after a look that found neither queen nor eggs"),
     QT_TRANSLATE_NOOP("Words", "First eggs before larvae are seen, at least"),
+    QT_TRANSLATE_NOOP("Words",
+                      "A virgin less likely than this to be mated or to mate yet is given up"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

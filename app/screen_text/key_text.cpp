@@ -10,6 +10,7 @@ QString onTheChart() { return Words::tr("On the season chart"); }
 QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
 QString onTheWeek() { return Words::tr("On the week"); }
 QString onTheWeather() { return Words::tr("On the weather"); }
+QString onTheVirgins() { return Words::tr("On the virgins"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString planningABatch() { return Words::tr("Planning a batch"); }
 QString inTheSetUp() { return Words::tr("In the set-up"); }
@@ -54,6 +55,14 @@ std::vector<Key> weatherKeys() {
         {Words::tr("Up, Down"), Words::tr("the day after, the day before")},
         {Words::tr("F, N, Del"), Words::tr("queens flew, did not fly, nobody looked")},
         {Words::tr("F2, or type"), Words::tr("the usual weather of a month; Enter keeps it")},
+    };
+}
+
+std::vector<Key> virginKeys() {
+    return {
+        {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
+        {Words::tr("Home"), Words::tr("go to today")},
+        {Words::tr("Enter"), Words::tr("go to the nuc on the page of nucs")},
     };
 }
 

@@ -17,6 +17,7 @@ struct Key {
 [[nodiscard]] QString onThePageOfNucs();
 [[nodiscard]] QString onTheWeek();
 [[nodiscard]] QString onTheWeather();
+[[nodiscard]] QString onTheVirgins();
 [[nodiscard]] QString onTheTradeNumbers();
 [[nodiscard]] QString planningABatch();
 [[nodiscard]] QString inTheSetUp();
@@ -26,6 +27,7 @@ struct Key {
 [[nodiscard]] std::vector<Key> nucsKeys();
 [[nodiscard]] std::vector<Key> weekKeys();
 [[nodiscard]] std::vector<Key> weatherKeys();
+[[nodiscard]] std::vector<Key> virginKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 [[nodiscard]] std::vector<Key> batchKeys();
 [[nodiscard]] std::vector<Key> setupKeys();

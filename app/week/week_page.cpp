@@ -22,19 +22,6 @@
 #include "week/tick_delegate.h"
 
 namespace tenthday {
-namespace {
-
-QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {
-    auto* button = new QToolButton;
-    button->setArrowType(arrow);
-    button->setToolTip(words);
-    button->setAccessibleName(words);
-    button->setMinimumSize(34, 30);
-    return button;
-}
-
-}  // namespace
-
 WeekPage::WeekPage(Desk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),

@@ -27,6 +27,7 @@
 #include "screen_text/window_text.h"
 #include "setup/setup_page.h"
 #include "sheets/week_preview.h"
+#include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
 #include "window/lists.h"
@@ -117,6 +118,7 @@ void MainWindow::connectActions() {
     on(actions_.nucsPage, [this] { showPage(nucs_); });
     on(actions_.weekPage, [this] { showPage(week_); });
     on(actions_.weatherPage, [this] { showPage(weather_); });
+    on(actions_.virginsPage, [this] { showPage(virgins_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -184,6 +186,7 @@ void MainWindow::dropPages() {
     nucs_ = nullptr;
     week_ = nullptr;
     weather_ = nullptr;
+    virgins_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -201,6 +204,8 @@ void MainWindow::makePages() {
     addPage(week_, actions_.weekPage);
     weather_ = new WeatherPage(*desk_);
     addPage(weather_, actions_.weatherPage);
+    virgins_ = new VirginsPage(*desk_);
+    addPage(virgins_, actions_.virginsPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
@@ -213,6 +218,14 @@ void MainWindow::makePages() {
     connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
     connect(chart_, &SeasonChart::dayChosen, week_, &WeekPage::setDay);
     connect(week_, &WeekPage::dayChosen, chart_, &SeasonChart::setChosenDay);
+    connect(chart_, &SeasonChart::dayChosen, virgins_, &VirginsPage::setDay);
+    connect(virgins_, &VirginsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
+    connect(virgins_, &VirginsPage::batchWished, this, &MainWindow::editBatch);
+    connect(virgins_, &VirginsPage::nucWished, this, [this](Id<NucSide> side) {
+        nucs_->setDay(virgins_->day());
+        showPage(nucs_);
+        nucs_->choose(side);
+    });
     connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
     connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);
@@ -242,6 +255,7 @@ void MainWindow::showWhy() {
     auto wish = DateOfBatch{chart_->selectedBatch(), {}};
     if (pages_->currentWidget() == week_) wish = week_->chosenDate();
     if (pages_->currentWidget() == nucs_) wish = nucs_->chosenDate();
+    if (pages_->currentWidget() == virgins_) wish = virgins_->chosenDate();
     if (!wish.batch) return statusBar()->showMessage(why_text::chooseBatch());
     if (why_ == nullptr) {
         why_ = new WhyDialog(*desk_, *wish.batch, wish.event, this);

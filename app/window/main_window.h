@@ -24,6 +24,7 @@ class BatchEditor;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
+class VirginsPage;
 class WeatherPage;
 class WelcomePage;
 class WeekPage;
@@ -63,6 +64,8 @@ public:
     [[nodiscard]] WeekPage* week() const { return week_; }
     /// The page of weather, or null.
     [[nodiscard]] WeatherPage* weather() const { return weather_; }
+    /// The page of virgins, or null.
+    [[nodiscard]] VirginsPage* virgins() const { return virgins_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
@@ -131,6 +134,7 @@ private:
     NucsPage* nucs_ = nullptr;
     WeekPage* week_ = nullptr;
     WeatherPage* weather_ = nullptr;
+    VirginsPage* virgins_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;

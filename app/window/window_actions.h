@@ -49,6 +49,7 @@ struct WindowActions {
     QAction* nucsPage;
     QAction* weekPage;
     QAction* weatherPage;
+    QAction* virginsPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

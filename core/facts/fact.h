@@ -101,6 +101,7 @@ enum class Fact : std::uint8_t {
     RobbingToH,
     LookAgainD,
     LarvaeSeenD,
+    GiveUpChance,
 };
 
 template <>
@@ -198,6 +199,7 @@ struct TokensOf<Fact> {
         "robbing_to_h",
         "look_again_d",
         "larvae_seen_d",
+        "give_up_chance",
     });
 };
 

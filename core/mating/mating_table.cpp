@@ -4,14 +4,16 @@
 #include <cmath>
 #include <span>
 
+#include "mating/mating_days.h"
+
 namespace tenthday {
 namespace {
 
 /// Mating flights are flown about noon (11 to 16 h, S17), so eggs come about then.
 constexpr double kFlightHour = 14;
 
-/// Shares of emergence outside this part of the spread do not count.
-constexpr double kTail = 1e-6;
+/// Fewer than this share will lay: as good as none.
+constexpr double kNone = 1e-6;
 
 /// Days around a stay at a mating station for which virgins are reckoned: more than their age at
 /// the last mating.
@@ -229,16 +231,12 @@ Spread MatingTable::dueToFly(const Spread& emerged) const {
 MatingTable::Laying MatingTable::laying(const Spread& emerged, Moment graft) const {
     const EggHours fixed(emerged.plusNormal(fixedMeanH_, fixedSdH_));
     if (days_.empty()) return {fixed, 0, false};
-    const Day first = dayOf(hoursAfter(graft, emerged.at(kTail)));
-    const Day last = dayOf(hoursAfter(graft, emerged.at(1 - kTail)));
-    if (!knowsWeather(DayWindow{first, last})) return {fixed, 0, false};
+    const auto emergences = emergenceShares(emerged, graft);
+    const Day first = emergences.front().day;
+    if (!knowsWeather(DayWindow{first, emergences.back().day})) return {fixed, 0, false};
     std::vector<double> onDay;  // chance of first eggs on each day from `first` on
     double never = 0;
-    double before = 0;
-    for (Day day = first; day <= last; day += Days{1}) {
-        const double by = day == last ? 1 : emerged.by(hoursBetween(graft, Moment{day + Days{1}}));
-        const double share = by - before;
-        before = by;
+    for (const auto& [day, share] : emergences) {
         const auto& ahead = *find(day);
         never += share * ahead.neverMates;
         const auto offset = static_cast<std::size_t>((day - first).count());
@@ -247,7 +245,7 @@ MatingTable::Laying MatingTable::laying(const Spread& emerged, Moment graft) con
             onDay[offset + age] += share * ahead.eggsAtAge[age];
     }
     const double lays = 1 - never;
-    if (lays < kTail)  // none will lay: the figure for fine weather, so that dates remain
+    if (lays < kNone)  // none will lay: the figure for fine weather, so that dates remain
         return {fixed, never, true};
     std::vector<EggHours::Step> steps;
     double sum = 0;

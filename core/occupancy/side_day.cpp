@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "occupancy/nucs.h"
+#include "occupancy/sides.h"
 
 namespace tenthday {
 namespace {
@@ -66,6 +66,18 @@ void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, S
 
 }  // namespace
 
+const SideSegment* segmentOn(const SideOutlook& side, Day day) {
+    const auto& segments = side.segments;
+    auto at = std::find_if(segments.begin(), segments.end(),
+                           [&](const auto& s) { return s.days.contains(day); });
+    if (at == segments.end()) return nullptr;
+    // A cell only planned for this day has not come yet at the start of work.
+    if (at->kind == Kind::Held && at->days.first == day && at != segments.begin() &&
+        !side.rounds[static_cast<std::size_t>(at->round)].done)
+        --at;
+    return &*at;
+}
+
 SideDay sideOn(const SideOutlook& side, Day day, Day today) {
     SideDay result;
     result.state = NucState::NotStocked;
@@ -76,19 +88,13 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
         result.shares[indexOf(result.state)] = 1;
         return result;
     }
-    const auto& segments = side.segments;
-    auto at = std::find_if(segments.begin(), segments.end(),
-                           [&](const auto& s) { return s.days.contains(day); });
-    // A cell only planned for this day has not come yet at the start of work.
-    if (at != segments.end() && at->kind == Kind::Held && at->days.first == day &&
-        at != segments.begin() && !side.rounds[static_cast<std::size_t>(at->round)].done)
-        --at;
-    if (at == segments.end()) return result.shares[indexOf(result.state)] = 1, result;
+    const auto* at = segmentOn(side, day);
+    if (at == nullptr) return result.shares[indexOf(result.state)] = 1, result;
     result.since = at->days.first;
     switch (at->kind) {
         case Kind::NotStocked:
             result.canStock = day > today && day > side.stands.first && side.yardOn(day - Days{1});
-            if (const auto next = at + 1; next != segments.end() && next->kind == Kind::Empty)
+            if (const auto* next = at + 1; at != &side.segments.back() && next->kind == Kind::Empty)
                 result.readyFrom = next->readyFrom;
             break;
         case Kind::Spent:

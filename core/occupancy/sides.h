@@ -19,6 +19,10 @@ using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 /// Fills `segments` from stockings and rounds.
 void divide(SideOutlook& side, const Facts& facts);
 
+/// The stretch a side is in at the start of work on a day, before cells only planned for that day;
+/// null on days on which it does not stand.
+[[nodiscard]] const SideSegment* segmentOn(const SideOutlook& side, Day day);
+
 struct PlacedCells {
     std::int32_t forNucs = 0;                          ///< ripe cells meant for nucs
     std::int32_t placed = 0;                           ///< of these, found a side

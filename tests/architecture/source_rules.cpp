@@ -76,9 +76,9 @@ const std::vector<std::string_view>& coreRooms() {
 
 const std::vector<std::string_view>& appRooms() {
     static const std::vector<std::string_view> rooms{
-        "look",    "options", "screen_text", "book",   "desk",     "reasons", "chart",
-        "batches", "nucs",    "builders",    "orders", "breeders", "yards",   "weather",
-        "facts",   "setup",   "sheets",      "week",   "help",     "window",  "headless"};
+        "look",  "options",  "screen_text", "book",     "desk",   "reasons", "chart",   "batches",
+        "nucs",  "builders", "orders",      "breeders", "yards",  "weather", "virgins", "facts",
+        "setup", "sheets",   "week",        "help",     "window", "headless"};
     return rooms;
 }
 

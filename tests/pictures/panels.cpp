@@ -23,6 +23,7 @@
 #include "setup/setup_page.h"
 #include "sheets/week_preview.h"
 #include "support/days.h"
+#include "virgins/virgins_page.h"
 #include "weather/import_dialog.h"
 #include "week/week_page.h"
 #include "window/backup_dialog.h"
@@ -38,6 +39,11 @@ constexpr int kPatience = 10'000;  // ms
 QWidget* page(MainWindow& window, QAction* action) {
     action->trigger();
     return &window;
+}
+
+QWidget* virgins(MainWindow& window, const char* on) {
+    window.virgins()->setDay(day(on));
+    return page(window, window.actions().virginsPage);
 }
 
 /// The batch that is grafted next.
@@ -119,6 +125,9 @@ const std::vector<Panel>& panels() {
         {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
         {at("week"), true, [](MainWindow& w) { return page(w, w.actions().weekPage); }},
         {at("weather"), true, [](MainWindow& w) { return page(w, w.actions().weatherPage); }},
+        {at("virgins"), true, [](MainWindow& w) { return virgins(w, "2027-06-03"); }},
+        {at("virgins-given-up"), true, [](MainWindow& w) { return virgins(w, "2027-06-12"); }},
+        {at("virgins-none"), true, [](MainWindow& w) { return virgins(w, "2027-04-20"); }},
         {at("weather-import"), true, [](MainWindow& w) { return weatherImport(w); }},
         {at("trade-numbers"), true, [](MainWindow& w) { return page(w, w.actions().factsPage); }},
         {at("set-up-yards"), true, [](MainWindow& w) { return setUp(w, Kind::Yards); }},

@@ -19,6 +19,7 @@
 #include "reasons/why_dialog.h"
 #include "records/verbs.h"
 #include "screen_text/key_text.h"
+#include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
 
@@ -401,6 +402,22 @@ TEST_F(MainWindowTest, TheWeatherIsAPage) {
     QTest::keyClick(window_.get(), Qt::Key_4, Qt::ControlModifier);
     EXPECT_TRUE(window_->weather()->isVisible());
     EXPECT_FALSE(window_->weather()->sourceText().isEmpty());
+}
+
+TEST_F(MainWindowTest, FromTheVirginsEnterGoesToTheNucOnItsPage) {
+    actions().openExample->trigger();
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    window_->chart()->setChosenDay(day("2027-06-01"));
+    QTest::keyClick(window_.get(), Qt::Key_5, Qt::ControlModifier);
+    ASSERT_TRUE(window_->virgins()->isVisible());
+    EXPECT_EQ(window_->virgins()->day(), day("2027-06-01"));
+    ASSERT_NE(window_->virgins()->chosen(), nullptr);
+    const auto batch = window_->virgins()->chosen()->round->batch;
+    QTest::keyClick(&window_->virgins()->table(), Qt::Key_Return);
+    EXPECT_TRUE(window_->nucs()->isVisible());
+    EXPECT_EQ(window_->nucs()->day(), day("2027-06-01"));
+    EXPECT_EQ(window_->nucs()->chosenDate().batch, batch);
 }
 
 TEST_F(MainWindowTest, WAsksWhyOnTheChartAndOnTheWeek) {

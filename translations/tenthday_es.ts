@@ -4072,10 +4072,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Flow, dearth and robbing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Mating stations and insemination</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4662,6 +4658,174 @@
     </message>
     <message>
         <source>no day on which they can mate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colonies with drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mature by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow and dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New sighting of drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New flow or dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No drones yet: add drone comb you put in, drone brood or drones you saw. The day from which drones are mature follows, and with it the first graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet: add the days of a nectar flow, of a dearth or of robbing in a yard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brought there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fetched back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insemination %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggest da&amp;ys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a sta&amp;y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add da&amp;ys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 of 10 virgins are due to fly from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 No days yet: reckoned as if they flew from the nucs at home.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: from the day before the earliest are due to fly until a week after the latest are, to spare for bad weather (common practice). Queens mate on days there only; the days move with the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the virgins are %1 days old on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 No days yet: that age is taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: the day of that age, a trade number (%1; %2). Eggs are reckoned from the last day; the days move with the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>derived from S57</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb that is put in is laid into from that day on (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The youngest eggs are laid that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The youngest are %1 days from the egg (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drone comb put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pupae with purple eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emerging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All mature by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flying drones are taken as mature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones are mature %1 days from the egg: %2 until they emerge (%3) and %4 more (%5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nectar flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>robbing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not over yet: the day you expect it to end; put it right later.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

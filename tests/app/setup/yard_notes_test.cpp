@@ -97,20 +97,20 @@ TEST_F(YardNotesPage, TheDayOfMatureDronesIsToldWithItsRuleAndSource) {
 
 TEST_F(YardNotesPage, TheFirstGraftFollowsTheDronesOfAYard) {
     openExample();
-    const auto limitBefore = [&] {
+    const auto matureFrom = [&] {
         for (const auto& limit : desk_->outlook()->limits.all)
             if (limit.limit == Limit::DronesReady) return limit.cause;
         return std::optional<Day>{};
     };
-    const auto before = limitBefore();
+    const auto before = matureFrom();
     goTo(Kind::Drones);
     const auto rows = page_->table().model()->rowCount();
     QTest::mouseClick(&page_->addButton(), Qt::LeftButton);
-    typeDay(Name::Day, "2027-03-01");
+    typeDay(Name::Day, "2027-04-20");  // before any others are mature
     choose(Name::Stage, QStringLiteral("flying"));
     QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
     EXPECT_EQ(page_->table().model()->rowCount(), rows + 1) << page_->form().told().toStdString();
-    EXPECT_LT(limitBefore(), before);
+    EXPECT_LT(matureFrom(), before);
 }
 
 TEST_F(YardNotesPage, WhatIsMissingIsToldInPlainWords) {
@@ -139,24 +139,24 @@ TEST_F(YardNotesPage, AFlowIsAddedAndItsEndPutRight) {
     EXPECT_TRUE(page_->emptyText().contains(QStringLiteral("nectar flow")));
     QTest::mouseClick(&page_->addButton(), Qt::LeftButton);
     choose(Name::Kind, QStringLiteral("nectar flow"));
-    typeDay(Name::From, "2027-05-20");
-    // The last day comes along with the first.
+    typeDay(Name::From, "2027-06-10");
+    // The last day, at first today (1 June), comes along with the first.
     EXPECT_EQ(field<QLineEdit>(setup_text::name(Name::Until)).text(),
-              setup_text::day(day("2027-05-20")));
+              setup_text::day(day("2027-06-10")));
     QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
     ASSERT_EQ(desk_->snapshot().all<YardNote>().size(), 1U) << page_->form().told().toStdString();
-    EXPECT_EQ(page_->form().head(), QStringLiteral("Orchard, nectar flow, Thu 20 May 2027"));
-    typeDay(Name::Until, "2027-05-19");
+    EXPECT_EQ(page_->form().head(), QStringLiteral("Orchard, nectar flow, Thu 10 Jun 2027"));
+    typeDay(Name::Until, "2027-06-09");
     QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
     EXPECT_EQ(under(3), setup_text::endsTooEarly());
-    typeDay(Name::Until, "2027-06-08");
+    typeDay(Name::Until, "2027-06-29");
     QTest::keyClick(page_.get(), Qt::Key_S, Qt::ControlModifier);
     const auto note = *desk_->snapshot().all<YardNote>().begin();
     EXPECT_EQ(note->kind, YardNoteKind::Flow);
-    EXPECT_EQ(note->until, day("2027-06-08"));
+    EXPECT_EQ(note->until, day("2027-06-29"));
     EXPECT_EQ(cell(0, 4), QStringLiteral("20"));
     ASSERT_TRUE(desk_->undo());
-    EXPECT_EQ((*desk_->snapshot().all<YardNote>().begin())->until, day("2027-05-20"));
+    EXPECT_EQ((*desk_->snapshot().all<YardNote>().begin())->until, day("2027-06-10"));
     page_->table().setFocus();
     QTest::keyClick(&page_->table(), Qt::Key_Delete);
     EXPECT_TRUE(desk_->snapshot().all<YardNote>().empty());

@@ -149,8 +149,8 @@ TEST(UsualStays, ServeTheQueens) {
     auto draft = draftOf(snapshot, maker.batchId("1"));
     EXPECT_TRUE(usual(snapshot, draft).empty()) << "open mating needs none";
     draft.mating = Mating::Station;
-    // 9 of 10 are due from 29 May to 31 May: there the day before, and a week to spare.
-    EXPECT_EQ(usual(snapshot, draft), (std::vector<Span>{{"2027-05-28", "2027-06-07"}}));
+    // 9 of 10 are due from 29 May to 1 June: there the day before, and a week to spare.
+    EXPECT_EQ(usual(snapshot, draft), (std::vector<Span>{{"2027-05-28", "2027-06-08"}}));
     draft.mating = Mating::Insemination;  // out on 23 May, 8 days of age (from memory)
     EXPECT_EQ(usual(snapshot, draft), (std::vector<Span>{{"2027-05-31", "2027-05-31"}}));
 }

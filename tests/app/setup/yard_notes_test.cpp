@@ -98,7 +98,8 @@ TEST_F(YardNotesPage, TheDayOfMatureDronesIsToldWithItsRuleAndSource) {
 TEST_F(YardNotesPage, TheFirstGraftFollowsTheDronesOfAYard) {
     openExample();
     const auto matureFrom = [&] {
-        for (const auto& limit : desk_->outlook()->limits.all)
+        const auto outlook = desk_->outlook();
+        for (const auto& limit : outlook->limits.all)
             if (limit.limit == Limit::DronesReady) return limit.cause;
         return std::optional<Day>{};
     };

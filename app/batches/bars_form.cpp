@@ -1,6 +1,5 @@
 #include "batches/bars_form.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLocale>
@@ -9,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "base/natural_order.h"
+#include "batches/field_parts.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/nuc_text.h"
 
@@ -17,28 +16,6 @@ namespace tenthday {
 namespace {
 
 constexpr int kMostBars = 30;
-
-template <class Row>
-std::vector<Ptr<Row>> byLabel(const Table<Row>& table) {
-    std::vector<Ptr<Row>> rows(table.begin(), table.end());
-    std::sort(rows.begin(), rows.end(),
-              [](const auto& a, const auto& b) { return naturalLess(a->label, b->label); });
-    return rows;
-}
-
-QVariant asData(const Uuid& uuid) { return QString::fromStdString(toText(uuid)); }
-
-/// The id of the chosen entry; nothing for the entry without one.
-template <class Row>
-std::optional<Id<Row>> chosen(const QComboBox& field) {
-    const auto uuid = uuidFromText(field.currentData().toString().toStdString());
-    return uuid ? std::optional(Id<Row>{*uuid}) : std::nullopt;
-}
-
-void choose(QComboBox& field, const std::optional<Uuid>& uuid) {
-    const auto at = uuid ? field.findData(asData(*uuid)) : 0;
-    field.setCurrentIndex(std::max(at, 0));
-}
 
 }  // namespace
 

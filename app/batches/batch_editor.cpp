@@ -13,6 +13,7 @@
 #include "batches/bars_form.h"
 #include "batches/dates_list.h"
 #include "batches/draft_form.h"
+#include "batches/stays_form.h"
 #include "batches/week_table.h"
 #include "batches/yards_form.h"
 #include "reasons/why_dialog.h"
@@ -147,6 +148,9 @@ void BatchEditor::readFields() {
         bars_->setMethod(draft_.method, draft_.start, draft_.day);
     bars_->read(draft_);
     yards_->read(draft_);
+    if (!form_->stays().wantsDays()) return;
+    form_->stays().suggest(usualStays(desk_.snapshot(), draft_));
+    form_->stays().read(draft_);
 }
 
 /// Everything that follows from the fields, in one go.
@@ -154,6 +158,7 @@ void BatchEditor::refresh() {
     if (result() != 0 || (!isNew_ && !desk_.snapshot().find(draft_.id))) return;
     readFields();
     const bool found = dayFromWish();
+    form_->stays().setGraft(plannedGraft(desk_.snapshot(), draft_));
     bars_->setCountable(canCountTake());
     const auto changes = changesOf(desk_.snapshot(), draft_, repeat(), ids_.fromStart());
     Result<void> shown;
@@ -221,6 +226,7 @@ void BatchEditor::showDerived() {
     if (batch == nullptr) return;
     dates_->show(batch->timeline);
     form_->showNucDays(&batch->timeline.hold);
+    form_->stays().follow(batch->timeline);
     yards_->follow(outlook, draft_.id);
 }
 

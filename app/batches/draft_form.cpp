@@ -1,7 +1,5 @@
 #include "batches/draft_form.h"
 
-#include <QComboBox>
-#include <QDateEdit>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -11,7 +9,8 @@
 #include <QSpinBox>
 #include <algorithm>
 
-#include "base/natural_order.h"
+#include "batches/field_parts.h"
+#include "batches/stays_form.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/dates.h"
 
@@ -20,14 +19,6 @@ namespace {
 
 constexpr std::array kWanted{Event::Ripe, Event::Emergence, Event::FirstEggs, Event::SealedBrood,
                              Event::Catch};
-
-QDateEdit* dateField() {
-    auto* field = new QDateEdit;
-    field->setCalendarPopup(true);
-    field->setDisplayFormat(QStringLiteral("ddd ") + QLocale().dateFormat(QLocale::ShortFormat));
-    field->setDateRange(toQDate(kFirstDay), toQDate(kLastDay));
-    return field;
-}
 
 /// A spin box whose least value means "not given".
 QSpinBox* optionalField(int most, const QString& none) {
@@ -62,6 +53,7 @@ DraftForm::DraftForm(const Snapshot& snapshot, QWidget* parent)
       method_(new QComboBox),
       steps_(new QLabel),
       mating_(new QComboBox),
+      stays_(new StaysForm(snapshot)),
       catchRule_(new QComboBox),
       makeUp_(new QComboBox),
       note_(new QLineEdit) {
@@ -87,11 +79,7 @@ DraftForm::DraftForm(const Snapshot& snapshot, QWidget* parent)
 }
 
 void DraftForm::fillMethods() {
-    std::vector<Ptr<Method>> methods(snapshot_.all<Method>().begin(),
-                                     snapshot_.all<Method>().end());
-    std::sort(methods.begin(), methods.end(),
-              [](const auto& a, const auto& b) { return naturalLess(a->label, b->label); });
-    for (const auto& method : methods) {
+    for (const auto& method : byLabel(snapshot_.all<Method>())) {
         method_->addItem(QString::fromStdString(method->label));
         methods_.push_back(method->id);
     }
@@ -144,8 +132,14 @@ void DraftForm::layOut() {
     rows->addRow(QString(), steps_);
     addRow(*rows, batch_text::makeUp(), makeUp_);
     addRow(*rows, batch_text::mating(), mating_);
+    rows->addRow(stays_);
     addRow(*rows, batch_text::catchRule(), catchRule_);
     addRow(*rows, batch_text::note(), note_);
+    int widest = 0;
+    for (int row = 0; row < rows->rowCount(); ++row)
+        if (const auto* item = rows->itemAt(row, QFormLayout::LabelRole))
+            widest = std::max(widest, item->widget()->sizeHint().width());
+    stays_->standBelow(*mating_, widest, rows->horizontalSpacing());
 }
 
 void DraftForm::connectAll() {
@@ -160,6 +154,7 @@ void DraftForm::connectAll() {
     for (auto* field : {hour_, larvaFrom_, larvaTo_})
         connect(field, &QSpinBox::valueChanged, this, tell);
     for (auto* field : {label_, note_}) connect(field, &QLineEdit::textEdited, this, tell);
+    connect(stays_, &StaysForm::changed, this, &DraftForm::changed);
 }
 
 void DraftForm::show(const BatchDraft& draft) {
@@ -180,6 +175,7 @@ void DraftForm::show(const BatchDraft& draft) {
     catchRule_->setCurrentIndex(draft.catchRule ? static_cast<int>(*draft.catchRule) + 1 : 0);
     makeUp_->setCurrentIndex(static_cast<int>(draft.makeUp));
     note_->setText(QString::fromStdString(draft.note));
+    stays_->show(draft);
     follow();
 }
 
@@ -203,6 +199,7 @@ void DraftForm::read(BatchDraft& draft) const {
     draft.catchRule = rule <= 0 ? std::nullopt : std::optional(static_cast<CatchRule>(rule - 1));
     draft.makeUp = static_cast<MakeUpPlan>(makeUp_->currentIndex());
     draft.note = note_->text().toStdString();
+    stays_->read(draft);
 }
 
 std::optional<DraftForm::Wish> DraftForm::wish() const {
@@ -258,6 +255,7 @@ void DraftForm::follow() {
     larvaFrom_->setEnabled(aged);
     larvaTo_->setEnabled(aged);
     makeUp_->setEnabled(hasGraft(start));
+    stays_->setMating(static_cast<Mating>(mating_->currentIndex()));
     tellSteps();
 }
 

@@ -14,6 +14,8 @@ class QSpinBox;
 
 namespace tenthday {
 
+class StaysForm;
+
 class DraftForm : public QWidget {
     Q_OBJECT
 
@@ -52,6 +54,8 @@ public:
     [[nodiscard]] QSpinBox& larvaTo() { return *larvaTo_; }
     [[nodiscard]] QComboBox& method() { return *method_; }
     [[nodiscard]] QComboBox& makeUp() { return *makeUp_; }
+    [[nodiscard]] QComboBox& mating() { return *mating_; }
+    [[nodiscard]] StaysForm& stays() { return *stays_; }
 
 Q_SIGNALS:
     void changed();
@@ -81,6 +85,7 @@ private:
     QComboBox* method_;
     QLabel* steps_;
     QComboBox* mating_;
+    StaysForm* stays_;
     QComboBox* catchRule_;
     QComboBox* makeUp_;
     QLineEdit* note_;

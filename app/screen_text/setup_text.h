@@ -12,7 +12,17 @@
 namespace tenthday::setup_text {
 
 /// The kinds of things, in the order of the page.
-enum class Kind : std::uint8_t { Yards, Boxes, Builders, Queens, Methods, DaysOff, Seasons };
+enum class Kind : std::uint8_t {
+    Yards,
+    Boxes,
+    Builders,
+    Queens,
+    Methods,
+    Drones,
+    YardNotes,
+    DaysOff,
+    Seasons
+};
 /// "Yards".
 [[nodiscard]] QString kindName(Kind kind);
 /// "Yards (3)".
@@ -47,7 +57,7 @@ enum class Name : std::uint8_t {
     LayoutFrom,
     From,
     Until,
-    BuilderKind,
+    Kind,
     OpenRoom,
     SealedRoom,
     Born,
@@ -58,7 +68,11 @@ enum class Name : std::uint8_t {
     Steps,
     UsedBy,
     Days,
-    Batches
+    Batches,
+    Day,
+    Stage,
+    Colonies,
+    MatureBy
 };
 [[nodiscard]] QString name(Name name);
 

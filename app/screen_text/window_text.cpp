@@ -102,7 +102,7 @@ QString kindName(const QString& kind) {
         {"weather", Words::tr("Weather by day")},
         {"climate", Words::tr("Weather by month")},
         {"drones", Words::tr("Drones seen")},
-        {"yardnotes", Words::tr("Flow, dearth and robbing")},
+        {"yardnotes", Words::tr("Flow and dearth")},
         {"matings", Words::tr("Mating stations and insemination")},
         {"owntasks", Words::tr("Own tasks")},
         {"ticks", Words::tr("Ticks of tasks")},

@@ -27,7 +27,7 @@ class BuilderSetup : public RowKind<Builder> {
 public:
     [[nodiscard]] setup_text::Kind kind() const override { return setup_text::Kind::Builders; }
     [[nodiscard]] QStringList columns() const override {
-        return {setup_text::name(Name::Label), setup_text::name(Name::BuilderKind),
+        return {setup_text::name(Name::Label), setup_text::name(Name::Kind),
                 setup_text::name(Name::Yard),  setup_text::name(Name::OpenRoom),
                 setup_text::name(Name::From),  setup_text::name(Name::Until),
                 setup_text::name(Name::Note)};
@@ -35,11 +35,10 @@ public:
     [[nodiscard]] std::vector<ListRow> rows(const Snapshot& book) const override {
         std::vector<ListRow> rows;
         for (const auto& builder : ordered(book)) {
-            const auto yard = book.find(builder->yard);
             rows.push_back({builder->id.uuid,
                             {nameOf(*builder), chart_text::builderKind(builder->kind),
-                             yard ? QString::fromStdString(yard->label) : QString(),
-                             roomWords(book, *builder), setup_text::day(builder->from),
+                             yardName(book, builder->yard), roomWords(book, *builder),
+                             setup_text::day(builder->from),
                              builder->until ? setup_text::day(*builder->until) : QString(),
                              QString::fromStdString(builder->note)}});
         }
@@ -53,7 +52,7 @@ public:
                              static_cast<int>(i)});
         const auto unit = setup_text::cellsUnit();
         return {{FieldKind::Text, setup_text::name(Name::Label), true},
-                {FieldKind::Choice, setup_text::name(Name::BuilderKind), true, kinds},
+                {FieldKind::Choice, setup_text::name(Name::Kind), true, kinds},
                 {FieldKind::Choice, setup_text::name(Name::Yard), true, choicesOf<Yard>(book)},
                 {FieldKind::Number, setup_text::name(Name::OpenRoom), false, {}, 0, 9999, unit},
                 {FieldKind::Number, setup_text::name(Name::SealedRoom), false, {}, 0, 9999, unit},
@@ -89,10 +88,7 @@ public:
     [[nodiscard]] std::optional<FieldFault> fault(const Snapshot& book,
                                                   const Draft& draft) const override {
         if (auto taken = takenLabel(book, draft, Label)) return taken;
-        const auto until = toDay(draft.values[Until]);
-        if (until && *until < *toDay(draft.values[From]))
-            return FieldFault{Until, setup_text::endsTooEarly()};
-        return std::nullopt;
+        return endsTooEarly(draft, From, Until);
     }
     [[nodiscard]] Result<ChangeSet> save(const Snapshot& book, const Draft& draft) const override {
         const auto& values = draft.values;

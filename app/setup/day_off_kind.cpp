@@ -36,14 +36,11 @@ public:
         return {fromDay(off->from), fromDay(off->until), fromText(off->note)};
     }
     void follow(const Snapshot&, Draft& draft, std::size_t field) const override {
-        const auto from = toDay(draft.values[From]);
-        const auto until = toDay(draft.values[Until]);
-        if (field == From && from && until && *until < *from) draft.values[Until] = fromDay(from);
+        if (field == From) untilNotBefore(draft, From, Until);
     }
     [[nodiscard]] std::optional<FieldFault> fault(const Snapshot&,
                                                   const Draft& draft) const override {
-        if (*toDay(draft.values[From]) <= *toDay(draft.values[Until])) return std::nullopt;
-        return FieldFault{Until, setup_text::endsTooEarly()};
+        return endsTooEarly(draft, From, Until);
     }
     [[nodiscard]] Result<ChangeSet> save(const Snapshot& book, const Draft& draft) const override {
         DayOff off = rowOf(book, draft);

@@ -4,9 +4,16 @@
 #include <map>
 
 #include "base/natural_order.h"
+#include "screen_text/yard_text.h"
 #include "setup/setup_kind.h"
 
 namespace tenthday {
+
+/// The yard's label, for a cell.
+[[nodiscard]] inline QString yardName(const Snapshot& book, Id<Yard> id) {
+    const auto yard = book.find(id);
+    return yard ? QString::fromStdString(yard->label) : QString();
+}
 
 template <class Row>
 class RowKind : public SetupKind {
@@ -15,7 +22,7 @@ public:
         if (ids.empty()) return setup_text::newThing(kind());
         if (ids.size() > 1) return setup_text::things(kind(), static_cast<int>(ids.size()));
         const auto row = find(book, ids);
-        return row ? setup_text::thing(kind(), nameOf(*row)) : QString();
+        return row ? setup_text::thing(kind(), fullName(book, *row)) : QString();
     }
     [[nodiscard]] std::vector<Use> uses(const Snapshot& book,
                                         const std::vector<Uuid>& ids) const override {
@@ -65,20 +72,35 @@ protected:
         fresh.id = newId<Row>();
         return fresh;
     }
+    /// By its label; of what has none by its days.
     [[nodiscard]] static QString nameOf(const Row& row) {
-        if constexpr (std::is_same_v<Row, DayOff>)
+        if constexpr (requires { row.label; })
+            return QString::fromStdString(row.label);
+        else if constexpr (std::is_same_v<Row, YardNote>)
+            return yard_text::note(row.kind, row.from, row.until);
+        else if constexpr (requires { row.from; })
             return setup_text::dayOff(row.from, row.until);
         else
-            return QString::fromStdString(row.label);
+            return setup_text::day(row.day);
     }
-    /// All rows, as people order their labels.
+    /// With what a row alone cannot tell.
+    [[nodiscard]] static QString fullName(const Snapshot& book, const Row& row) {
+        if constexpr (
+            requires { row.yard; } && !requires { row.label; })
+            return yard_text::inYard(yardName(book, row.yard), nameOf(row));
+        else
+            return nameOf(row);
+    }
+    /// All rows, as people order their labels; those without one by their days.
     [[nodiscard]] static std::vector<Ptr<Row>> ordered(const Snapshot& book) {
         std::vector<Ptr<Row>> rows(book.all<Row>().begin(), book.all<Row>().end());
         std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) {
-            if constexpr (std::is_same_v<Row, DayOff>)
+            if constexpr (requires { a->label; })
+                return naturalLess(a->label, b->label);
+            else if constexpr (requires { a->from; })
                 return a->from < b->from;
             else
-                return naturalLess(a->label, b->label);
+                return a->day < b->day;
         });
         return rows;
     }
@@ -103,6 +125,19 @@ template <class Row>
         choices.push_back(
             {QString::fromStdString(row->label), QString::fromStdString(toText(row->id.uuid))});
     return choices;
+}
+
+/// A last day follows a first day that is set beyond it.
+inline void untilNotBefore(Draft& draft, std::size_t from, std::size_t until) {
+    const auto first = toDay(draft.values[from]);
+    const auto last = toDay(draft.values[until]);
+    if (first && last && *last < *first) draft.values[until] = fromDay(first);
+}
+[[nodiscard]] inline std::optional<FieldFault> endsTooEarly(const Draft& draft, std::size_t from,
+                                                            std::size_t until) {
+    const auto last = toDay(draft.values[until]);
+    if (!last || *toDay(draft.values[from]) <= *last) return std::nullopt;
+    return FieldFault{until, setup_text::endsTooEarly()};
 }
 
 /// A reference as a choice's value, and back; an empty text is none.

@@ -17,6 +17,7 @@ struct ListRow {
     QStringList cells;                  ///< a text per column
     std::optional<YearMark> mark = {};  ///< a queen's, shown as a dot
     int markColumn = 0;
+    QStringList tips = {};  ///< a cell's text is its own where none is given
 };
 
 /// What a form holds.
@@ -92,6 +93,8 @@ std::unique_ptr<SetupKind> boxKind();
 std::unique_ptr<SetupKind> builderKind();
 std::unique_ptr<SetupKind> queenKind();
 std::unique_ptr<SetupKind> methodKind();
+std::unique_ptr<SetupKind> dronesKind();
+std::unique_ptr<SetupKind> yardNoteKind();
 std::unique_ptr<SetupKind> dayOffKind();
 std::unique_ptr<SetupKind> seasonKind();
 

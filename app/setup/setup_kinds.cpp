@@ -9,6 +9,8 @@ std::vector<std::unique_ptr<SetupKind>> allSetupKinds() {
     kinds.push_back(builderKind());
     kinds.push_back(queenKind());
     kinds.push_back(methodKind());
+    kinds.push_back(dronesKind());
+    kinds.push_back(yardNoteKind());
     kinds.push_back(dayOffKind());
     kinds.push_back(seasonKind());
     return kinds;

@@ -36,7 +36,10 @@ int SetupModel::columnCount(const QModelIndex& parent) const {
 QVariant SetupModel::data(const QModelIndex& index, int role) const {
     const auto& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return row.cells.value(index.column()).simplified();
-    if (role == Qt::ToolTipRole) return row.cells.value(index.column());
+    if (role == Qt::ToolTipRole) {
+        const auto tip = row.tips.value(index.column());
+        return tip.isEmpty() ? row.cells.value(index.column()) : tip;
+    }
     if (role == Qt::DecorationRole && row.mark && index.column() == row.markColumn)
         return yearDot(*row.mark, look_);
     return {};

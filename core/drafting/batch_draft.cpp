@@ -10,8 +10,8 @@ namespace {
 template <class Row, class Member>
 std::vector<Ptr<Row>> inOrder(std::span<const Ptr<Row>> rows, Member member) {
     std::vector<Ptr<Row>> sorted(rows.begin(), rows.end());
-    std::sort(sorted.begin(), sorted.end(),
-              [&](const auto& a, const auto& b) { return (*a).*member < (*b).*member; });
+    std::stable_sort(sorted.begin(), sorted.end(),
+                     [&](const auto& a, const auto& b) { return (*a).*member < (*b).*member; });
     return sorted;
 }
 
@@ -161,6 +161,7 @@ BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id) {
         draft.start = Start::Graft;
         draft.note.clear();
         for (auto& bar : draft.bars) renew(snapshot, draft.method, day, bar);
+        for (auto& stay : draft.stays) stay.id = {};
     } else {
         draft.method = methodServed(snapshot, day);
         draft.makeUp = MakeUpPlan::WithoutOpenBrood;
@@ -175,6 +176,11 @@ BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id) {
                               buildersFor(snapshot, draft.method, day),
                               {}});
     return draft;
+}
+
+Day plannedGraft(const Snapshot& snapshot, const BatchDraft& draft) {
+    const auto begin = momentOf(draft.day, draft.hour);
+    return dayOf(reckonedGraft(draft.start, begin, snapshot.facts()));
 }
 
 BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> id) {
@@ -205,6 +211,9 @@ BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> id) {
     }
     for (const auto& share : snapshot.all<BatchShare>().of(id.uuid))
         draft.shares.emplace_back(share->yard, share->cells);
+    const Day graft = graftDay(snapshot, *batch);
+    for (const auto& stay : inOrder(snapshot.all<MatingStay>().of(id.uuid), &MatingStay::from))
+        draft.stays.push_back({stay->id, stay->yard, stay->from - graft, stay->until - graft});
     for (const auto& makeUp : makeUpsFor(snapshot, *batch))
         draft.makeUp = makeUp->openBrood || draft.makeUp == MakeUpPlan::WithOpenBrood
                            ? MakeUpPlan::WithOpenBrood

@@ -29,6 +29,16 @@ struct BarDraft {
     friend bool operator==(const BarDraft&, const BarDraft&) = default;
 };
 
+/// A stay at a mating station, or days of insemination. Its days count from the graft's, so that
+/// they move with the batch.
+struct StayDraft {
+    Id<MatingStay> id;             ///< as in the book; none: not there yet
+    std::optional<Id<Yard>> yard;  ///< the station; none for insemination
+    Days from{0};                  ///< brought there; first insemination
+    Days until{0};                 ///< fetched back; last insemination; not before `from`
+    friend bool operator==(const StayDraft&, const StayDraft&) = default;
+};
+
 struct BatchDraft {
     Id<Batch> id;  ///< of a batch there is, or of the one to come
     std::string label;
@@ -44,17 +54,28 @@ struct BatchDraft {
     std::vector<BarDraft> bars;
     MakeUpPlan makeUp = MakeUpPlan::None;
     std::vector<std::pair<Id<Yard>, Cells>> shares;  ///< planned cells by yard
+    std::vector<StayDraft> stays;                    ///< in the order of their days
     friend bool operator==(const BatchDraft&, const BatchDraft&) = default;
 };
 
-/// A further batch: the next free label, the method, bars, builders, yards and make-up of the
-/// newest batch before the day; in a book without batches the first method and the first builders
-/// that serve it.
+/// A further batch: the next free label, the method, bars, builders, yards, days for mating and
+/// make-up of the newest batch before the day; in a book without batches the first method and the
+/// first builders that serve it.
 [[nodiscard]] BatchDraft newDraft(const Snapshot& snapshot, Day day, Id<Batch> id);
 /// A batch there is, as a draft. Its id must be one of the snapshot's. Once the graft is recorded
 /// (isGrafted), start, hour, larvae and method no longer change, and a new day moves only what is
 /// planned ahead.
 [[nodiscard]] BatchDraft draftOf(const Snapshot& snapshot, Id<Batch> batch);
+
+/// The day from which the days of a draft's stays count: its graft as planned.
+[[nodiscard]] Day plannedGraft(const Snapshot& snapshot, const BatchDraft& draft);
+
+/// Days that serve the draft's way of mating. At a station: from the day before the earliest
+/// virgins are due to fly until a week after the latest are, a week to spare for weather (common
+/// practice), but no longer than they can mate; the yard is that of the newest stay in the book. By
+/// insemination: the day on which half the virgins are as old as `insemination_age_d`. None for
+/// open mating, and where the draft is refused.
+[[nodiscard]] std::vector<StayDraft> usualStays(const Snapshot& snapshot, const BatchDraft& draft);
 
 /// The newest count of started cells of one bar, or null; `alone`: one of the whole batch counts
 /// as its lone bar's.
@@ -82,7 +103,8 @@ struct Repeat {
 };
 
 /// The edit that makes the book say what the draft says: a new batch, or a changed one; with its
-/// bars, builders, yards, planned make-ups and counted takes, and the batches that repeat it.
+/// bars, builders, yards, days for mating, planned make-ups and counted takes, and the batches that
+/// repeat it.
 /// What is planned around it moves along with its graft. A bar that is gone takes its counts with
 /// it; takes counted bar by bar replace a count of the whole batch. A start without a graft has no
 /// make-up. Empty when the book says so already. Refused where the records refuse it, in their

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "calendar/iso_week.h"
+#include "drafting/draft_writers.h"
 
 namespace tenthday {
 namespace {
@@ -33,22 +34,10 @@ std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<
     return fresh;
 }
 
-/// Ids of rows that are never saved.
-IdSource passingIds() {
-    return [next = std::uint64_t{0}]() mutable { return Uuid{~std::uint64_t{0}, ++next}; };
-}
-
 Snapshot withoutBatch(const Snapshot& snapshot, Id<Batch> id) {
     const auto gone = deleteBatch(snapshot, id);
     auto rest = gone ? applied(snapshot, gone.value()) : Result<Snapshot>(snapshot);
     return rest ? std::move(rest).value() : snapshot;
-}
-
-Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
-                           const Repeat& repeat = {}) {
-    const auto changes = changesOf(snapshot, draft, repeat, passingIds());
-    if (!changes) return changes.error();
-    return applied(snapshot, changes.value());
 }
 
 /// The day, before today, of a make-up that the edit plans or moves there.

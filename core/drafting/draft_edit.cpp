@@ -95,6 +95,7 @@ Result<void> write(EditSequence& edit, const BatchDraft& wished, const IdSource&
     const auto builders = firstBuilders(edit.snapshot(), draft.id);
     if (auto done = edit.add(rowEdit(edit.snapshot(), draft)); !done) return done;
     if (auto done = edit.add(partsEdit(edit.snapshot(), draft, newId)); !done) return done;
+    if (auto done = edit.add(stayEdit(edit.snapshot(), draft, old, newId)); !done) return done;
     // A make-up the user has not touched stays as it is, whatever its kind.
     if (!old || old->makeUp != draft.makeUp || old->start != draft.start ||
         graftMoved(edit.snapshot(), draft, before) ||
@@ -119,6 +120,7 @@ Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft, c
     if (auto done = write(edit, draft, newId); !done) return done.error();
     auto next = draft;
     for (auto& bar : next.bars) bar.taken.reset(), bar.number = 0;
+    for (auto& stay : next.stays) stay.id = {};
     for (std::int32_t i = 0; i < repeat.more; ++i) {
         next.id = {newId()};
         next.label = nextLabel(edit.snapshot());
@@ -127,6 +129,16 @@ Result<ChangeSet> changesOf(const Snapshot& snapshot, const BatchDraft& draft, c
     }
     return snapshot.find(draft.id) ? edit.changes(Verb::EditBatch, draft.label, {})
                                    : edit.changes(Verb::PlanBatch, draft.label, draft.day);
+}
+
+Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
+                           const Repeat& repeat) {
+    const IdSource passing = [next = std::uint64_t{0}]() mutable {
+        return Uuid{~std::uint64_t{0}, ++next};
+    };
+    const auto changes = changesOf(snapshot, draft, repeat, passing);
+    if (!changes) return changes.error();
+    return applied(snapshot, changes.value());
 }
 
 Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {

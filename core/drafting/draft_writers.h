@@ -1,5 +1,5 @@
-/// @file draft_writers.h  The parts of a draft's edit: each looks at a snapshot that has the
-/// batch's row, and gives the rows of its part. Within this room.
+/// @file draft_writers.h  A draft tried out, and the parts of its edit: each looks at a snapshot
+/// that has the batch's row, and gives the rows of its part. Within this room.
 #pragma once
 #include <set>
 
@@ -22,10 +22,20 @@ void put(ChangeSet& changes, const Ptr<Row>& before, Row row, const IdSource& ne
     changes.add(std::move(row));
 }
 
+/// The snapshot with a draft in it, under ids that are never saved.
+[[nodiscard]] Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
+                                         const Repeat& repeat = {});
+
 /// Bars, where they stand, and the cells of each yard, of a draft whose bars have their numbers. A
 /// bar that is gone takes its counts with it. A yard with no cells has no row.
 [[nodiscard]] ChangeSet partsEdit(const Snapshot& snapshot, const BatchDraft& draft,
                                   const IdSource& newId);
+
+/// Days for mating as the draft says. One that is past and was not changed stays as it is, wherever
+/// the batch moves.
+/// @param before  the draft's batch as it was, if it was there
+[[nodiscard]] ChangeSet stayEdit(const Snapshot& snapshot, const BatchDraft& draft,
+                                 const std::optional<BatchDraft>& before, const IdSource& newId);
 
 /// How it was before the edit.
 struct MakeUpsUntil {

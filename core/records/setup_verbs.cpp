@@ -10,10 +10,12 @@ namespace {
 
 template <class Row>
 std::string nameOf(const Row& row) {
-    if constexpr (std::is_same_v<Row, DayOff>)
+    if constexpr (requires { row.label; })
+        return row.label;
+    else if constexpr (requires { row.from; })
         return toText(row.from);
     else
-        return row.label;
+        return toText(row.day);
 }
 
 template <class Row>
@@ -155,6 +157,8 @@ template Result<ChangeSet> saveRow(const Snapshot&, Builder);
 template Result<ChangeSet> saveRow(const Snapshot&, Queen);
 template Result<ChangeSet> saveRow(const Snapshot&, DayOff);
 template Result<ChangeSet> saveRow(const Snapshot&, Season);
+template Result<ChangeSet> saveRow(const Snapshot&, DroneSighting);
+template Result<ChangeSet> saveRow(const Snapshot&, YardNote);
 template std::string freeLabel<Method>(const Snapshot&, const std::string&);
 template std::string freeLabel<Season>(const Snapshot&, const std::string&);
 template std::string freeLabel<Yard>(const Snapshot&, const std::string&);
@@ -166,5 +170,7 @@ template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Queen>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Method>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<DayOff>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Season>);
+template Result<ChangeSet> deleteWhole(const Snapshot&, Id<DroneSighting>);
+template Result<ChangeSet> deleteWhole(const Snapshot&, Id<YardNote>);
 
 }  // namespace tenthday

@@ -5,8 +5,9 @@
 
 namespace tenthday {
 
-/// Keeps a row: a new one, or another content of the one with its id. For Yard, Builder, Queen and
-/// DayOff. Refused, naming table and column, where the row breaks a rule.
+/// Keeps a row: a new one, or another content of the one with its id. For Yard, Builder, Queen,
+/// DayOff, Season, DroneSighting and YardNote. Refused, naming table and column, where the row
+/// breaks a rule.
 template <class Row>
 [[nodiscard]] Result<ChangeSet> saveRow(const Snapshot& snapshot, Row row);
 

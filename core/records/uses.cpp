@@ -100,6 +100,8 @@ template std::vector<Use> usesOf(const Snapshot&, Id<Method>);
 template std::vector<Use> usesOf(const Snapshot&, Id<Queen>);
 template std::vector<Use> usesOf(const Snapshot&, Id<DayOff>);
 template std::vector<Use> usesOf(const Snapshot&, Id<Season>);
+template std::vector<Use> usesOf(const Snapshot&, Id<DroneSighting>);
+template std::vector<Use> usesOf(const Snapshot&, Id<YardNote>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Yard>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Box>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Builder>);
@@ -107,5 +109,7 @@ template std::vector<RowChange> erasures(const Snapshot&, Id<Method>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Queen>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<DayOff>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Season>);
+template std::vector<RowChange> erasures(const Snapshot&, Id<DroneSighting>);
+template std::vector<RowChange> erasures(const Snapshot&, Id<YardNote>);
 
 }  // namespace tenthday

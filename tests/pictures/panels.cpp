@@ -6,12 +6,15 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QListWidget>
+#include <QScrollArea>
 #include <QSettings>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include "batches/batch_editor.h"
+#include "batches/draft_form.h"
+#include "batches/stays_form.h"
 #include "batches/week_table.h"
 #include "book/book_file.h"
 #include "book/new_book.h"
@@ -68,6 +71,32 @@ QWidget* editor(MainWindow& window, bool isNew) {
     editor->resize(1350, 720);
     (void)QTest::qWaitFor([&] { return !editor->nearest().empty(); }, kPatience);
     return editor;
+}
+
+/// The editor with days for mating, scrolled to where they stand.
+QWidget* mated(MainWindow& window, Mating mating) {
+    auto* shown = qobject_cast<BatchEditor*>(editor(window, true));
+    auto& form = shown->form();
+    form.mating().setCurrentIndex(static_cast<int>(mating));
+    (void)QTest::qWaitFor([&] { return form.stays().count() == 1; }, kPatience);
+    QTest::qWait(200);
+    for (auto* area : shown->findChildren<QScrollArea*>())
+        if (area->isAncestorOf(&form)) area->ensureWidgetVisible(&form.stays(), 0, 100);
+    return shown;
+}
+
+/// Notes of every kind, the last one open.
+QWidget* flowAndDearth(MainWindow& window) {
+    const auto yard = *window.desk()->snapshot().all<Yard>().begin();
+    ChangeSet changes;
+    const auto note = [&](std::uint64_t n, YardNoteKind kind, const char* from, const char* until) {
+        changes.add(YardNote{{Uuid{1, n}}, 1, yard->id, kind, day(from), day(until), {}});
+    };
+    note(1, YardNoteKind::Flow, "2027-05-08", "2027-06-04");
+    note(2, YardNoteKind::Dearth, "2027-06-20", "2027-07-02");
+    note(3, YardNoteKind::Robbing, "2027-07-01", "2027-07-01");
+    (void)window.desk()->apply(changes);
+    return setUp(window, setup_text::Kind::YardNotes);
 }
 
 QWidget* why(MainWindow& window) {
@@ -135,9 +164,13 @@ const std::vector<Panel>& panels() {
         {at("set-up-builders"), true, [](MainWindow& w) { return setUp(w, Kind::Builders); }},
         {at("set-up-queens"), true, [](MainWindow& w) { return setUp(w, Kind::Queens); }},
         {at("set-up-methods"), true, [](MainWindow& w) { return setUp(w, Kind::Methods); }},
+        {at("set-up-drones"), true, [](MainWindow& w) { return setUp(w, Kind::Drones); }},
+        {at("set-up-flow"), true, flowAndDearth},
         {at("set-up-days-off"), true, [](MainWindow& w) { return setUp(w, Kind::DaysOff); }},
         {at("plan-a-batch"), true, [](MainWindow& w) { return editor(w, true); }},
         {at("change-a-batch"), true, [](MainWindow& w) { return editor(w, false); }},
+        {at("mating-station"), true, [](MainWindow& w) { return mated(w, Mating::Station); }},
+        {at("insemination"), true, [](MainWindow& w) { return mated(w, Mating::Insemination); }},
         {at("why-this-day"), true, why},
         {at("week-sheet"), true, weekSheet},
         {at("restore"), true,

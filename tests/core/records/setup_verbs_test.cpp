@@ -223,5 +223,25 @@ TEST(Retire, ABuilderAndABreederEndTheDayBefore) {
     EXPECT_FALSE(retireBuilder(before, maker.builderId("Box"), day("2026-01-01")));
 }
 
+TEST(SaveRow, KeepsWhatIsNotedOfAYard) {
+    const auto maker = season();
+    const auto before = maker.snapshot();
+    const DroneSighting seen{
+        id<DroneSighting>(1), 1, maker.yardId("Mill"), day("2027-05-02"), DroneStage::Eggs, {}, {}};
+    const auto drones = after(before, saveRow(before, seen));
+    EXPECT_EQ(drones.all<DroneSighting>().size(), 1U);
+    YardNote note{
+        id<YardNote>(1),   1, maker.yardId("Mill"), YardNoteKind::Robbing, day("2027-07-20"),
+        day("2027-07-22"), {}};
+    const auto both = after(drones, saveRow(drones, note));
+    EXPECT_TRUE(after(both, deleteWhole(both, seen.id)).all<DroneSighting>().empty());
+    EXPECT_TRUE(after(both, deleteWhole(both, note.id)).all<YardNote>().empty());
+    note.until = day("2027-07-19");
+    EXPECT_EQ(refusal(saveRow(both, note)), "yard_note.until_day: ends before it begins");
+    auto many = seen;
+    many.colonies = 1000;
+    EXPECT_EQ(refusal(saveRow(both, many)), "drone_sighting.colonies: 0 to 999 is needed");
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -234,6 +234,35 @@ Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const Eve
     return changes;
 }
 
+Result<ChangeSet> enterAll(const Outlook& outlook, const std::vector<const EveningRow*>& rows,
+                           const EveningInput& input, const IdSource& newId) {
+    ChangeSet all{Verb::RecordOutcome, {}, input.day, {}};
+    for (const auto* row : rows) {
+        auto one = enter(outlook, *row, input, newId);
+        if (!one) return one.error();
+        if (all.subject.empty()) all.verb = one.value().verb, all.subject = one.value().subject;
+        for (auto& change : one.value().rows) all.rows.push_back(std::move(change));
+    }
+    return all;
+}
+
+EveningInput inputOf(const EveningRow& row) {
+    EveningInput input;
+    if (row.entry == EveningEntry::Placed && row.placed) {
+        input.day = row.placed->day;
+        input.hour = row.placed->hour;
+    } else if (row.seen) {
+        input.day = row.seen->day;
+        input.hour = row.seen->hour;
+        if (row.seen->count) input.count = row.seen->count->value;
+        input.note = row.seen->note;
+        input.look = row.look();
+    } else if (row.done) {
+        input.day = *row.done;
+    }
+    return input;
+}
+
 ChangeSet takeBack(const Outlook& outlook, const EveningRow& row) {
     if (row.entry == EveningEntry::Tick) return tick(outlook.snapshot, row.task, {}, {});
     ChangeSet changes{Verb::RecordOutcome, row.task.subjectLabel, {}, {}};

@@ -49,6 +49,14 @@ struct Refusal {
 [[nodiscard]] Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row,
                                       const EveningInput& input, const IdSource& newId);
 
+/// The same for several rows as one edit; refused as a whole where one cannot be true.
+[[nodiscard]] Result<ChangeSet> enterAll(const Outlook& outlook,
+                                         const std::vector<const EveningRow*>& rows,
+                                         const EveningInput& input, const IdSource& newId);
+
+/// What a filled row holds, as it would be entered again: to correct its hour or note.
+[[nodiscard]] EveningInput inputOf(const EveningRow& row);
+
 /// Takes back what the row holds. Empty where it holds nothing. A cell that went in is planned for
 /// its nuc again.
 [[nodiscard]] ChangeSet takeBack(const Outlook& outlook, const EveningRow& row);

@@ -416,5 +416,33 @@
             <numerusform>hard frost about %1; one round of her own bees, the last chance, takes %Ln days from the graft</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>No flying day on the %Ln day(s) before.</source>
+        <translation>
+            <numerusform>No flying day on the %Ln day before.</numerusform>
+            <numerusform>No flying day on the %Ln days before.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln virgin(s) wait(s) for a flying day.</source>
+        <translation>
+            <numerusform>%Ln virgin waits for a flying day.</numerusform>
+            <numerusform>%Ln virgins wait for a flying day.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>For %Ln of them the last useful day is %1.</source>
+        <translation>
+            <numerusform>For %Ln of them the last useful day is %1.</numerusform>
+            <numerusform>For %Ln of them the last useful day is %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation>
+            <numerusform>%Ln day</numerusform>
+            <numerusform>%Ln days</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -126,6 +126,10 @@ QString chance(std::optional<double> chance) {
     return chance ? nuc_text::percent(*chance) : Words::tr("not known");
 }
 
+QString nextLook(const WaitingVirgin& virgin) {
+    return virgin.look ? weekdayAndDay(*virgin.look) : Words::tr("none");
+}
+
 QString advice(const WaitingVirgin& virgin) {
     switch (virgin.advice) {
         case VirginAdvice::Wait:

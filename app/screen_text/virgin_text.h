@@ -28,6 +28,8 @@ namespace tenthday::virgin_text {
 [[nodiscard]] QString meanFlown(std::optional<double> days);
 /// "?" where no weather is known.
 [[nodiscard]] QString chance(std::optional<double> chance);
+/// "Thu 3 Jun"; "none" once she is given up.
+[[nodiscard]] QString nextLook(const WaitingVirgin& virgin);
 /// "look Thu 3 Jun", "recell Tue 8 Jun".
 [[nodiscard]] QString advice(const WaitingVirgin& virgin);
 /// The advice in one word.

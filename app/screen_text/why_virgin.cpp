@@ -1,6 +1,7 @@
 #include "screen_text/why_virgin.h"
 
-#include "screen_text/chart_text.h"
+#include <algorithm>
+
 #include "screen_text/dates.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/virgin_text.h"

@@ -62,7 +62,7 @@ QString VirginsModel::text(const WaitingVirgin& virgin, int column) const {
         case Still:
             return virgin_text::chance(virgin.still);
         case NextLook:
-            return virgin.look ? weekdayAndDay(*virgin.look) : QStringLiteral("–");
+            return virgin_text::nextLook(virgin);
         default:
             return virgin_text::advice(virgin);
     }

@@ -22,6 +22,7 @@
 #include "week/tick_delegate.h"
 
 namespace tenthday {
+
 WeekPage::WeekPage(Desk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),

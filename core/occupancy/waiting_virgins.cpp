@@ -225,7 +225,8 @@ private:
             auto [at, isNew] = inYard.try_emplace({dayOf(timeline.graft), virgin.round->batch});
             auto& group = at->second;
             if (isNew)
-                group = {virgin.round->batch, virgin.yard, 0, virgin.age, virgin.age, 0, 0, 0, {}};
+                group = {
+                    virgin.round->batch, virgin.yard, 0, virgin.age, virgin.age, 0.0, 0.0, 0.0, {}};
             ++group.nucs;
             group.youngest = std::min(group.youngest, virgin.age);
             group.oldest = std::max(group.oldest, virgin.age);

@@ -10,7 +10,7 @@
 namespace tenthday {
 
 /// What to do with such a nuc.
-enum class VirginAdvice {
+enum class VirginAdvice : std::uint8_t {
     Wait,    ///< her first look is not due
     Look,    ///< on `look`: today, or once enough of such virgins can have eggs
     Recell,  ///< she is given up, and a ripe cell comes while her bees can still take one
@@ -23,7 +23,7 @@ struct TokensOf<VirginAdvice> {
 };
 
 /// Why that is the advice.
-enum class VirginReason {
+enum class VirginReason : std::uint8_t {
     LookNotDue,       ///< younger than at the first look
     EggsDue,          ///< enough of those that will lay have eggs by that day
     FewFlyingDays,    ///< the look has to wait for flying days
@@ -81,8 +81,8 @@ struct VirginGroup {
     std::int32_t nucs = 0;
     std::int32_t youngest = 0;    ///< d
     std::int32_t oldest = 0;      ///< d
-    double flown = 0;             ///< mean over its nucs
-    std::optional<double> mated;  ///< mean; none where one of them has none
+    std::optional<double> flown;  ///< means over its nucs; none where one of them has none
+    std::optional<double> mated;
     std::optional<double> still;
     std::array<std::int32_t, kTokenCount<VirginAdvice>> advised{};  ///< nucs by advice
 };
@@ -111,7 +111,8 @@ struct WaitingVirgins {
 /// - *Look* on the first day by which the share likely_level of those that will lay has eggs.
 ///
 /// Inseminated batches do not wait for weather and are left out; those at a mating station count
-/// the days of their stay only. A nuc without a known place stands in no yard and is left out too.
+/// the days of their stay only. On days ahead a nuc is listed until its plan frees it; one whose
+/// box stands in no yard is left out.
 [[nodiscard]] WaitingVirgins waitingVirgins(const Snapshot& snapshot, const NucOutlook& nucs,
                                             const MatingTable& mating, Day day);
 

@@ -26,7 +26,7 @@ TEST_F(VirginsVerb, ListsOldestFirstWithChancesAndAdvice) {
             EXPECT_LT(hope, 10.1);
         }
     }
-    // Batch 703 was grafted on 16 May; the cold week before 2 June gave its virgins no flying day.
+    // Grafted on 22 May, its cells emerge on that day.
     EXPECT_EQ(rows.back().at("batch"), "704");
 }
 
@@ -44,7 +44,7 @@ TEST_F(VirginsVerb, WithoutWeatherChancesAreEmpty) {
            "label,yard,yard_from,layout,layout_from\nN1,Mill,2027-04-01,7,2027-04-01\n");
     import(book, "stockings", "box,side,day,open_brood\nN1,-,2027-05-12,yes\n");
     import(book, "batches", "label,start,day,hour\n1,graft,2027-05-04,14\n");
-    import(book, "placements", "batch,box,side,target,day,done\n1,N1,-,nuc,2027-05-14,yes\n");
+    import(book, "placements", "batch,box,side,day,done\n1,N1,-,2027-05-14,yes\n");
     const auto rows =
         rowsOf(answer({"virgins", book, "--today", "2027-05-28", "--on", "2027-05-28"}));
     ASSERT_EQ(rows.size(), 1U);

@@ -13,6 +13,7 @@
 #include "app/book/book_fixture.h"
 #include "book/backups.h"
 #include "chart/season_chart.h"
+#include "exchange/example.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
@@ -405,7 +406,9 @@ TEST_F(MainWindowTest, TheWeatherIsAPage) {
 }
 
 TEST_F(MainWindowTest, FromTheVirginsEnterGoesToTheNucOnItsPage) {
-    actions().openExample->trigger();
+    const auto path = at(QStringLiteral("season.tenthday"));
+    ASSERT_TRUE(createBook(path, exampleContent(), test::fixedOptions()).ok());
+    window_->start(path);
     window_->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     window_->chart()->setChosenDay(day("2027-06-01"));

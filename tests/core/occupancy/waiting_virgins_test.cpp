@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "exchange/example.h"
 #include "support/season_maker.h"
@@ -37,8 +39,12 @@ protected:
     SeasonMaker& cold(Day from, Day until) { return maker_.weather(text(from), text(until), 10); }
     SeasonMaker& warm(Day from, Day until) { return maker_.weather(text(from), text(until), 24); }
 
+    /// On that day, were it today.
     WaitingVirgins on(Day day) {
-        outlook_ = maker_.outlook();
+        auto snapshot = maker_.snapshot();
+        snapshot.setToday(day);
+        OutlookMemo memo;
+        outlook_ = outlookOf(snapshot, memo);
         return waitingVirgins(outlook_->snapshot, outlook_->nucs, *outlook_->mating, day);
     }
     /// The virgin of N1, the only one listed.
@@ -113,7 +119,7 @@ TEST_F(WaitingVirginsTest, ThreeFlyingDaysAtEightToTenDaysOfAge) {
     EXPECT_EQ(text(*then.look), text(atAge(14))) << "first look (S49)";
     const auto after = virgin(atAge(11));
     EXPECT_NEAR(*after.mated, 1, 1e-12);
-    EXPECT_EQ(after.flown(), 3);
+    EXPECT_NEAR(*after.flown(), 3, 1e-12);
     // The first look is due and nobody has looked: look, whatever her age.
     const auto due = virgin(atAge(25));
     EXPECT_EQ(due.advice, VirginAdvice::Look);
@@ -316,26 +322,30 @@ TEST_F(ExampleVirgins, ChancesAreThoseOfTheSlowWay) {
     int compared = 0;
     for (Day on = day("2027-05-16"); on <= day("2027-07-20"); on += Days{3}) {
         const auto all = waitingVirgins(outlook_->snapshot, outlook_->nucs, *outlook_->mating, on);
+        std::set<Id<Batch>> batches;  // nucs of one batch are alike
         for (const auto& virgin : all.nucs) {
+            if (!batches.insert(virgin.round->batch).second) continue;
             const auto& timeline = *virgin.round->timeline;
+            const auto& emerged = timeline.clock.emerged();
+            std::map<Day, double> shares;
+            for (int hour = 200; hour < 400; ++hour)
+                shares[dayOf(hoursAfter(timeline.graft, hour))] +=
+                    emerged.by(hour + 1) - emerged.by(hour);
             double mated = 0;
             double still = 0;
-            for (int hour = 200; hour < 400; ++hour) {
-                const auto& emerged = timeline.clock.emerged();
-                const double share = emerged.by(hour + 1) - emerged.by(hour);
+            for (const auto& [out, share] : shares) {
                 if (share < 1e-9) continue;
-                const auto [by, later] = slowly(dayOf(hoursAfter(timeline.graft, hour)), on);
-                mated += share * by;
-                still += share * later;
+                const auto chances = slowly(out, on);
+                mated += share * chances.first;
+                still += share * chances.second;
             }
             ASSERT_TRUE(virgin.mated);
             EXPECT_NEAR(*virgin.mated, mated, 1e-5) << text(on) << virgin.side->box->label;
             EXPECT_NEAR(*virgin.still, still, 1e-5) << text(on) << virgin.side->box->label;
             ++compared;
-            if (compared % 7 == 0) break;  // nucs of one batch are alike
         }
     }
-    EXPECT_GT(compared, 60);
+    EXPECT_GT(compared, 20);
 }
 
 TEST_F(ExampleVirgins, GroupsAddUpToTheList) {

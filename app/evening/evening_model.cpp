@@ -64,14 +64,13 @@ int EveningModel::filledCount() const {
                                           [](const auto& row) { return row.isFilled(); }));
 }
 int EveningModel::entryCount() const {
-    return static_cast<int>(std::count_if(page_.rows.begin(), page_.rows.end(), [](const auto& row) {
-        return row.entry != EveningEntry::None;
-    }));
+    return static_cast<int>(
+        std::count_if(page_.rows.begin(), page_.rows.end(),
+                      [](const auto& row) { return row.entry != EveningEntry::None; }));
 }
 int EveningModel::lateCount() const {
-    return static_cast<int>(std::count_if(page_.rows.begin(), page_.rows.end(), [](const auto& row) {
-        return row.late && row.isHead;
-    }));
+    return static_cast<int>(std::count_if(page_.rows.begin(), page_.rows.end(),
+                                          [](const auto& row) { return row.late && row.isHead; }));
 }
 
 int EveningModel::rowCount(const QModelIndex& parent) const {

@@ -79,10 +79,8 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
     // The editor is closed before the list is made anew.
     connect(model_, &EveningModel::countWished, this, &EveningView::enterCount,
             Qt::QueuedConnection);
-    connect(model_, &EveningModel::hourWished, this, &EveningView::enterHour,
-            Qt::QueuedConnection);
-    connect(model_, &EveningModel::noteWished, this, &EveningView::enterNote,
-            Qt::QueuedConnection);
+    connect(model_, &EveningModel::hourWished, this, &EveningView::enterHour, Qt::QueuedConnection);
+    connect(model_, &EveningModel::noteWished, this, &EveningView::enterNote, Qt::QueuedConnection);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &EveningView::tellCurrent);
     connect(&desk_, &Desk::shown, this, &EveningView::follow);
@@ -168,8 +166,8 @@ void EveningView::follow() {
     day_ = std::min(day_, desk_.snapshot().today());
     model_->show(desk_.outlook(), day_);
     head_->setText(evening_text::head(day_));
-    summary_->setText(evening_text::summary(model_->filledCount(), model_->entryCount(),
-                                            model_->lateCount()));
+    summary_->setText(
+        evening_text::summary(model_->filledCount(), model_->entryCount(), model_->lateCount()));
     const int found = before ? model_->find(*before) : model_->nextEmpty(-1);
     goTo(found >= 0 ? found : std::min(at, model_->rowCount() - 1));
     tellCurrent();
@@ -189,7 +187,7 @@ void EveningView::tellCurrent() {
                         (row->entry != EveningEntry::Count || row->expected.has_value()));
     takeBack_->setEnabled(can && row->isFilled());
     if (desk_.isReadOnly()) return told_->setText(evening_text::readOnly());
-    told_->setText(row == nullptr      ? QString()
+    told_->setText(row == nullptr    ? QString()
                    : row->isFilled() ? evening_text::filledHint()
                                      : evening_text::keys(*row));
 }
@@ -203,8 +201,7 @@ std::vector<const EveningRow*> EveningView::fitting(EveningEntry entry) const {
     return rows;
 }
 
-void EveningView::enterRows(const std::vector<const EveningRow*>& rows,
-                                  const EveningInput& input) {
+void EveningView::enterRows(const std::vector<const EveningRow*>& rows, const EveningInput& input) {
     if (rows.empty() || desk_.isReadOnly()) return;
     for (const auto* row : rows)
         if (const auto refusal = whyImpossible(*model_->outlook(), *row, input))

@@ -1,5 +1,5 @@
-/// @file evening_view.h  The evening page: the day's tasks in the sheet's order, filled by key. Each
-/// stroke is saved at once, so a half-filled page is kept.
+/// @file evening_view.h  The evening page: the day's tasks in the sheet's order, filled by key.
+/// Each stroke is saved at once, so a half-filled page is kept.
 #pragma once
 #include <QWidget>
 

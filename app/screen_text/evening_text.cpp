@@ -28,8 +28,8 @@ QString head(Day day) { return Words::tr("%1: what was done and seen").arg(longD
 
 QString summary(int filled, int rows, int late) {
     if (rows == 0) return empty();
-    const auto text = Words::tr("%1 of %2 entered")
-                          .arg(chart_text::number(filled), chart_text::number(rows));
+    const auto text =
+        Words::tr("%1 of %2 entered").arg(chart_text::number(filled), chart_text::number(rows));
     return late == 0 ? text
                      : Words::tr("%1  ·  %2").arg(text, Words::tr("%Ln late", nullptr, late));
 }
@@ -63,8 +63,7 @@ QString expected(const Outlook& outlook, const EveningRow& row) {
     if (row.late && row.isHead)
         return Words::tr("since %1: %2")
             .arg(weekdayAndDay(row.task.day), lateAdvice(row.task.key.rule));
-    if (row.entry == EveningEntry::Count && row.expected)
-        return chart_text::number(*row.expected);
+    if (row.entry == EveningEntry::Count && row.expected) return chart_text::number(*row.expected);
     if (row.entry == EveningEntry::Tick) return week_text::when(row.task, false);
     if (row.entry == EveningEntry::None && row.isHead && row.task.count > 0)
         return chart_text::number(row.task.count);
@@ -157,7 +156,8 @@ QString keys(const EveningRow& row) {
 }
 
 QString filledHint() {
-    return Words::tr("This is entered. Another key corrects it, Delete takes it back, Ctrl+Z undoes.");
+    return Words::tr(
+        "This is entered. Another key corrects it, Delete takes it back, Ctrl+Z undoes.");
 }
 
 QString refusal(const Refusal& refusal) {
@@ -179,19 +179,23 @@ QString refusal(const Refusal& refusal) {
         case Impossible::BeforeEmergence:
             return Words::tr("That cannot be: no queen of this batch is out before %1.").arg(day);
         case Impossible::TooYoung:
-            return Words::tr("That cannot be: no queen of this batch has flown before %1. Is it "
-                             "another queen?")
+            return Words::tr(
+                       "That cannot be: no queen of this batch has flown before %1. Is it "
+                       "another queen?")
                 .arg(day);
         case Impossible::NucHeld:
-            return Words::tr("That cannot be: the nuc holds another batch's cell or queen since %1. "
-                             "Enter first what became of her.")
+            return Words::tr(
+                       "That cannot be: the nuc holds another batch's cell or queen since %1. "
+                       "Enter first what became of her.")
                 .arg(day);
     }
     return {};
 }
 
 QString cannotSave() { return Words::tr("This could not be saved."); }
-QString readOnly() { return Words::tr("The book is open for reading only: nothing can be entered."); }
+QString readOnly() {
+    return Words::tr("The book is open for reading only: nothing can be entered.");
+}
 QString badHour() { return Words::tr("An hour is a whole number from 0 to 23."); }
 QString badCount() { return Words::tr("A whole number is needed."); }
 
@@ -208,8 +212,6 @@ QString causeHead() { return Words::tr("Why is she gone?"); }
 QString empty() { return Words::tr("Nothing was planned for this day, and nothing is late."); }
 QString takeBackButton() { return Words::tr("&Take back"); }
 QString asPlannedButton() { return Words::tr("As &expected"); }
-QString printHint() {
-    return Words::tr("Numbers and order are those of the week sheet.");
-}
+QString printHint() { return Words::tr("Numbers and order are those of the week sheet."); }
 
 }  // namespace tenthday::evening_text

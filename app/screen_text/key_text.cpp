@@ -10,6 +10,7 @@ QString onTheChart() { return Words::tr("On the season chart"); }
 QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
 QString onTheWeek() { return Words::tr("On the week"); }
 QString onTheWeather() { return Words::tr("On the weather"); }
+QString onTheEvening() { return Words::tr("On the evening page"); }
 QString onTheVirgins() { return Words::tr("On the virgins"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString planningABatch() { return Words::tr("Planning a batch"); }
@@ -55,6 +56,19 @@ std::vector<Key> weatherKeys() {
         {Words::tr("Up, Down"), Words::tr("the day after, the day before")},
         {Words::tr("F, N, Del"), Words::tr("queens flew, did not fly, nobody looked")},
         {Words::tr("F2, or type"), Words::tr("the usual weather of a month; Enter keeps it")},
+    };
+}
+
+std::vector<Key> eveningKeys() {
+    return {
+        {Words::tr("0 to 9"), Words::tr("a count; Enter alone: as expected")},
+        {Words::tr("E, L, S, V, N, X"),
+         Words::tr("eggs, larvae, sealed brood, virgin seen, none yet, gone")},
+        {Words::tr("Space, Enter"), Words::tr("done, in, caught")},
+        {Words::tr("Delete"), Words::tr("take back what was entered")},
+        {Words::tr("F2"), Words::tr("correct the count, the hour or the note")},
+        {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
+        {Words::tr("Home"), Words::tr("go to today")},
     };
 }
 

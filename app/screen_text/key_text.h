@@ -18,6 +18,7 @@ struct Key {
 [[nodiscard]] QString onTheWeek();
 [[nodiscard]] QString onTheWeather();
 [[nodiscard]] QString onTheVirgins();
+[[nodiscard]] QString onTheEvening();
 [[nodiscard]] QString onTheTradeNumbers();
 [[nodiscard]] QString planningABatch();
 [[nodiscard]] QString inTheSetUp();
@@ -28,6 +29,7 @@ struct Key {
 [[nodiscard]] std::vector<Key> weekKeys();
 [[nodiscard]] std::vector<Key> weatherKeys();
 [[nodiscard]] std::vector<Key> virginKeys();
+[[nodiscard]] std::vector<Key> eveningKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 [[nodiscard]] std::vector<Key> batchKeys();
 [[nodiscard]] std::vector<Key> setupKeys();

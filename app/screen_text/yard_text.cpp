@@ -91,6 +91,8 @@ QString noteKind(YardNoteKind kind) {
             return Words::tr("dearth");
         case YardNoteKind::Robbing:
             return Words::tr("robbing");
+        case YardNoteKind::Disease:
+            return Words::tr("disease hold");
     }
     return {};
 }

@@ -17,6 +17,7 @@
 #include "book/new_id.h"
 #include "book/restore.h"
 #include "chart/chart_desk_link.h"
+#include "evening/evening_view.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
@@ -119,6 +120,7 @@ void MainWindow::connectActions() {
     on(actions_.weekPage, [this] { showPage(week_); });
     on(actions_.weatherPage, [this] { showPage(weather_); });
     on(actions_.virginsPage, [this] { showPage(virgins_); });
+    on(actions_.eveningPage, [this] { showPage(evening_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -187,6 +189,7 @@ void MainWindow::dropPages() {
     week_ = nullptr;
     weather_ = nullptr;
     virgins_ = nullptr;
+    evening_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -206,6 +209,8 @@ void MainWindow::makePages() {
     addPage(weather_, actions_.weatherPage);
     virgins_ = new VirginsPage(*desk_);
     addPage(virgins_, actions_.virginsPage);
+    evening_ = new EveningView(*desk_);
+    addPage(evening_, actions_.eveningPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
@@ -226,6 +231,7 @@ void MainWindow::makePages() {
         showPage(nucs_);
         nucs_->choose(side);
     });
+    connect(week_, &WeekPage::dayChosen, evening_, &EveningView::setDay);
     connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
     connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);

@@ -21,6 +21,7 @@ class QStackedWidget;
 namespace tenthday {
 
 class BatchEditor;
+class EveningView;
 class FactsPage;
 class NucsPage;
 class SeasonChart;
@@ -66,6 +67,8 @@ public:
     [[nodiscard]] WeatherPage* weather() const { return weather_; }
     /// The page of virgins, or null.
     [[nodiscard]] VirginsPage* virgins() const { return virgins_; }
+    /// The evening page, or null.
+    [[nodiscard]] EveningView* evening() const { return evening_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
     /// The page of trade numbers, or null.
@@ -135,6 +138,7 @@ private:
     WeekPage* week_ = nullptr;
     WeatherPage* weather_ = nullptr;
     VirginsPage* virgins_ = nullptr;
+    EveningView* evening_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;

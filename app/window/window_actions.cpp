@@ -6,6 +6,7 @@
 #include <QToolBar>
 
 #include "screen_text/batch_text.h"
+#include "screen_text/evening_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -59,6 +60,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     weekPage = add(view, week_text::pageEntry(), {Qt::CTRL | Qt::Key_3});
     weatherPage = add(view, weather_text::pageEntry(), {Qt::CTRL | Qt::Key_4});
     virginsPage = add(view, virgin_text::pageEntry(), {Qt::CTRL | Qt::Key_5});
+    eveningPage = add(view, evening_text::pageEntry(), {Qt::CTRL | Qt::Key_6});
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
@@ -67,8 +69,8 @@ WindowActions::WindowActions(QMainWindow& window) {
     bar.setMovable(false);
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
-    for (auto* page :
-         {seasonPage, nucsPage, weekPage, weatherPage, virginsPage, setupPage, factsPage}) {
+    for (auto* page : {seasonPage, nucsPage, weekPage, weatherPage, virginsPage, eveningPage,
+                       setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -116,10 +118,11 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 }
 
 void WindowActions::setHasBook(bool has) {
-    for (auto* action : {closeBook, saveCopy,   restoreBackup, importList, exportList,  weekSheet,
-                         zoomIn,    zoomOut,    wholeSeason,   goToToday,  eachNuc,     planBatch,
-                         editBatch, seasonPage, nucsPage,      weekPage,   weatherPage, virginsPage,
-                         setupPage, factsPage,  newTask,       whyThisDay})
+    for (auto* action :
+         {closeBook,   saveCopy,   restoreBackup, importList, exportList,  weekSheet,
+          zoomIn,      zoomOut,    wholeSeason,   goToToday,  eachNuc,     planBatch,
+          editBatch,   seasonPage, nucsPage,      weekPage,   weatherPage, virginsPage,
+          eveningPage, setupPage,  factsPage,     newTask,    whyThisDay})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

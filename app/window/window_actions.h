@@ -50,6 +50,7 @@ struct WindowActions {
     QAction* weekPage;
     QAction* weatherPage;
     QAction* virginsPage;
+    QAction* eveningPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

@@ -19,6 +19,7 @@
 #include "book/book_file.h"
 #include "book/new_book.h"
 #include "chart/season_chart.h"
+#include "evening/evening_view.h"
 #include "exchange/example.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
@@ -47,6 +48,11 @@ QWidget* page(MainWindow& window, QAction* action) {
 QWidget* virgins(MainWindow& window, const char* on) {
     window.virgins()->setDay(day(on));
     return page(window, window.actions().virginsPage);
+}
+
+QWidget* evening(MainWindow& window, int daysBack) {
+    window.evening()->setDay(window.desk()->snapshot().today() - Days{daysBack});
+    return page(window, window.actions().eveningPage);
 }
 
 /// The batch that is grafted next.
@@ -154,6 +160,8 @@ const std::vector<Panel>& panels() {
         {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
         {at("week"), true, [](MainWindow& w) { return page(w, w.actions().weekPage); }},
         {at("weather"), true, [](MainWindow& w) { return page(w, w.actions().weatherPage); }},
+        {at("evening"), true, [](MainWindow& w) { return evening(w, 0); }},
+        {at("evening-before"), true, [](MainWindow& w) { return evening(w, 1); }},
         {at("virgins"), true, [](MainWindow& w) { return virgins(w, "2027-06-03"); }},
         {at("virgins-given-up"), true, [](MainWindow& w) { return virgins(w, "2027-06-12"); }},
         {at("virgins-none"), true, [](MainWindow& w) { return virgins(w, "2027-04-20"); }},

@@ -1,0 +1,162 @@
+#include "evening/evening_view.h"
+
+#include <QLineEdit>
+#include <QMenu>
+#include <QTableView>
+#include <QTest>
+
+#include "app/book/book_fixture.h"
+#include "exchange/example.h"
+
+namespace tenthday {
+namespace {
+
+using test::day;
+
+/// The example on the day of a first look: 31 May 2027 or the next with one.
+class EveningViewTest : public test::BookTest {
+protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        path_ = at(QStringLiteral("example.tenthday"));
+        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
+        openPage({});
+    }
+    void openPage(const OpenOptions& options) {
+        page_.reset();
+        desk_.reset();
+        desk_ = Desk::open(path_, options).value();
+        page_ = std::make_unique<EveningView>(*desk_);
+        page_->resize(1300, 660);
+        page_->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+        page_->table().setFocus();
+    }
+    void TearDown() override {
+        page_.reset();
+        QLocale::setDefault(QLocale::c());
+    }
+    EveningModel& model() { return page_->model(); }
+    /// Goes back from today to the newest day that has a row of this entry; its first row.
+    int seek(EveningEntry entry, bool empty = true) {
+        for (int back = 0; back < 60; ++back) {
+            for (int row = 0; row < model().rowCount(); ++row)
+                if (model().at(row).entry == entry && model().at(row).isFilled() != empty)
+                    return row;
+            page_->setDay(page_->day() - Days{1});
+        }
+        return -1;
+    }
+    void choose(int row) {
+        page_->table().setCurrentIndex(model().index(row, EveningModel::Entered));
+    }
+    void key(Qt::Key key) { QTest::keyClick(&page_->table(), key); }
+    std::string entered(int row) {
+        return model().index(row, EveningModel::Entered).data().toString().toStdString();
+    }
+    std::size_t outcomes() { return desk_->snapshot().all<Outcome>().size(); }
+
+    QString path_;
+    std::unique_ptr<Desk> desk_;
+    std::unique_ptr<EveningView> page_;
+};
+
+TEST_F(EveningViewTest, OpensOnTodayAndNeverGoesBeyond) {
+    EXPECT_EQ(page_->day(), desk_->snapshot().today());
+    key(Qt::Key_Right);
+    EXPECT_EQ(page_->day(), desk_->snapshot().today());
+    key(Qt::Key_Left);
+    EXPECT_EQ(page_->day(), desk_->snapshot().today() - Days{1});
+    key(Qt::Key_Home);
+    EXPECT_EQ(page_->day(), desk_->snapshot().today());
+}
+
+TEST_F(EveningViewTest, OneKeyFillsANucAndGoesOn) {
+    const int row = seek(EveningEntry::Look);
+    ASSERT_GE(row, 0) << "the example has a look to make";
+    choose(row);
+    const auto before = outcomes();
+    const auto side = model().at(row).side->side->id;
+    key(Qt::Key_E);
+    EXPECT_EQ(outcomes(), before + 1) << page_->told().toStdString();
+    EXPECT_EQ(entered(row), "eggs");
+    EXPECT_NE(page_->table().currentIndex().row(), row);
+    const auto rows = desk_->snapshot().all<Outcome>();
+    const auto found = std::find_if(rows.begin(), rows.end(), [&](const auto& outcome) {
+        return outcome->side == side && outcome->day == page_->day();
+    });
+    ASSERT_NE(found, rows.end());
+    EXPECT_EQ((*found)->kind, OutcomeKind::FirstEggs);
+    // Corrected in place, taken back, undone.
+    choose(row);
+    key(Qt::Key_L);
+    EXPECT_EQ(entered(row), "larvae");
+    EXPECT_EQ(outcomes(), before + 1);
+    choose(row);
+    key(Qt::Key_Delete);
+    EXPECT_EQ(outcomes(), before);
+    ASSERT_TRUE(desk_->undo().ok());
+    EXPECT_EQ(outcomes(), before + 1);
+}
+
+TEST_F(EveningViewTest, AQueenThatIsGoneIsAskedWhy) {
+    const int row = seek(EveningEntry::Look);
+    ASSERT_GE(row, 0);
+    choose(row);
+    key(Qt::Key_X);
+    const auto menus = page_->findChildren<QMenu*>();
+    ASSERT_EQ(menus.size(), 1);
+    QTest::keyClick(menus.front(), Qt::Key_2);
+    EXPECT_EQ(entered(row), "gone");
+    EXPECT_EQ(model().index(row, EveningModel::Note).data().toString().toStdString(),
+              "did not come back from her flight");
+}
+
+TEST_F(EveningViewTest, ANumberIsTypedIntoACount) {
+    const int row = seek(EveningEntry::Count);
+    ASSERT_GE(row, 0) << "the example has something to count";
+    choose(row);
+    key(Qt::Key_7);
+    auto* editor = page_->table().findChild<QLineEdit*>();
+    ASSERT_NE(editor, nullptr);
+    EXPECT_EQ(editor->text(), QStringLiteral("7"));
+    QTest::keyClick(editor, Qt::Key_Return);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(entered(row), "7") << page_->told().toStdString();
+}
+
+TEST_F(EveningViewTest, WhatCannotBeIsToldAndNotKept) {
+    const int row = seek(EveningEntry::Count);
+    ASSERT_GE(row, 0);
+    choose(row);
+    const auto before = outcomes();
+    model().setData(model().index(row, EveningModel::Entered), QStringLiteral("20000"),
+                    Qt::EditRole);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(outcomes(), before);
+    EXPECT_NE(page_->told().indexOf(QStringLiteral("9,999")), -1) << page_->told().toStdString();
+}
+
+TEST_F(EveningViewTest, ATickIsATickOfTheWeek) {
+    const int row = seek(EveningEntry::Tick);
+    ASSERT_GE(row, 0);
+    choose(row);
+    const auto before = desk_->snapshot().all<TaskDone>().size();
+    key(Qt::Key_Space);
+    EXPECT_EQ(desk_->snapshot().all<TaskDone>().size(), before + 1);
+}
+
+TEST_F(EveningViewTest, ABookOpenForReadingTakesNothing) {
+    auto options = OpenOptions{};
+    options.access = Access::ReadOnly;
+    openPage(options);
+    const int row = seek(EveningEntry::Tick);
+    ASSERT_GE(row, 0);
+    choose(row);
+    key(Qt::Key_Space);
+    EXPECT_FALSE(model().at(row).isFilled());
+    EXPECT_NE(page_->told().indexOf(QStringLiteral("reading only")), -1);
+}
+
+}  // namespace
+}  // namespace tenthday

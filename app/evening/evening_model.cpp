@@ -48,8 +48,9 @@ int EveningModel::find(const EveningRow& row) const {
 std::vector<int> EveningModel::emptyUnder(int row) const {
     if (at(row).entry != EveningEntry::None) return {row};
     std::vector<int> rows;
+    // One stroke for all catches only queens that were seen laying.
     for (int next = row + 1; next < rowCount() && !at(next).isHead; ++next)
-        if (!at(next).isFilled()) rows.push_back(next);
+        if (!at(next).isFilled() && at(next).sure) rows.push_back(next);
     return rows;
 }
 
@@ -97,7 +98,7 @@ QString EveningModel::text(const EveningRow& row, int column) const {
             return hour ? chart_text::number(hour->value) : QString();
         }
         default:
-            return row.seen ? QString::fromStdString(row.seen->note) : QString();
+            return row.seen ? evening_text::note(row) : QString();
     }
 }
 

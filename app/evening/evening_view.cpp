@@ -286,15 +286,15 @@ void EveningView::askCause() {
     auto* menu = new QMenu(evening_text::causeHead(), this);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     menu->addSection(evening_text::causeHead());
-    int number = 0;
-    for (const auto& cause : evening_text::causes()) {
-        const bool unknown = number == 0;
-        auto* action = menu->addAction(QStringLiteral("&%1  %2").arg(++number).arg(cause));
-        connect(action, &QAction::triggered, this, [this, cause, unknown] {
+    for (std::size_t i = 0; i < kTokenCount<LossCause>; ++i) {
+        const auto cause = static_cast<LossCause>(i);
+        auto* action =
+            menu->addAction(QStringLiteral("&%1  %2").arg(i + 1).arg(evening_text::cause(cause)));
+        connect(action, &QAction::triggered, this, [this, cause] {
             EveningInput input;
             input.day = day_;
             input.look = NucLook::Gone;
-            if (!unknown) input.note = cause.toStdString();
+            input.note = std::string(token(cause));
             enterRows(fitting(EveningEntry::Look), input);
         });
     }

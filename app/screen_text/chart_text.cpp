@@ -100,6 +100,8 @@ QString trouble(const Finding& finding) {
             return Words::tr("out of %1, which is held for disease until %2: ask the bee inspector")
                 .arg(QString::fromStdString(finding.otherLabel), shortDay(dayOf(finding.until)));
         case FindingKind::FewDrones:
+            if (finding.freeFrom)
+                return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));
             return Words::tr("drone colonies: %1 of %2")
                 .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
     }

@@ -2,6 +2,7 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/fact_text.h"
 #include "screen_text/sheet_text.h"
 #include "screen_text/week_text.h"
 #include "screen_text/words.h"
@@ -62,12 +63,15 @@ QString what(const Outlook& outlook, const EveningRow& row) {
 QString expected(const Outlook& outlook, const EveningRow& row) {
     if (row.late && row.isHead)
         return Words::tr("since %1: %2")
-            .arg(weekdayAndDay(row.task.day), lateAdvice(row.task.key.rule));
+            .arg(weekdayAndDay(row.task.day),
+                 lateAdvice(row.task.key.rule, outlook.snapshot.facts()));
     if (row.entry == EveningEntry::Count && row.expected) return chart_text::number(*row.expected);
     if (row.entry == EveningEntry::Tick) return week_text::when(row.task, false);
     if (row.entry == EveningEntry::None && row.isHead && row.task.count > 0)
         return chart_text::number(row.task.count);
-    (void)outlook;
+    if (const auto found = row.lookBefore())
+        return Words::tr("%1, %2").arg(look(*found), weekdayAndDay(row.before->day));
+    if (row.entry == EveningEntry::Caught && !row.sure) return Words::tr("not seen laying");
     return {};
 }
 
@@ -109,7 +113,7 @@ QString seen(const EveningRow& row, Day day) {
     return {};
 }
 
-QString lateAdvice(TaskRule rule) {
+QString lateAdvice(TaskRule rule, const Facts& facts) {
     switch (rule) {
         case TaskRule::CellsOut:
             return Words::tr("cage them in place now; a queen can be out");
@@ -125,7 +129,9 @@ QString lateAdvice(TaskRule rule) {
         case TaskRule::SecondWildLook:
             return Words::tr("look today: every comb");
         case TaskRule::FirstLook:
-            return Words::tr("look on the next warm day, before 11 or after 16 o'clock");
+            return Words::tr("look on the next warm day, before %1 or after %2 o'clock")
+                .arg(fact_text::value(facts.entry(Fact::FlightFromH), facts[Fact::FlightFromH]),
+                     fact_text::value(facts.entry(Fact::FlightToH), facts[Fact::FlightToH]));
         case TaskRule::CatchQueens:
             return Words::tr("catch her, or her nuc is not free");
         case TaskRule::Feed:
@@ -199,14 +205,30 @@ QString readOnly() {
 QString badHour() { return Words::tr("An hour is a whole number from 0 to 23."); }
 QString badCount() { return Words::tr("A whole number is needed."); }
 
-QStringList causes() {
-    return {Words::tr("not known"),
-            Words::tr("did not come back from her flight"),
-            Words::tr("killed by the bees"),
-            Words::tr("cell dead or never left"),
-            Words::tr("bees gone or robbed out"),
-            Words::tr("lost by the beekeeper's hand")};
+QString cause(LossCause cause) {
+    switch (cause) {
+        case LossCause::NotKnown:
+            return Words::tr("not known");
+        case LossCause::Flight:
+            return Words::tr("did not come back from her flight");
+        case LossCause::Killed:
+            return Words::tr("killed by the bees");
+        case LossCause::DeadCell:
+            return Words::tr("cell dead or never left");
+        case LossCause::BeesGone:
+            return Words::tr("bees gone or robbed out");
+        case LossCause::ByHand:
+            return Words::tr("lost by the beekeeper's hand");
+    }
+    return {};
 }
+
+QString note(const EveningRow& row) {
+    const auto& text = row.seen->note;
+    const auto known = fromToken<LossCause>(text);
+    return known && !text.empty() && row.look() == NucLook::Gone ? cause(*known) : plain(text);
+}
+
 QString causeHead() { return Words::tr("Why is she gone?"); }
 
 QString empty() { return Words::tr("Nothing was planned for this day, and nothing is late."); }

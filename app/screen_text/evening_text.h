@@ -22,7 +22,7 @@ namespace tenthday::evening_text {
 [[nodiscard]] QString seen(const EveningRow& row, Day day);
 [[nodiscard]] QString look(NucLook look);
 /// What a task that is late wants now.
-[[nodiscard]] QString lateAdvice(TaskRule rule);
+[[nodiscard]] QString lateAdvice(TaskRule rule, const Facts& facts);
 
 /// The keys that fill a row of this kind, in one line.
 [[nodiscard]] QString keys(const EveningRow& row);
@@ -35,8 +35,10 @@ namespace tenthday::evening_text {
 [[nodiscard]] QString badHour();
 [[nodiscard]] QString badCount();
 
-/// Why a queen is gone, to choose from; the first is not known.
-[[nodiscard]] QStringList causes();
+/// Why a queen is gone.
+[[nodiscard]] QString cause(LossCause cause);
+/// The note of what was entered; a cause in words.
+[[nodiscard]] QString note(const EveningRow& row);
 [[nodiscard]] QString causeHead();
 
 [[nodiscard]] QString empty();

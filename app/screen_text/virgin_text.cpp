@@ -5,6 +5,7 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/fact_text.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/words.h"
 
@@ -185,9 +186,10 @@ QString noVirgins() {
         "No nuc holds a virgin on this day. Nucs stand here from two days before their cell "
         "emerges until their queen is seen laying.");
 }
-QString leaveShut() {
-    return Words::tr(
-        "On a flying day leave the nucs alone from 11 to 16 h: virgins are out then (S17).");
+QString leaveShut(const Facts& facts) {
+    return Words::tr("On a flying day leave the nucs alone from %1 to %2 h: virgins are out then.")
+        .arg(fact_text::value(facts.entry(Fact::FlightFromH), facts[Fact::FlightFromH]),
+             fact_text::value(facts.entry(Fact::FlightToH), facts[Fact::FlightToH]));
 }
 
 }  // namespace tenthday::virgin_text

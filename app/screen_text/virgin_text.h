@@ -45,6 +45,6 @@ namespace tenthday::virgin_text {
 /// What belongs on the page, where no nuc is listed.
 [[nodiscard]] QString noVirgins();
 /// To leave the nucs alone while virgins fly.
-[[nodiscard]] QString leaveShut();
+[[nodiscard]] QString leaveShut(const Facts& facts);
 
 }  // namespace tenthday::virgin_text

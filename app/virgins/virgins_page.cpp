@@ -176,7 +176,7 @@ QWidget* VirginsPage::makeSide() {
 
 QWidget* VirginsPage::makeFoot() {
     auto* foot = new QWidget;
-    auto* shut = new QLabel(virgin_text::leaveShut());
+    auto* shut = new QLabel(virgin_text::leaveShut(desk_.snapshot().facts()));
     shut->setWordWrap(true);
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 0, 0, 0);

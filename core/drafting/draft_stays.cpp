@@ -65,6 +65,10 @@ ChangeSet stayEdit(const Snapshot& snapshot, const BatchDraft& draft,
         const auto row = stay.id ? snapshot.find(stay.id) : nullptr;
         if (row && row->until < snapshot.today() && isSame(stay)) continue;
         MatingStay wanted{stay.id, 1, draft.id, stay.yard, graft + stay.from, graft + stay.until};
+        if (row && row->from <= snapshot.today() && isSame(stay)) {  // it has begun
+            wanted.from = row->from;
+            wanted.until = std::max(wanted.until, wanted.from);
+        }
         put(changes, row, wanted, newId);
     }
     return changes;

@@ -1,7 +1,11 @@
 #include "evening/evening.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
+#include <set>
+#include <tuple>
+#include <utility>
 
 namespace tenthday {
 namespace {
@@ -133,6 +137,8 @@ private:
         head.expected = head.task.count > 0 ? std::optional(head.task.count) : std::nullopt;
         if (kind == OutcomeKind::TakeCount && batch)
             head.expected = rounded(batch->timeline.counts.accepted);
+        if (kind == OutcomeKind::Ripe && !head.seen && batch && lastBuilders(head.task) > 1)
+            return addRipeBars(std::move(head), *batch);
         const bool byBar =
             !head.seen && batch && batch->bars.size() > 1 && kind != OutcomeKind::Ripe;
         if (!byBar) {
@@ -153,6 +159,40 @@ private:
         }
     }
 
+    /// Builders that the batch's ripe cells come out of.
+    [[nodiscard]] std::size_t lastBuilders(const Task& task) const {
+        std::set<Id<Builder>> builders;
+        for (const auto& load : lastLoads(task)) builders.insert(load->builder);
+        return builders.size();
+    }
+    [[nodiscard]] std::vector<Ptr<BatchLoad>> lastLoads(const Task& task) const {
+        std::vector<Ptr<BatchLoad>> last;
+        for (const auto& load : snapshot_.all<BatchLoad>().of(task.batch->uuid)) {
+            if (!last.empty() && load->step > last.front()->step) last.clear();
+            if (last.empty() || load->step == last.front()->step) last.push_back(load);
+        }
+        return last;
+    }
+    /// Each builder has its own task: the bars that stand in it are counted there.
+    void addRipeBars(EveningRow head, const BatchOutlook& batch) {
+        head.entry = EveningEntry::None;
+        const Task task = head.task;
+        page_.rows.push_back(std::move(head));
+        const auto loads = lastLoads(task);
+        for (const auto& bar : batch.bars) {
+            const bool here = std::any_of(loads.begin(), loads.end(), [&](const auto& load) {
+                return load->bar == bar->bar && load->builder == task.builder;
+            });
+            if (!here) continue;
+            EveningRow row;
+            row.entry = EveningEntry::Count;
+            row.task = task;
+            row.bar = bar->bar;
+            row.seen = counted(task, OutcomeKind::Ripe, bar->bar);
+            page_.rows.push_back(std::move(row));
+        }
+    }
+
     void addNucs(EveningRow head) {
         head.entry = EveningEntry::None;
         const Task task = head.task;
@@ -160,7 +200,9 @@ private:
         page_.rows.push_back(std::move(head));
         for (const auto& side : outlook_.nucs.sides) {
             auto row = nucRow(task, side);
-            if (row) page_.rows.push_back(std::move(*row));
+            // Looked into today, a nuc may be of two tasks by now: it stands under the first.
+            if (row && shown_.insert({task.key.rule, *task.batch, side.side->id}).second)
+                page_.rows.push_back(std::move(*row));
         }
         if (page_.rows.size() == at + 1) page_.rows.pop_back();
     }
@@ -192,14 +234,17 @@ private:
                 break;
         }
         const bool today = row.seen && row.seen->day == page_.day;
-        if (!today && row.seen && row.seen->kind != OutcomeKind::NoneYet &&
-            row.seen->kind != OutcomeKind::Emergence)
+        if (!today) row.before = std::exchange(row.seen, nullptr);
+        if (row.before && row.before->kind != OutcomeKind::NoneYet &&
+            row.before->kind != OutcomeKind::Emergence)
             return std::nullopt;  // known from a day before
-        const bool open =
-            task.key.rule == TaskRule::FirstLook
-                ? round->isOpen()
-                : round->seen != NucState::NoQueen && round->seen != NucState::Caught &&
-                      round->seen != NucState::Spent && round->seen != NucState::DroneLayer;
+        row.sure = row.entry != EveningEntry::Caught || round->seen == NucState::Laying ||
+                   round->seen == NucState::JudgedGood;
+        const bool open = row.entry == EveningEntry::Look ? isTurnOf(task, side)
+                                                          : round->seen != NucState::NoQueen &&
+                                                                round->seen != NucState::Caught &&
+                                                                round->seen != NucState::Spent &&
+                                                                round->seen != NucState::DroneLayer;
         return today || open ? std::optional(std::move(row)) : std::nullopt;
     }
 
@@ -237,6 +282,7 @@ private:
 
     const Outlook& outlook_;
     const Snapshot& snapshot_;
+    std::set<std::tuple<TaskRule, Id<Batch>, Id<NucSide>>> shown_;
     EveningPage page_;
 };
 
@@ -260,6 +306,10 @@ bool EveningRow::isFilled() const {
 
 std::optional<NucLook> EveningRow::look() const {
     return entry == EveningEntry::Look && seen ? lookOf(seen->kind) : std::nullopt;
+}
+
+std::optional<NucLook> EveningRow::lookBefore() const {
+    return entry == EveningEntry::Look && before ? lookOf(before->kind) : std::nullopt;
 }
 
 EveningPage eveningOf(const Outlook& outlook, Day day) { return Reader(outlook, day).run(); }

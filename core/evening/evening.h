@@ -34,6 +34,14 @@ struct TokensOf<NucLook> {
         std::to_array<std::string_view>({"eggs", "larvae", "sealed", "virgin", "none_yet", "gone"});
 };
 
+/// What became of a queen that is gone. Kept as its token in the outcome's note.
+enum class LossCause : std::uint8_t { NotKnown, Flight, Killed, DeadCell, BeesGone, ByHand };
+template <>
+struct TokensOf<LossCause> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"", "flight", "killed", "dead_cell", "bees_gone", "by_hand"});
+};
+
 /// One line of the page: a task, one of its bars, or one of its nucs.
 struct EveningRow {
     EveningEntry entry{};
@@ -44,14 +52,19 @@ struct EveningRow {
     std::optional<std::int32_t> bar;
     const SideOutlook* side = nullptr;
     std::optional<std::int32_t> expected;  ///< for Count
-    Ptr<Outcome> seen;                     ///< what was entered, as a count, look or catch
-    Ptr<Placement> placed;                 ///< what was entered, or is planned by name
-    std::optional<Day> done;               ///< Tick: when
+    /// What was entered: a count on whichever day; a look or a catch on the page's.
+    Ptr<Outcome> seen;
+    Ptr<Outcome> before;      ///< Look: what an earlier look found
+    bool sure = true;         ///< Caught: she was seen laying
+    Ptr<Placement> placed;    ///< what was entered, or is planned by name
+    std::optional<Day> done;  ///< Tick: when
 
-    /// Something was entered, on whichever day.
+    /// Something was entered that the row holds.
     [[nodiscard]] bool isFilled() const;
     /// The look that was entered, for Look.
     [[nodiscard]] std::optional<NucLook> look() const;
+    /// What an earlier look found, for Look.
+    [[nodiscard]] std::optional<NucLook> lookBefore() const;
 };
 
 /// The page of one day: what is still open from days before comes first, then the day's tasks in

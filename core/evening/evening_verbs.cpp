@@ -10,6 +10,8 @@ namespace tenthday {
 namespace {
 
 constexpr std::int32_t kMostCells = 9999;
+/// The earliest first egg that was ever published, in age (S61: 4 to 22 d).
+constexpr Days kYoungestLayer{4};
 
 /// Stages that are counted, in the order cells go through them.
 constexpr std::array kStages{OutcomeKind::Graft, OutcomeKind::TakeCount, OutcomeKind::Sealed,
@@ -102,10 +104,13 @@ std::optional<Refusal> impossibleQueen(const Outlook& outlook, const EveningRow&
         row.entry == EveningEntry::Caught ||
         (input.look && *input.look != NucLook::NoneYet && *input.look != NucLook::Gone);
     if (out == nullptr || !queen) return std::nullopt;
-    const Day first = dayOf(out->earliest);
+    // A day before nine in ten are out, one may be: the early queen of a warm spell (S11).
+    const auto* early = batch->timeline.find(Event::FirstOut);
+    const Moment soonest = early ? std::min(early->earliest, out->earliest) : out->earliest;
+    const Day first = dayOf(soonest) - Days{1};
     if (input.day < first) return Refusal{Impossible::BeforeEmergence, 0, first};
     const bool laid = input.look && *input.look < NucLook::VirginSeen;
-    const Day flown = first + Days{static_cast<int>(outlook.snapshot.facts()[Fact::FirstFlightD])};
+    const Day flown = first + kYoungestLayer;
     if (laid && input.day < flown) return Refusal{Impossible::TooYoung, 0, flown};
     return std::nullopt;
 }
@@ -138,9 +143,7 @@ Outcome outcomeFor(const EveningRow& row, const EveningInput& input, OutcomeKind
 /// Of one day there is one look, one catch, one count; an earlier look stays as it was seen.
 void keepOutcome(const EveningRow& row, Outcome outcome, const IdSource& newId,
                  ChangeSet& changes) {
-    const bool replaces =
-        row.seen && (row.entry != EveningEntry::Look || row.seen->day == outcome.day);
-    if (replaces) return changes.edit(row.seen, std::move(outcome));
+    if (row.seen) return changes.edit(row.seen, std::move(outcome));
     outcome.id = Id<Outcome>{newId()};
     changes.add(std::move(outcome));
 }
@@ -269,6 +272,11 @@ ChangeSet takeBack(const Outlook& outlook, const EveningRow& row) {
     ChangeSet changes{Verb::RecordOutcome, row.task.subjectLabel, {}, {}};
     if (row.seen) changes.erase(row.seen);
     if (row.entry == EveningEntry::Placed && row.placed && row.placed->done) {
+        // Never changed since it came, it came as done: nothing was planned for the nuc by name.
+        if (row.placed->version == 1) {
+            changes.erase(row.placed);
+            return changes;
+        }
         Placement planned = *row.placed;
         planned.done = false;
         changes.edit(row.placed, std::move(planned));

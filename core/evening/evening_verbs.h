@@ -58,7 +58,7 @@ struct Refusal {
 [[nodiscard]] EveningInput inputOf(const EveningRow& row);
 
 /// Takes back what the row holds. Empty where it holds nothing. A cell that went in is planned for
-/// its nuc again.
+/// its nuc again, where it was planned for it by name.
 [[nodiscard]] ChangeSet takeBack(const Outlook& outlook, const EveningRow& row);
 
 }  // namespace tenthday

@@ -8,27 +8,30 @@
 namespace tenthday {
 namespace {
 
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
-    while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
-    return text;
+/// Letters A to Z small; others as they are.
+std::string lowered(std::string_view text) {
+    std::string low(text);
+    for (auto& letter : low)
+        if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+    return low;
 }
 
-/// "Mill 3, Heath" names a colony of Mill, and Heath.
-bool names(std::string_view donors, std::string_view yard) {
-    while (!donors.empty()) {
-        const auto end = donors.find_first_of(",;");
-        const auto donor = trimmed(donors.substr(0, end));
-        if (donor == yard || (donor.starts_with(yard) && donor[yard.size()] == ' ')) return true;
-        if (end == std::string_view::npos) return false;
-        donors.remove_prefix(end + 1);
-    }
+bool isWordEnd(const std::string& text, std::size_t at) {
+    return at >= text.size() || text[at] == ' ' || text[at] == ',' || text[at] == ';';
+}
+
+/// "from mill 3" holds "Mill" as whole words.
+bool holdsWords(const std::string& text, const std::string& words) {
+    for (auto at = text.find(words); at != std::string::npos && !words.empty();
+         at = text.find(words, at + 1))
+        if ((at == 0 || isWordEnd(text, at - 1)) && isWordEnd(text, at + words.size())) return true;
     return false;
 }
 
 class HoldSearch {
 public:
     explicit HoldSearch(const Snapshot& snapshot) : snapshot_(snapshot) {
+        for (const auto& yard : snapshot.all<Yard>()) yards_.push_back(lowered(yard->label));
         for (const auto& note : snapshot.all<YardNote>())
             if (note->kind == YardNoteKind::Disease && note->until >= snapshot.today())
                 if (const auto yard = snapshot.find(note->yard)) holds_.emplace_back(note, yard);
@@ -38,7 +41,8 @@ public:
         if (holds_.empty()) return {};
         for (const auto& row : snapshot_.all<MakeUp>()) taken(row->day, row->donors, row->builder);
         for (const auto& row : snapshot_.all<BuilderNote>())
-            taken(row->day, row->donor, row->builder);
+            if (row->kind == BuilderNoteKind::BroodIn || row->kind == BuilderNoteKind::BeesIn)
+                taken(row->day, row->donor, row->builder);
         for (const auto& row : snapshot_.all<Stocking>())
             for (const auto& [note, yard] : holds_)
                 if (isHeld(*note, row->day) && names(row->donor, yard->label))
@@ -50,6 +54,23 @@ public:
 private:
     [[nodiscard]] bool isHeld(const YardNote& note, Day day) const {
         return day >= snapshot_.today() && note.from <= day && day <= note.until;
+    }
+
+    /// A donor is of the yard whose label is the longest in it: "Mill Road 3" is not of Mill.
+    [[nodiscard]] bool names(std::string_view donors, const std::string& yard) const {
+        const auto wanted = lowered(yard);
+        while (!donors.empty()) {
+            const auto end = donors.find_first_of(",;");
+            const auto donor = lowered(donors.substr(0, end));
+            const bool other = std::any_of(yards_.begin(), yards_.end(), [&](const auto& label) {
+                return label.size() > wanted.size() && holdsWords(label, wanted) &&
+                       holdsWords(donor, label);
+            });
+            if (!other && holdsWords(donor, wanted)) return true;
+            if (end == std::string_view::npos) return false;
+            donors.remove_prefix(end + 1);
+        }
+        return false;
     }
 
     Finding& add(const YardNote& note, const Yard& yard, Day day) {
@@ -91,6 +112,7 @@ private:
     }
 
     const Snapshot& snapshot_;
+    std::vector<std::string> yards_;  ///< labels, in small letters
     std::vector<std::pair<Ptr<YardNote>, Ptr<Yard>>> holds_;
     std::vector<Finding> found_;
 };

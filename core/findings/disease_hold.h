@@ -5,7 +5,7 @@
 namespace tenthday {
 
 /// Bees or brood taken from a held yard, and boxes moved out of it, from today on. A donor is of a
-/// yard when it is its label or begins with it: "Mill", "Mill 3". Common practice; what is allowed
+/// yard when its label is in it as whole words: "Mill", "mill 3". Common practice; what is allowed
 /// the bee inspector says.
 [[nodiscard]] std::vector<Finding> leavesHold(const Snapshot& snapshot);
 

@@ -128,6 +128,9 @@ std::string englishText(const Finding& f) {
                    " in a dearth and no feed is noted: about " + whole(f.limit * 100) +
                    " % of the grafts are started: feed before the graft";
         case FindingKind::FewDrones:
+            if (f.freeFrom)
+                return "virgins are due to fly there from " + plainDay(dayOf(f.moment)) +
+                       ", and its drones are mature only from " + plainDay(*f.freeFrom);
             return "about " + whole(f.virgins) + " virgins are due to fly there on " +
                    plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
                    whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";

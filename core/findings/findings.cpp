@@ -206,17 +206,36 @@ private:
     }
 
     void fewDrones(const DroneNeed& need) {
-        if (!need.isShort() || need.flights.last < snapshot_.today()) return;
-        Finding finding;
-        finding.kind = FindingKind::FewDrones;
-        finding.severity = Severity::Warning;
-        finding.day = need.peak;
-        finding.subject = need.yard->id;
-        finding.subjectLabel = need.yard->label;
+        if (need.flights.last < snapshot_.today()) return;
+        lateDrones(need);
+        if (!need.isShort()) return;
+        auto& finding = aboutDrones(need);
+        // Nothing noted at all may be a yard among bees of others: worth a word, no more.
+        finding.severity = need.combIn ? Severity::Warning : Severity::Note;
+        finding.day = std::max(need.peak, snapshot_.today());
         finding.count = *need.noted;
         finding.limit = need.wanted;
         finding.virgins = need.virgins;
+    }
+
+    Finding& aboutDrones(const DroneNeed& need) {
+        Finding finding;
+        finding.kind = FindingKind::FewDrones;
+        finding.subject = need.yard->id;
+        finding.subjectLabel = need.yard->label;
         found_.push_back(std::move(finding));
+        return found_.back();
+    }
+
+    /// The first virgins fly before the yard's drones are mature.
+    void lateDrones(const DroneNeed& need) {
+        if (!need.mature || *need.mature <= need.flights.first) return;
+        if (*need.mature <= snapshot_.today()) return;
+        auto& finding = aboutDrones(need);
+        finding.severity = Severity::Note;
+        finding.day = std::max(need.flights.first, snapshot_.today());
+        finding.moment = momentOf(need.flights.first);
+        finding.freeFrom = need.mature;
     }
 
     [[nodiscard]] bool isDayOff(Day day) const {

@@ -215,9 +215,10 @@ std::vector<BuilderOutlook::Overfull> overfullOf(const Snapshot& snapshot,
         return true;
     };
     for (const auto& load : outlook.loads) {
+        const bool fed = feedTicked(snapshot, load.batch, builder.id).has_value();
         for (const auto from : roomMoments(snapshot, builder, load.span->span))
             if (const auto room = openRoomOn(snapshot, builder, dayOf(from));
-                room && isOver(load, openCells, from, *room))
+                room && !fed && isOver(load, openCells, from, *room))
                 break;
         if (const auto from = sealedFrom(*load.span); from && builder.sealedRoom)
             isOver(load, sealedCells, *from, {static_cast<double>(builder.sealedRoom->value)});

@@ -81,16 +81,21 @@ private:
         const auto& facts = snapshot_.facts();
         const Day earliest = season_.first - Days{static_cast<int>(droneMatureAge(facts)) + 60};
         std::optional<Day> newest;
+        std::optional<std::int32_t> young;  // colonies whose drones are not mature by the peak
         for (const auto& seen : snapshot_.all<DroneSighting>().of(need.yard->id.uuid)) {
             if (seen->day < earliest || seen->day > season_.last) continue;
             const Day mature = dronesMatureBy(seen->stage, seen->day, facts);
             need.mature = std::min(need.mature.value_or(mature), mature);
             need.combIn = std::min(need.combIn.value_or(seen->day), seen->day);
-            if (!seen->colonies || seen->day > need.peak || (newest && seen->day < *newest))
-                continue;
+            if (seen->colonies && mature > need.peak) young = 0;
+            if (!seen->colonies || mature > need.peak || (newest && seen->day < *newest)) continue;
             newest = seen->day;
             need.noted = seen->colonies;
         }
+        // Drones too young for the peak are none for it; so is what nobody noted, once it is too
+        // late for comb.
+        const bool late = !need.combIn && need.combLast < snapshot_.today();
+        if (!need.noted && (young || late)) need.noted = 0;
     }
 
     const Snapshot& snapshot_;

@@ -61,6 +61,10 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
             round->lookDay = std::max(round->lookDay, outcome.day + days(facts, Fact::LookAgainD));
         return;
     }
+    // A virgin seen once others of her batch may lay is looked at again likewise.
+    if (*state == NucState::Virgin && round->isOpen() &&
+        outcome.day >= round->timeline->hold.lookDay)
+        round->lookDay = std::max(round->lookDay, outcome.day + days(facts, Fact::LookAgainD));
     round->seen = state;
     round->seenDay = outcome.day;
     const bool ends =

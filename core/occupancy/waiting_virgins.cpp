@@ -14,9 +14,6 @@ namespace {
 /// A cell is listed from so many days before it emerges (common practice).
 constexpr Days kAboutToEmerge{2};
 
-/// Where flying days do not tell when to look again: a week after the last look (common practice).
-constexpr Days kNextLook{7};
-
 Days days(const Facts& facts, Fact fact) {
     return Days{static_cast<int>(std::lround(facts[fact]))};
 }
@@ -112,10 +109,12 @@ private:
         virgin.outSeen = sky.outEarliest == sky.outLatest && sky.out.size() == 1;
         std::optional<Day> first;
         for (const auto& outcome : snapshot_.all<Outcome>().of(virgin.round->batch.uuid)) {
-            if (outcome->side != virgin.side->side->id || outcome->kind != OutcomeKind::Emergence ||
+            const bool none = outcome->kind == OutcomeKind::NoneYet;
+            if (outcome->side != virgin.side->side->id ||
+                (outcome->kind != OutcomeKind::Emergence && !none) ||
                 outcome->day < virgin.round->transferDay)
                 continue;
-            first = std::min(first.value_or(outcome->day), outcome->day);
+            if (!none) first = std::min(first.value_or(outcome->day), outcome->day);
             if (outcome->day < day_)
                 virgin.seen = std::max(virgin.seen.value_or(outcome->day), outcome->day);
         }
@@ -151,7 +150,8 @@ private:
         const std::vector<EmergenceShare> seen{{virgin.outLikely, 1}};
         const auto& out = virgin.outSeen ? seen : sky.out;
         const auto mates = matingDays(*sky.mating, out, facts_, virgin.seen);
-        const Day again = virgin.seen ? *virgin.seen + Days{1} : virgin.firstLook;
+        const Day again =
+            virgin.seen ? *virgin.seen + days(facts_, Fact::LookAgainD) : virgin.firstLook;
         virgin.look = std::max(virgin.firstLook, again);
         if (mates) {
             virgin.mated = mates->before(day_);
@@ -170,10 +170,7 @@ private:
             return;
         }
         if (matingDays(*sky.mating, out, facts_)) virgin.reason = VirginReason::SeenAgainstRule;
-        const Day last = virgin.lastDay + days(facts_, Fact::EggsAfterFlightD);
-        virgin.look =
-            std::max(virgin.firstLook,
-                     std::max(*virgin.seen + Days{1}, std::min(*virgin.seen + kNextLook, last)));
+        virgin.look = std::max(virgin.firstLook, again);
     }
 
     /// No cell is taken so long after the last open brood, or after she was last alive.
@@ -188,7 +185,7 @@ private:
 
     void nextCells(WaitingVirgin& virgin) const {
         for (const auto& cells : nucs_.cellsDays) {
-            if (cells.day < day_ || cells.ripe <= 0) continue;
+            if (cells.day < day_ || cells.ripe <= cells.placed) continue;
             virgin.cellDay = cells.day;
             virgin.cellBatch = cells.batches.front();
             return;

@@ -25,8 +25,8 @@ void moveNucPlans(const Snapshot& snapshot, Id<Batch> batch, Days by, ChangeSet&
     for (const auto& stay : snapshot.all<MatingStay>().of(batch.uuid)) {
         if (stay->until < snapshot.today()) continue;
         MatingStay moved = *stay;
-        moved.from += by;
-        moved.until += by;
+        if (stay->from > snapshot.today()) moved.from += by;  // what has begun stays as it was
+        moved.until = std::max(stay->until + by, moved.from);
         changes.edit(stay, moved);
     }
 }

@@ -21,16 +21,6 @@ std::optional<Day> feedIn(const Snapshot& snapshot, Id<Builder> builder, const D
     return fed;
 }
 
-/// The task of feeding for this batch, ticked.
-std::optional<Day> feedTicked(const Snapshot& snapshot, Id<Batch> batch, Id<Builder> builder) {
-    const auto subject = toText(batch.uuid);
-    const auto place = toText(builder.uuid);
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->rule == TaskRule::Feed && tick->subject == subject && tick->place == place)
-            return tick->day;
-    return std::nullopt;
-}
-
 }  // namespace
 
 Ptr<YardNote> yardNoteOn(const Snapshot& snapshot, Id<Yard> yard, YardNoteKind kind, Day day) {
@@ -50,6 +40,15 @@ Ptr<YardNote> dearthOn(const Snapshot& snapshot, Id<Yard> yard, Day day) {
 bool isFedOn(const Snapshot& snapshot, Id<Builder> builder, Day day) {
     const auto serves = static_cast<std::int32_t>(snapshot.facts()[Fact::FeedServesD]);
     return feedIn(snapshot, builder, {day - Days{serves}, day}).has_value();
+}
+
+std::optional<Day> feedTicked(const Snapshot& snapshot, Id<Batch> batch, Id<Builder> builder) {
+    const auto subject = toText(batch.uuid);
+    const auto place = toText(builder.uuid);
+    for (const auto& tick : snapshot.all<TaskDone>())
+        if (tick->rule == TaskRule::Feed && tick->subject == subject && tick->place == place)
+            return tick->day;
+    return std::nullopt;
 }
 
 std::vector<HungryBuilder> inDearth(const Snapshot& snapshot, const Batch& batch) {

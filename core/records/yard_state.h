@@ -15,6 +15,9 @@ namespace tenthday {
 
 /// A feed is noted in the builder's diary that serves on that day (fact feed_serves_d).
 [[nodiscard]] bool isFedOn(const Snapshot& snapshot, Id<Builder> builder, Day day);
+/// The day on which the task of feeding a builder for a batch was ticked.
+[[nodiscard]] std::optional<Day> feedTicked(const Snapshot& snapshot, Id<Batch> batch,
+                                            Id<Builder> builder);
 
 /// The first builders of a batch that stand in a dearth on its graft day, and the note that says
 /// so; none for a start without graft.

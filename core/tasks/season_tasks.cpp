@@ -36,13 +36,14 @@ Day feedFrom(const Snapshot& snapshot, const Builder& builder, const BatchTimeli
 std::vector<Task> droneCombTasks(const Snapshot& snapshot, const std::vector<DroneNeed>& drones) {
     std::vector<Task> tasks;
     for (const auto& need : drones) {
-        if (!need.combIn && need.combLast < snapshot.today()) continue;
+        const bool inTime = need.combIn && *need.combIn <= need.combLast;
+        if (!inTime && need.combLast < snapshot.today()) continue;
         auto& task = tasks.emplace_back(
             taskOf({TaskRule::DroneComb, need.yard->id.uuid, need.yard->id.uuid, 0},
                    {need.combBy, std::max(need.combBy, need.combLast)}, need.yard->label));
         task.yard = need.yard->id;
         task.count = need.wanted;
-        task.done = need.combIn;
+        if (inTime) task.done = need.combIn;
     }
     return tasks;
 }
@@ -53,12 +54,16 @@ std::vector<Task> matingTasks(const Snapshot& snapshot, const Batch& batch,
     if (batch.mating == Mating::Open) return tasks;
     const auto add = [&](TaskRule rule, const MatingStay& stay, const DayWindow& window) {
         const auto place = stay.yard.value_or(Id<Yard>{});
+        auto away = sides;  // what stands at the station anyway goes nowhere
+        if (stay.yard)
+            std::erase_if(away,
+                          [&](const auto* side) { return side->yardOn(stay.from) == stay.yard; });
         auto& task =
             tasks.emplace_back(taskOf({rule, stay.id.uuid, place.uuid, 0}, window, batch.label));
         task.batch = batch.id;
         task.yard = stay.yard;
-        task.sides = sides;
-        task.count = static_cast<std::int32_t>(sides.size());
+        task.sides = away;
+        task.count = static_cast<std::int32_t>(away.size());
     };
     for (const auto& stay : snapshot.all<MatingStay>().of(batch.id.uuid)) {
         if (batch.mating == Mating::Insemination) {

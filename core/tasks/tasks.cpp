@@ -247,24 +247,58 @@ private:
         }
     }
 
+    /// Somebody looked into the nuc after the cell went in and saw no eggs.
+    [[nodiscard]] bool wasLookedInto(const Batch& batch, const SideOutlook& side,
+                                     const SideRound& round) const {
+        const auto outcomes = snapshot_.all<Outcome>().of(batch.id.uuid);
+        return std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& row) {
+            if (row->side != side.side->id || row->day < round.transferDay) return false;
+            return row->kind == OutcomeKind::NoneYet ||
+                   (row->kind == OutcomeKind::Emergence &&
+                    row->day >= round.timeline->hold.lookDay);
+        });
+    }
+
+    /// Nucs that nobody has looked into are one task; those to be looked into again another, for
+    /// the first of them to be due.
     void firstLook(const Batch& batch, const BatchTimeline& line, std::optional<Id<Yard>> yard,
                    const Turn& all) {
-        Day look = line.hold.lookDay;
+        Turn first;
+        Turn again;
         Day last = line.hold.lookDay;
-        std::vector<const SideOutlook*> open;
         for (std::size_t i = 0; i < all.rounds.size(); ++i) {
             const auto& round = *all.rounds[i];
-            if (!round.seen || *round.seen == NucState::Virgin) {
-                open.push_back(all.sides[i]);
-                look = std::max(look, round.lookDay);
-            } else {
+            if (!round.isOpen()) {
                 last = std::max(last, round.seenDay.value_or(last));
+                continue;
             }
+            auto& turn = wasLookedInto(batch, *all.sides[i], round) ? again : first;
+            turn.sides.push_back(all.sides[i]);
+            turn.rounds.push_back(&round);
         }
-        auto& task = add(TaskRule::FirstLook, batch, yard.value_or(Id<Yard>{}).uuid, 0,
-                         momentOf(open.empty() ? last : look));
-        fill(task, yard, open.empty() ? all.sides : open);
-        if (open.empty()) task.done = last;
+        const auto place = yard.value_or(Id<Yard>{}).uuid;
+        if (!first.sides.empty()) {
+            Day look = line.hold.lookDay;
+            for (const auto* round : first.rounds) look = std::max(look, round->lookDay);
+            fill(add(TaskRule::FirstLook, batch, place, 0, momentOf(look)), yard, first.sides);
+        }
+        if (!again.sides.empty()) lookAgain(batch, yard, again);
+        if (!first.sides.empty() || !again.sides.empty()) return;
+        auto& task = add(TaskRule::FirstLook, batch, place, 0, momentOf(last));
+        fill(task, yard, all.sides);
+        task.done = last;
+    }
+
+    void lookAgain(const Batch& batch, std::optional<Id<Yard>> yard, const Turn& again) {
+        const auto soonest =
+            std::min_element(again.rounds.begin(), again.rounds.end(),
+                             [](const auto* a, const auto* b) { return a->lookDay < b->lookDay; });
+        const Day look = (*soonest)->lookDay;
+        std::vector<const SideOutlook*> due;
+        for (std::size_t i = 0; i < again.rounds.size(); ++i)
+            if (again.rounds[i]->lookDay == look) due.push_back(again.sides[i]);
+        fill(add(TaskRule::FirstLook, batch, yard.value_or(Id<Yard>{}).uuid, 1, momentOf(look)),
+             yard, due);
     }
 
     void catching(const Batch& batch, std::optional<Id<Yard>> yard, const Turn& all) {

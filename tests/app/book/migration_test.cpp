@@ -116,6 +116,34 @@ TEST_F(Migration, ABookOfSchemaOneBecomesOneOfToday) {
     EXPECT_TRUE(book->read().value().sameContent(test::smallBook()));
 }
 
+/// Rows as schema 3 wrote them come through to today's tables.
+TEST_F(Migration, RowsOfSchemaThreeAreKept) {
+    const auto path = makeSmallBook();
+    const auto row = [&](const char* table) {
+        return open(path)->connection().readOne(
+            QStringLiteral("SELECT count(*) FROM %1").arg(QLatin1String(table)));
+    };
+    const auto outcomes = row("outcome").value();
+    tamper(path,
+           QStringLiteral("INSERT INTO builder_note SELECT "
+                          "'0196aaaa-0000-7000-8000-000000000001', 1, id, 'brood_in', "
+                          "'2027-05-20', 9, 1, 'all', '', 'three combs' FROM builder LIMIT 1"));
+    tamper(path, QStringLiteral("ALTER TABLE builder_note DROP COLUMN brood_age"));
+    tamper(path, QStringLiteral("ALTER TABLE builder_note DROP COLUMN donor"));
+    tamper(path, QStringLiteral("PRAGMA user_version = 3"));
+    const auto book = open(path);
+    EXPECT_EQ(userVersion(book->connection()).value(), kNow);
+    EXPECT_EQ(book->connection()
+                  .readOne(QStringLiteral("SELECT brood_age || donor || note || hour FROM "
+                                          "builder_note WHERE kind = 'brood_in' AND "
+                                          "day = '2027-05-20'"))
+                  .value(),
+              CellValue(std::string("allthree combs9")));
+    EXPECT_EQ(book->connection().readOne(QStringLiteral("SELECT count(*) FROM outcome")).value(),
+              outcomes);
+    EXPECT_TRUE(book->read().ok());
+}
+
 TEST_F(Migration, ABookOfTheTestsNewerSchemaIsRefusedByTheProgram) {
     const auto path = makeSmallBook();
     open(path, withStep(addHives)).reset();

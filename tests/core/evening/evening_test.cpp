@@ -229,20 +229,77 @@ TEST_F(EveningTest, LarvaeMeanEggsThreeDaysBefore) {
 }
 
 TEST_F(EveningTest, LooksThatCannotBeAreNamed) {
-    untilCellsAreIn();
+    maker_.outcome("9", OutcomeKind::Graft, "2027-06-11", 24);
+    for (int i = 1; i <= 10; ++i)
+        maker_.place("9", "N" + std::to_string(i) + "/-", "2027-06-19", true);
+    read(maker_.snapshot());
     setToday("2027-07-07");
     const auto rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     ASSERT_GT(rows.size(), 1U);
-    const auto first = dayOf(line().find(Event::Emergence)->earliest);
-    EXPECT_EQ(impossible(rows[1], seen("2027-06-20", NucLook::Gone))->why, Impossible::BeforePlaced);
-    EXPECT_EQ(impossible(rows[1], seen("2027-06-21", NucLook::VirginSeen))->why,
-              Impossible::BeforeEmergence);
+    // The early queen of a warm spell can be entered (S11: on day 11); none a day before that.
+    const auto first = dayOf(line().find(Event::FirstOut)->earliest) - Days{1};
+    EXPECT_EQ(impossible(rows[1], seen("2027-06-18", NucLook::Gone))->why,
+              Impossible::BeforePlaced);
     EveningInput early;
-    early.look = NucLook::Eggs;
-    early.day = first + Days{5};
-    EXPECT_EQ(impossible(rows[1], early)->why, Impossible::TooYoung);
-    early.day = first + Days{6};
+    early.look = NucLook::VirginSeen;
+    early.day = first - Days{1};
+    ASSERT_GE(early.day, day("2027-06-19"));
+    EXPECT_EQ(impossible(rows[1], early)->why, Impossible::BeforeEmergence);
+    early.day = day("2027-06-22");
     EXPECT_FALSE(impossible(rows[1], early));
+    // S61: first eggs at 4 days of age at the earliest.
+    early.look = NucLook::Eggs;
+    early.day = first + Days{3};
+    EXPECT_EQ(impossible(rows[1], early)->why, Impossible::TooYoung);
+    early.day = first + Days{4};
+    EXPECT_FALSE(impossible(rows[1], early));
+}
+
+// What an earlier look found is no answer of this evening, and is not taken back with it.
+TEST_F(EveningTest, TheNextLookIsEmptyAgain) {
+    untilCellsAreIn();
+    maker_.outcome("9", OutcomeKind::NoneYet, "2027-07-07", {}, "N1/-");
+    read(maker_.snapshot());
+    setToday("2027-07-12");
+    const auto rows = rowsOf(page("2027-07-12"), TaskRule::FirstLook);
+    const auto found = std::find_if(rows.begin(), rows.end(), [](const auto& row) {
+        return row.side && row.side->box->label == "N1";
+    });
+    ASSERT_NE(found, rows.end());
+    EXPECT_FALSE(found->isFilled());
+    EXPECT_EQ(found->lookBefore(), NucLook::NoneYet);
+    EXPECT_TRUE(takeBack(*outlook_, *found).isEmpty());
+}
+
+// Nucs nobody has looked into are not put off by those to be looked into again.
+TEST_F(EveningTest, NoneYetPutsOffItsOwnNucOnly) {
+    untilCellsAreIn();
+    const auto look = line().hold.lookDay;
+    maker_.outcome("9", OutcomeKind::NoneYet, toText(look), {}, "N1/-");
+    maker_.outcome("9", OutcomeKind::Emergence, toText(look), {}, "N2/-");
+    read(maker_.snapshot());
+    setToday(toText(look).c_str());
+    std::vector<std::pair<Day, std::size_t>> looks;
+    for (const auto& task : tasksOf(*outlook_))
+        if (task.key.rule == TaskRule::FirstLook) looks.emplace_back(task.day, task.sides.size());
+    EXPECT_EQ(looks, (std::vector<std::pair<Day, std::size_t>>{{look, 8}, {look + Days{5}, 2}}));
+}
+
+TEST_F(EveningTest, RipeCellsAreCountedBuilderByBuilder) {
+    maker_.builder("Other", "Home").load("9", 2, 1, "Other");
+    maker_.outcome("9", OutcomeKind::Graft, "2027-06-11", 14, {}, 1);
+    maker_.outcome("9", OutcomeKind::Graft, "2027-06-11", 10, {}, 2);
+    read(maker_.snapshot());
+    setToday("2027-06-21");
+    const auto counts = [&] {
+        auto rows = rowsOf(page("2027-06-21"), TaskRule::CellsOut);
+        std::erase_if(rows, [](const auto& row) { return row.entry != EveningEntry::Count; });
+        return rows;
+    };
+    ASSERT_EQ(counts().size(), 2U);
+    apply(enter(*outlook_, counts()[0], counted("2027-06-21", 11), ids()));
+    apply(enter(*outlook_, counts()[1], counted("2027-06-21", 9), ids()));
+    EXPECT_NEAR(line().counts.ripe, 20, 1e-9) << "neither count replaces the other";
 }
 
 TEST_F(EveningTest, QueensAreCaughtNucByNucAndFreeThem) {
@@ -263,8 +320,8 @@ TEST_F(EveningTest, QueensAreCaughtNucByNucAndFreeThem) {
     ASSERT_EQ(rows.size(), 11U);
     apply(enter(*outlook_, rows[1], on(text.c_str()), ids()));
     EXPECT_EQ(outlook_->nucs.sides[0].rounds[0].seen, NucState::Caught);
-    EXPECT_EQ(impossible(rows[1], on("2027-06-21"))->why, Impossible::BeforeEmergence)
-        << "caught before she was out";
+    EXPECT_EQ(impossible(rows[1], on("2027-06-20"))->why, Impossible::BeforePlaced)
+        << "caught before she was there";
 }
 
 TEST_F(EveningTest, AWholeHeadIsFilledAsOneEdit) {

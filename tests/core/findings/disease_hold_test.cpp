@@ -55,6 +55,27 @@ TEST_F(DiseaseHold, NoBeesAreTakenFromThere) {
               std::string::npos);
 }
 
+TEST_F(DiseaseHold, DonorsAreReadAsPeopleWriteThem) {
+    makeUp("2027-06-10", "from mill 3 and Home");
+    EXPECT_EQ(leavesHold(snapshot_).size(), 1U);
+}
+
+TEST_F(DiseaseHold, TheLongestYardInADonorIsMeant) {
+    maker_.yard("Mill Road", 4);
+    auto other = maker_.snapshot();
+    ChangeSet hold;
+    hold.add(YardNote{id<YardNote>(++next_),
+                      1,
+                      maker_.yardId("Mill"),
+                      YardNoteKind::Disease,
+                      day("2027-06-05"),
+                      day("2027-06-20"),
+                      {}});
+    snapshot_ = applied(other, hold).value();
+    makeUp("2027-06-10", "Mill Road 3");
+    EXPECT_TRUE(leavesHold(snapshot_).empty());
+}
+
 TEST_F(DiseaseHold, OtherYardsAndOtherDaysAreFree) {
     makeUp("2027-06-10", "Millbrook, Home");
     makeUp("2027-06-04", "Mill");

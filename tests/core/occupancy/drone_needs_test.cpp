@@ -97,6 +97,31 @@ TEST_F(DroneNeeds, AreTakenFromTheNotesOfThisSeason) {
     for (const auto& finding : enough->findings) EXPECT_NE(finding.kind, FindingKind::FewDrones);
 }
 
+// S18, S53: 40 days from comb to mature drones.
+TEST_F(DroneNeeds, CombPutInTooLateIsNoHelp) {
+    (void)outlook(5);
+    const auto all = see(DroneStage::CombIn, "2027-06-04", 9);
+    EXPECT_EQ(all->drones[0].noted, 0);
+    EXPECT_GT(*all->drones[0].mature, all->drones[0].peak);
+    std::vector<std::string> told;
+    for (const auto& finding : all->findings)
+        if (finding.kind == FindingKind::FewDrones) told.push_back(englishText(finding));
+    ASSERT_EQ(told.size(), 2U) << "too few, and too late";
+    EXPECT_NE((told[0] + told[1]).find("mature only from"), std::string::npos);
+}
+
+TEST_F(DroneNeeds, NothingNotedIsTold) {
+    const auto spring = outlook(5);
+    for (const auto& finding : spring->findings)
+        EXPECT_NE(finding.kind, FindingKind::FewDrones) << "there is time for comb yet";
+    snapshot_.setToday(day("2027-05-08"));
+    const auto late = outlookOf(snapshot_, memo_);
+    const auto told = std::find_if(late->findings.begin(), late->findings.end(),
+                                   [](const auto& f) { return f.kind == FindingKind::FewDrones; });
+    ASSERT_NE(told, late->findings.end());
+    EXPECT_EQ(told->severity, Severity::Note);
+}
+
 TEST_F(DroneNeeds, InseminatedQueensWantNone) {
     (void)outlook(5);
     ChangeSet changes;

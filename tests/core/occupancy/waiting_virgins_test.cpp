@@ -175,7 +175,7 @@ TEST_F(WaitingVirginsTest, SeenWithoutEggsSheIsOneOfThoseThatMateLate) {
     EXPECT_EQ(text(seen.outLikely), text(kOut)) << "too late to be the day she came out";
     EXPECT_EQ(text(*seen.seen), text(atAge(11)));
     EXPECT_NEAR(*seen.mated, 1, 1e-12) << "she flew a second time at 9 days";
-    EXPECT_EQ(text(*seen.look), text(atAge(14)));
+    EXPECT_EQ(text(*seen.look), text(atAge(16))) << "five days after that look";
     EXPECT_FALSE(virgin(atAge(11)).seen) << "that look is not done yet";
 }
 
@@ -186,7 +186,7 @@ TEST_F(WaitingVirginsTest, SeenWithoutEggsAgainstTheRulesSheIsLookedAtAgain) {
     EXPECT_EQ(seen.reason, VirginReason::SeenAgainstRule);
     EXPECT_FALSE(seen.mated);
     EXPECT_EQ(seen.advice, VirginAdvice::Look);
-    EXPECT_EQ(text(*seen.look), text(atAge(22))) << "a week later";
+    EXPECT_EQ(text(*seen.look), text(atAge(20))) << "five days later";
     maker_.outcome("1", OutcomeKind::Emergence, text(atAge(22)), {}, "N1/-");
     EXPECT_EQ(virgin(atAge(23)).reason, VirginReason::TooOld) << "and still no eggs";
     EXPECT_EQ(text(virgin(atAge(23)).needsBroodFrom), text(atAge(43))) << "she lived until then";

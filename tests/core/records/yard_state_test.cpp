@@ -136,5 +136,31 @@ TEST_F(DearthTest, ADearthThatBeginsWhileTheyStandThereLeavesLessRoom) {
         outlookOf(applied(all->snapshot, fed).value(), memo_)->builders[0].overfull.empty());
 }
 
+TEST_F(DearthTest, ATickedFeedCountsForTheRoomToo) {
+    note(YardNoteKind::Dearth, "2027-06-09", "2027-06-30");
+    ChangeSet counted;  // the take is known: 22 cells started
+    Outcome take;
+    take.id = id<Outcome>(++next_);
+    take.batch = maker_.batchId("9");
+    take.kind = OutcomeKind::TakeCount;
+    take.day = day("2027-06-12");
+    take.count = Cells{22};
+    counted.add(take);
+    snapshot_ = applied(snapshot_, counted).value();
+    const auto hungry = outlook();
+    ASSERT_EQ(hungry->builders[0].overfull.size(), 1U);
+    ChangeSet ticked;
+    TaskDone tick;
+    tick.id = id<TaskDone>(++next_);
+    tick.rule = TaskRule::Feed;
+    tick.subject = toText(maker_.batchId("9").uuid);
+    tick.place = toText(maker_.builderId("Box").uuid);
+    tick.day = day("2027-06-10");
+    ticked.add(tick);
+    snapshot_ = applied(snapshot_, ticked).value();
+    const auto fed = outlook();
+    EXPECT_TRUE(fed->builders[0].overfull.empty());
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "weather/chain_seasons.h"
+
 namespace tenthday {
 namespace {
 
@@ -12,10 +14,13 @@ constexpr double kNearlyAll = 1 - 1e-6;
 
 SeasonEggs::SeasonEggs(const Facts& facts, const MatingTable& mating)
     : mating_(&mating), rules_(virginRules(facts)) {
-    const auto& seasons = mating.seasons();
-    if (!seasons) return;
-    next_.reserve(seasons->size());
-    for (std::size_t i = 0; i < seasons->size(); ++i) next_.emplace_back(seasons->days(i));
+    if (const auto& seasons = mating.seasons()) {
+        firstDay_ = seasons->window().first;
+        for (std::size_t i = 0; i < seasons->size(); ++i) next_.emplace_back(seasons->days(i));
+    } else if (const auto& chain = mating.chain()) {
+        firstDay_ = chain->window().first;
+        for (const auto& days : chainSeasons(*chain)) next_.emplace_back(days);
+    }
 }
 
 EggDays SeasonEggs::eggs(const Spread& emerged, Moment graft) const {
@@ -28,7 +33,7 @@ EggDays SeasonEggs::eggs(const Spread& emerged, Moment graft) const {
     eggs.first = out.front().day;
     eggs.days = out.size() - 1 + rules_.eggAges();
     eggs.shares.resize(eggs.days * next_.size());
-    const auto start = (eggs.first - mating_->seasons()->window().first).count();
+    const auto start = (eggs.first - firstDay_).count();
     EmergenceDay ahead;
     for (std::size_t season = 0; season < next_.size(); ++season) {
         float* row = &eggs.shares[season * eggs.days];

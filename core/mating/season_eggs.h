@@ -28,7 +28,8 @@ struct EggDays {
     [[nodiscard]] Day last() const { return first + Days{static_cast<int>(days) - 1}; }
 };
 
-/// Reckons them by the rules of the mating table, which are the same for the seasons' mean.
+/// Reckons them by the rules of the mating table, whose figures are their mean: exactly so with the
+/// seasons of past years, nearly with those that stand for a chain.
 class SeasonEggs {
 public:
     SeasonEggs(const Facts& facts, const MatingTable& mating);
@@ -45,6 +46,7 @@ private:
 
     const MatingTable* mating_;
     VirginRules rules_;
+    Day firstDay_{};                ///< of next_
     std::vector<NextFlight> next_;  ///< by season
 };
 

@@ -74,7 +74,8 @@ std::unordered_map<Id<Batch>, BatchNucs> batchNucs(const Snapshot& snapshot,
                                                    const NucOutlook& nucs) {
     std::unordered_map<Id<Batch>, BatchNucs> all;
     for (const auto& side : nucs.sides)
-        for (const auto& round : side.rounds) all[round.batch].rounds.push_back(&round);
+        for (const auto& round : side.rounds)
+            all[round.batch].rounds.push_back({side.side->id, &round});
     auto byTransfer = timelines;
     std::stable_sort(byTransfer.begin(), byTransfer.end(), [](const auto& a, const auto& b) {
         return a.second->hold.transfer < b.second->hold.transfer;

@@ -11,9 +11,15 @@ namespace tenthday {
 
 using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
+/// A cell's stay in a nuc, by record or by plan.
+struct NucRound {
+    Id<NucSide> side;
+    const SideRound* round = nullptr;
+};
+
 /// The nucs of one batch.
 struct BatchNucs {
-    std::vector<const SideRound*> rounds;  ///< by record or by plan
+    std::vector<NucRound> rounds;
     /// Cells there is room for, those of `rounds` among them; no bound where all found a nuc, for
     /// then there are others too.
     std::int32_t room = std::numeric_limits<std::int32_t>::max();

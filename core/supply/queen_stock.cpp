@@ -73,31 +73,58 @@ std::shared_ptr<const EggDays> QueenMaker::eggsOf(const RaisedPart& part) const 
         SeasonEggs(snapshot_->facts(), station).eggs(emerged, timeline.graft));
 }
 
+EggDays eggsAfter(const EggDays& eggs, Day noEggsOn, double lays) {
+    auto ahead = eggs;
+    for (std::size_t row = 0; row < eggs.rows(); ++row) {
+        const double before = eggs.by(noEggsOn, row);
+        for (std::size_t day = 0; day < eggs.days; ++day) {
+            auto& share = ahead.shares[row * eggs.days + day];
+            const double later = std::max(static_cast<double>(share) - before, 0.0);
+            share = static_cast<float>(later > 0 ? lays * later / (1 - lays * before) : 0);
+        }
+    }
+    return ahead;
+}
+
+QueenPart QueenMaker::queensOf(const RaisedPart& part, CatchRule rule) const {
+    const auto& facts = snapshot_->facts();
+    const auto& hold = part.timeline->hold;
+    QueenPart queens;
+    queens.batch = part.batch;
+    queens.line = part.line;
+    queens.isProven = rule != CatchRule::Eggs;
+    queens.from = std::max(hold.catchBy[static_cast<std::size_t>(rule)], snapshot_->today());
+    if (queens.isProven) {
+        queens.toCatch = Days{static_cast<int>(std::lround(facts[Fact::EggsToSealedD]))};
+        queens.judged = part.rates[LossStage::JudgedGood];
+    }
+    return queens;
+}
+
 QueenStock QueenMaker::stock(std::span<const RaisedPart> raised, std::span<const TakenCells> taken,
                              std::optional<CatchRule> rule) const {
     QueenStock stock;
     stock.seasons = open_.seasons();
-    const Days toSealed{static_cast<int>(std::lround(snapshot_->facts()[Fact::EggsToSealedD]))};
-    const RaisedPart* before = nullptr;
+    std::shared_ptr<const EggDays> eggs;
     for (std::size_t i = 0; i < raised.size(); ++i) {
         const auto& part = raised[i];
-        const auto& hold = part.timeline->hold;
-        const auto by = rule.value_or(hold.catchRule);
-        const bool isSame = before != nullptr && before->batch == part.batch;
-        QueenPart queens;
-        queens.batch = part.batch;
-        queens.line = part.line;
-        queens.isProven = by != CatchRule::Eggs;
-        queens.from = std::max(hold.catchBy[static_cast<std::size_t>(by)], snapshot_->today());
-        queens.toCatch = queens.isProven ? toSealed : Days{0};
+        if (i == 0 || raised[i - 1].batch != part.batch) eggs = eggsOf(part);
+        const auto bare = queensOf(part, rule.value_or(part.timeline->hold.catchRule));
+        const double mated = part.rates[LossStage::Mated].mean;
+        for (const auto& waiting : part.waiting) {
+            auto queens = bare;
+            queens.mated = CountSpread(waiting.nucs);
+            const double lays = waiting.isOut ? mated : part.emergedShare() * mated;
+            queens.eggs = std::make_shared<const EggDays>(eggsAfter(*eggs, waiting.seen, lays));
+            stock.parts.push_back(std::move(queens));
+        }
+        auto queens = bare;
         queens.mated = matedOf(part, taken[i]);
-        if (queens.isProven) queens.judged = part.rates[LossStage::JudgedGood];
         queens.known = part.known;
         std::stable_sort(queens.known.begin(), queens.known.end(),
                          [](const auto& a, const auto& b) { return a.day < b.day; });
-        queens.eggs = isSame ? stock.parts.back().eggs : eggsOf(part);
+        queens.eggs = eggs;
         stock.parts.push_back(std::move(queens));
-        before = &part;
     }
     return stock;
 }

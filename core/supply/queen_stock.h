@@ -49,6 +49,11 @@ struct TakenCells {
 /// or caged go first; what more is taken is missing in the nucs.
 [[nodiscard]] CountSpread matedOf(const RaisedPart& part, const TakenCells& taken);
 
+/// What is ahead of queens that had no eggs on a day: those that would have laid by then did not.
+/// The shares then hold the losses of mating too (Bayes' rule).
+/// @param lays  chance that such a nuc's queen lays at all in fair weather
+[[nodiscard]] EggDays eggsAfter(const EggDays& eggs, Day noEggsOn, double lays);
+
 struct QueenStock {
     std::size_t seasons = 1;  ///< possible ones, all equally likely
     std::vector<QueenPart> parts;
@@ -67,6 +72,7 @@ public:
 
 private:
     [[nodiscard]] std::shared_ptr<const EggDays> eggsOf(const RaisedPart& part) const;
+    [[nodiscard]] QueenPart queensOf(const RaisedPart& part, CatchRule rule) const;
 
     const Snapshot* snapshot_;
     const MatingTable* mating_;

@@ -141,10 +141,13 @@ private:
 
     void dealNucs() {
         Deal deal(weights_);
-        for (const auto* round : nucs_.rounds) {
+        for (const auto& [side, round] : nucs_.rounds) {
             auto& part = parts_[deal.next()];
             ++part.room;
-            if (round->seen)
+            const auto lookedOn = lastLook(side, *round);
+            if (round->isOpen() && lookedOn)
+                wait(part, *lookedOn, round->seen.has_value());
+            else if (round->seen)
                 see(part, *round);
             else if (part.isSettled)
                 ++part.unseen;
@@ -158,13 +161,30 @@ private:
         for (std::int32_t i = 0; i < more; ++i) ++parts_[deal.next()].room;
     }
 
+    /// The last day on which her nuc was seen to be without eggs.
+    [[nodiscard]] std::optional<Day> lastLook(Id<NucSide> side, const SideRound& round) const {
+        std::optional<Day> last;
+        for (const auto& outcome : snapshot_.all<Outcome>().of(batch_->id.uuid))
+            if (outcome->side == side && outcome->day >= round.transferDay &&
+                (outcome->kind == OutcomeKind::NoneYet || outcome->kind == OutcomeKind::Emergence))
+                last = std::max(last.value_or(outcome->day), outcome->day);
+        return last;
+    }
+
+    static void wait(RaisedPart& part, Day seen, bool isOut) {
+        ++part.looked;
+        for (auto& waiting : part.waiting)
+            if (waiting.seen == seen && waiting.isOut == isOut) {
+                ++waiting.nucs;
+                return;
+            }
+        part.waiting.push_back({seen, isOut, 1});
+    }
+
     static void see(RaisedPart& part, const SideRound& round) {
         ++part.looked;
         const bool byEggs = round.timeline->hold.catchRule == CatchRule::Eggs;
         switch (*round.seen) {
-            case NucState::Virgin:
-                ++part.virgins;
-                break;
             case NucState::Laying:
                 if (byEggs)
                     part.known.push_back({*round.seenDay, 0, 1});

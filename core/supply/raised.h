@@ -16,6 +16,13 @@ struct KnownQueens {
     std::int32_t certain = 0;  ///< caught, or what has still to be found is found
 };
 
+/// Nucs looked at before there were eggs: the queens may still lay, the later the less likely.
+struct WaitingQueens {
+    Day seen;            ///< the last look
+    bool isOut = false;  ///< the virgin herself was seen; else nothing was
+    std::int32_t nucs = 0;
+};
+
 /// The bars of a batch that have one line and one rate of acceptance: they share the batch's luck.
 struct RaisedPart {
     Id<Batch> batch;
@@ -29,9 +36,9 @@ struct RaisedPart {
     std::int32_t room = 0;     ///< most cells in nucs
 
     /// In nucs, by what was seen; cells of a batch that is not settled are not among them.
-    std::int32_t unseen = 0;   ///< nothing yet; of a settled batch
-    std::int32_t virgins = 0;  ///< her virgin was seen
-    std::int32_t looked = 0;   ///< nucs of which anything was seen
+    std::int32_t unseen = 0;  ///< nothing yet; of a settled batch
+    std::int32_t looked = 0;  ///< nucs of which anything was seen
+    std::vector<WaitingQueens> waiting;
     std::vector<KnownQueens> known;
 
     /// Queens that come out of so many of its cells.

@@ -102,6 +102,20 @@ TEST(SeasonSupply, ALayingQueenHasStillToBeJudged) {
     EXPECT_NEAR(only(with(maker.snapshot(), orderFor(1, 1, "2027-06-15"))).chance, .92, 1e-9);
 }
 
+TEST(SeasonSupply, AVirginThatHadTimeToLayIsLessLikelyTo) {
+    const auto chance = [](std::string_view seen) {
+        auto maker = eightNucs("2027-06-25");
+        maker.weather("2025-01-01", "2027-06-30", 25);
+        for (const std::string box : {"1", "2", "3", "4", "5", "6", "7"})
+            maker.outcome("1", OutcomeKind::NoQueen, "2027-06-06", {}, box + "/-");
+        maker.outcome("1", OutcomeKind::Emergence, seen, {}, "8/-");
+        return only(with(maker.snapshot(), orderFor(1, 1, "2027-08-20"))).chance;
+    };
+    EXPECT_NEAR(chance("2027-05-24"), .8 * .92, .001);  // no eggs could be yet
+    EXPECT_LT(chance("2027-06-03"), .6);
+    EXPECT_LT(chance("2027-06-12"), .01);  // flew every day, and has not laid
+}
+
 TEST(SeasonSupply, CellsWithoutANucGiveNoQueen) {
     auto maker = yardAndBuilder();
     maker.batch("1", "2027-05-10", 14, 40, "B1");

@@ -46,8 +46,7 @@ CountSpread matedOf(const RaisedPart& part, const TakenCells& taken) {
     }
     const auto kept =
         static_cast<std::int32_t>(std::lround(part.elsewhere.kept * part.emergedShare()));
-    const auto virgins =
-        part.emerged(cells).without(std::max(taken.virgins - kept, 0)).shifted(part.virgins);
+    const auto virgins = part.emerged(cells).without(std::max(taken.virgins - kept, 0));
     return passed(virgins, part.rates[LossStage::Mated]);
 }
 

@@ -1,7 +1,7 @@
 #include "weather/chain_seasons.h"
 
 #include <algorithm>
-#include <numeric>
+#include <cmath>
 
 namespace tenthday {
 namespace {
@@ -14,17 +14,14 @@ std::uint64_t mixed(std::uint64_t n) {
     return n ^ (n >> 31);
 }
 
-/// The step each season has on the n-th day.
-std::vector<double> steps(std::size_t seasons, std::uint64_t n) {
-    std::vector<std::size_t> order(seasons);
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::vector<std::uint64_t> keys(seasons);
-    for (std::size_t i = 0; i < seasons; ++i) keys[i] = mixed(mixed(n) + i);
-    std::sort(order.begin(), order.end(), [&](auto a, auto b) { return keys[a] < keys[b]; });
-    std::vector<double> all(seasons);
-    for (std::size_t i = 0; i < seasons; ++i)
-        all[order[i]] = (static_cast<double>(i) + 0.5) / static_cast<double>(seasons);
-    return all;
+/// Of some seasons, those in which the n-th day flies: as near to the chance as whole seasons can
+/// be.
+void fly(std::vector<std::vector<std::uint8_t>>& all, std::vector<std::size_t> some, double chance,
+         std::size_t n) {
+    const auto key = [&](std::size_t season) { return mixed(mixed(n) + season); };
+    std::sort(some.begin(), some.end(), [&](auto a, auto b) { return key(a) < key(b); });
+    const auto flying = std::lround(chance * static_cast<double>(some.size()));
+    for (std::size_t i = 0; i < static_cast<std::size_t>(flying); ++i) all[some[i]][n] = 1;
 }
 
 /// Chances of a day, the day before being a flying day or not.
@@ -53,11 +50,12 @@ std::vector<std::vector<std::uint8_t>> chainSeasons(const FlyingChain& chain, st
     std::vector<std::vector<std::uint8_t>> all(seasons, std::vector<std::uint8_t>(days));
     for (std::size_t i = 0; i < days; ++i) {
         const auto chances = chancesOf(chain, chain.window().first + Days{static_cast<int>(i)});
-        const auto step = steps(seasons, i);
-        for (std::size_t season = 0; season < seasons; ++season) {
-            const bool flew = i > 0 && all[season][i - 1] != 0;
-            all[season][i] = step[season] < (flew ? chances.afterFlying : chances.afterNone);
-        }
+        std::vector<std::size_t> flew;
+        std::vector<std::size_t> none;
+        for (std::size_t season = 0; season < seasons; ++season)
+            (i > 0 && all[season][i - 1] != 0 ? flew : none).push_back(season);
+        fly(all, std::move(flew), chances.afterFlying, i);
+        fly(all, std::move(none), chances.afterNone, i);
     }
     return all;
 }

@@ -11,9 +11,9 @@ namespace tenthday {
 inline constexpr std::size_t kChainSeasons = 240;
 
 /// Seasons as likely as one another that stand for a chain where chances of several batches hang on
-/// its weather together. The same at every call: on each day the chances 0 to 1 are cut into as
-/// many equal steps as there are seasons and handed out in a fixed, mixed order (a Latin square),
-/// so that each day flies in very nearly the share of seasons that is its chance. Gaps do not fly.
+/// its weather together. The same at every call: day by day, of the seasons that flew the day
+/// before and of those that did not, as many fly as the chain's chances say, picked in a fixed,
+/// mixed order. So each day flies in its share of seasons but for rounding. Gaps do not fly.
 /// @return flags of the window's days, by season
 [[nodiscard]] std::vector<std::vector<std::uint8_t>> chainSeasons(
     const FlyingChain& chain, std::size_t seasons = kChainSeasons);

@@ -39,7 +39,8 @@ TEST(Promise, WithoutOrdersAllThatIsReadyCanBePromised) {
     const auto weeks = weeksOf(threeBatches());
     for (const auto& week : weeks) {
         EXPECT_EQ(week.owed, 0);
-        if (daysOf(week.week).last >= day("2027-05-01")) EXPECT_EQ(week.canPromise, week.ready);
+        if (daysOf(week.week).last < day("2027-05-01")) continue;
+        EXPECT_EQ(week.canPromise, week.ready);
     }
     EXPECT_EQ(in(weeks, 22).ready, 0);
     EXPECT_GT(in(weeks, 26).ready, 15);

@@ -28,7 +28,7 @@ TEST(ChainSeasons, EachDayFliesInItsShareOfSeasons) {
             for (const auto& season : seasons) share += season[static_cast<std::size_t>(i)];
             share /= static_cast<double>(seasons.size());
             const auto expected = chain.chance(chain.window().first + Days{i}).value_or(0);
-            EXPECT_NEAR(share, expected, .03) << chance << ' ' << i;
+            EXPECT_NEAR(share, expected, .006) << chance << ' ' << i;
         }
     }
 }

@@ -13,7 +13,9 @@ constexpr double kNearlyAll = 1 - 1e-6;
 }  // namespace
 
 SeasonEggs::SeasonEggs(const Facts& facts, const MatingTable& mating)
-    : mating_(&mating), rules_(virginRules(facts)) {
+    : mating_(&mating),
+      rules_(virginRules(facts)),
+      ages_(static_cast<std::size_t>(std::max(rules_.lastAge - rules_.firstFlight, 0)) + 1) {
     if (const auto& seasons = mating.seasons()) {
         firstDay_ = seasons->window().first;
         for (std::size_t i = 0; i < seasons->size(); ++i) next_.emplace_back(seasons->days(i));
@@ -23,30 +25,43 @@ SeasonEggs::SeasonEggs(const Facts& facts, const MatingTable& mating)
     }
 }
 
-EggDays SeasonEggs::eggs(const Spread& emerged, Moment graft) const {
+const std::vector<float>& SeasonEggs::ofDay(Day emergence) {
+    auto& rows = byEmergence_[emergence];
+    if (!rows.empty()) return rows;
+    rows.reserve(ages_ * next_.size());
+    const auto place = static_cast<std::int32_t>((emergence - firstDay_).count());
+    EmergenceDay ahead;
+    for (const auto& next : next_) {
+        ahead.eggsAtAge.assign(rules_.eggAges(), 0.0);
+        addSeason(ahead, place, next, rules_, 1);
+        for (auto age = rules_.eggAges() - ages_; age < rules_.eggAges(); ++age)
+            rows.push_back(static_cast<float>(ahead.eggsAtAge[age]));
+    }
+    return rows;
+}
+
+EggDays SeasonEggs::eggs(const Spread& emerged, Moment graft) {
     const auto out = emergenceShares(emerged, graft);
     const bool known = std::all_of(out.begin(), out.end(), [&](const auto& share) {
         return mating_->find(share.day) != nullptr;
     });
     if (next_.empty() || !known) return onTheWhole(emerged, graft);
     EggDays eggs;
-    eggs.first = out.front().day;
-    eggs.days = out.size() - 1 + rules_.eggAges();
+    eggs.first = out.front().day + Days{static_cast<int>(rules_.eggAges() - ages_)};
+    eggs.days = out.size() - 1 + ages_;
     eggs.shares.resize(eggs.days * next_.size());
-    const auto start = (eggs.first - firstDay_).count();
-    EmergenceDay ahead;
-    for (std::size_t season = 0; season < next_.size(); ++season) {
-        float* row = &eggs.shares[season * eggs.days];
-        for (std::size_t i = 0; i < out.size(); ++i) {
-            ahead.eggsAtAge.assign(rules_.eggAges(), 0.0);
-            addSeason(ahead, static_cast<std::int32_t>(start) + static_cast<std::int32_t>(i),
-                      next_[season], rules_, out[i].share);
-            for (std::size_t age = 0; age < ahead.eggsAtAge.size(); ++age)
-                row[i + age] += static_cast<float>(ahead.eggsAtAge[age]);
+    for (std::size_t i = 0; i < out.size(); ++i) {
+        const float* from = ofDay(out[i].day).data();
+        const auto share = static_cast<float>(out[i].share);
+        for (std::size_t season = 0; season < next_.size(); ++season, from += ages_) {
+            float* row = &eggs.shares[season * eggs.days + i];
+            for (std::size_t age = 0; age < ages_; ++age) row[age] += share * from[age];
         }
+    }
+    for (auto* row = eggs.shares.data(); row < eggs.shares.data() + eggs.shares.size();
+         row += eggs.days)
         for (std::size_t day = 1; day < eggs.days; ++day)
             row[day] = std::min(row[day] + row[day - 1], 1.0F);
-    }
     return eggs;
 }
 

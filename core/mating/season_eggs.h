@@ -1,6 +1,7 @@
 /// @file season_eggs.h  First eggs in each possible season by itself: its weather is shared by all
 /// batches, so chances of several together must be reckoned season by season.
 #pragma once
+#include <map>
 #include <memory>
 #include <span>
 #include <vector>
@@ -38,16 +39,21 @@ public:
     [[nodiscard]] std::size_t seasons() const { return next_.empty() ? 1 : next_.size(); }
     /// Of open mating.
     /// @param emerged  h after the graft
-    [[nodiscard]] EggDays eggs(const Spread& emerged, Moment graft) const;
+    [[nodiscard]] EggDays eggs(const Spread& emerged, Moment graft);
 
 private:
     /// What the mating table tells of all seasons together, or a fixed figure.
     [[nodiscard]] EggDays onTheWhole(const Spread& emerged, Moment graft) const;
 
+    /// Share with first eggs at each age that can have them, of virgins of one day, by season.
+    [[nodiscard]] const std::vector<float>& ofDay(Day emergence);
+
     const MatingTable* mating_;
     VirginRules rules_;
+    std::size_t ages_;              ///< with eggs, the last ones
     Day firstDay_{};                ///< of next_
     std::vector<NextFlight> next_;  ///< by season
+    std::map<Day, std::vector<float>> byEmergence_;
 };
 
 /// Queens that all have eggs by that day: inseminated ones.

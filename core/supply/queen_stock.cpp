@@ -53,7 +53,7 @@ CountSpread matedOf(const RaisedPart& part, const TakenCells& taken) {
 QueenMaker::QueenMaker(const Snapshot& snapshot, const MatingTable& mating)
     : snapshot_(&snapshot), mating_(&mating), open_(snapshot.facts(), mating) {}
 
-std::shared_ptr<const EggDays> QueenMaker::eggsOf(const RaisedPart& part) const {
+std::shared_ptr<const EggDays> QueenMaker::eggsOf(const RaisedPart& part) {
     const auto& timeline = *part.timeline;
     const auto batch = snapshot_->find(part.batch);
     if (batch->mating == Mating::Insemination) {
@@ -101,28 +101,32 @@ QueenPart QueenMaker::queensOf(const RaisedPart& part, CatchRule rule) const {
 }
 
 QueenStock QueenMaker::stock(std::span<const RaisedPart> raised, std::span<const TakenCells> taken,
-                             std::optional<CatchRule> rule) const {
+                             std::optional<CatchRule> rule) {
     QueenStock stock;
     stock.seasons = open_.seasons();
+    const auto none = std::make_shared<const EggDays>(eggsOn(kLastDay));
     std::shared_ptr<const EggDays> eggs;
     for (std::size_t i = 0; i < raised.size(); ++i) {
         const auto& part = raised[i];
-        if (i == 0 || raised[i - 1].batch != part.batch) eggs = eggsOf(part);
+        if (i == 0 || raised[i - 1].batch != part.batch) eggs = nullptr;
+        auto mated = matedOf(part, taken[i]);
+        // Most batches that are over have no queen nobody knows of.
+        if (!eggs && (mated.last() > 0 || !part.waiting.empty())) eggs = eggsOf(part);
         const auto bare = queensOf(part, rule.value_or(part.timeline->hold.catchRule));
-        const double mated = part.rates[LossStage::Mated].mean;
+        const double fair = part.rates[LossStage::Mated].mean;
         for (const auto& waiting : part.waiting) {
             auto queens = bare;
             queens.mated = CountSpread(waiting.nucs);
-            const double lays = waiting.isOut ? mated : part.emergedShare() * mated;
+            const double lays = waiting.isOut ? fair : part.emergedShare() * fair;
             queens.eggs = std::make_shared<const EggDays>(eggsAfter(*eggs, waiting.seen, lays));
             stock.parts.push_back(std::move(queens));
         }
         auto queens = bare;
-        queens.mated = matedOf(part, taken[i]);
+        queens.mated = std::move(mated);
         queens.known = part.known;
         std::stable_sort(queens.known.begin(), queens.known.end(),
                          [](const auto& a, const auto& b) { return a.day < b.day; });
-        queens.eggs = eggs;
+        queens.eggs = eggs ? eggs : none;
         stock.parts.push_back(std::move(queens));
     }
     return stock;

@@ -68,10 +68,10 @@ public:
     /// @param rule   for all batches; none: each has its own
     [[nodiscard]] QueenStock stock(std::span<const RaisedPart> raised,
                                    std::span<const TakenCells> taken,
-                                   std::optional<CatchRule> rule = {}) const;
+                                   std::optional<CatchRule> rule = {});
 
 private:
-    [[nodiscard]] std::shared_ptr<const EggDays> eggsOf(const RaisedPart& part) const;
+    [[nodiscard]] std::shared_ptr<const EggDays> eggsOf(const RaisedPart& part);
     [[nodiscard]] QueenPart queensOf(const RaisedPart& part, CatchRule rule) const;
 
     const Snapshot* snapshot_;

@@ -6,35 +6,97 @@
 namespace tenthday {
 namespace {
 
-/// Standard deviations beyond which a normal count is left off: 1 in 10^9.
-constexpr double kReach = 6;
+/// Standard deviations beyond which a normal count is left off: 1 in 10^6.
+constexpr double kReach = 5;
 /// A sum as narrow as this is no normal one.
 constexpr double kNarrow = 1;
 
+/// Of counts, both included.
+struct Range {
+    std::int32_t first;
+    std::int32_t last;
+};
+
 }  // namespace
 
-CountSpread spreadOf(const Cumulants& sum) {
+namespace {
+
+Range rangeOf(const Cumulants& sum) {
+    const double reach = kReach * std::sqrt(sum.variance);
+    return {static_cast<std::int32_t>(std::max(0.0, std::floor(sum.mean - reach))),
+            static_cast<std::int32_t>(std::ceil(sum.mean + reach))};
+}
+
+/// Adds the chances of such a sum, times a weight, to those of all numbers from `first` on.
+/// @param scratch  room that is used again and again
+void addTo(std::vector<double>& all, std::int32_t first, const Cumulants& sum, double weight,
+           std::vector<double>& scratch) {
     const double sd = std::sqrt(sum.variance);
-    const auto first = static_cast<std::int32_t>(std::max(0.0, std::floor(sum.mean - kReach * sd)));
-    const auto last = static_cast<std::int32_t>(std::ceil(sum.mean + kReach * sd));
+    const auto range = rangeOf(sum);
     const double skew = sum.third / (sum.variance * sd) / 6;
-    std::vector<double> chances(static_cast<std::size_t>(last - first) + 1);
     // The normal curve from one count to the next by its ratio, whose own ratio is fixed.
-    double z = (first - sum.mean) / sd;
+    double z = (range.first - sum.mean) / sd;
     double normal = std::exp(-z * z / 2);
     double ratio = std::exp(-(2 * z + 1 / sd) / (2 * sd));
     const double bend = std::exp(-1 / sum.variance);
     double whole = 0;
-    for (auto& chance : chances) {
-        chance = std::max(0.0, normal * (1 + skew * z * (z * z - 3)));
-        whole += chance;
+    scratch.clear();
+    for (auto n = range.first; n <= range.last; ++n) {
+        scratch.push_back(std::max(0.0, normal * (1 + skew * z * (z * z - 3))));
+        whole += scratch.back();
         normal *= ratio;
         ratio *= bend;
         z += 1 / sd;
     }
-    for (auto& chance : chances) chance /= whole;
-    return {first, std::move(chances)};
+    auto* at = &all[static_cast<std::size_t>(range.first - first)];
+    for (const double chance : scratch) *at++ += chance * weight / whole;
 }
+
+}  // namespace
+
+CountSpread spreadOf(const Cumulants& sum) {
+    const auto range = rangeOf(sum);
+    std::vector<double> chances(static_cast<std::size_t>(range.last - range.first) + 1);
+    std::vector<double> scratch;
+    addTo(chances, range.first, sum, 1, scratch);
+    return {range.first, std::move(chances)};
+}
+
+namespace {
+
+/// The mean of sums over their seasons.
+/// @param narrow  the exact spread in a season where the sum is narrow
+template <class Exact>
+CountSpread sumsTogether(const std::vector<Cumulants>& seasons, Exact&& narrow) {
+    const double weight = 1.0 / static_cast<double>(seasons.size());
+    auto range = rangeOf(seasons.front());
+    for (const auto& sum : seasons) {
+        const auto other = rangeOf(sum);
+        range = {std::min(range.first, other.first), std::max(range.last, other.last)};
+    }
+    std::vector<double> wide(static_cast<std::size_t>(range.last - range.first) + 1);
+    std::vector<double> scratch;
+    std::vector<CountSpread> parts;
+    std::vector<double> weights;
+    double together = 0;
+    for (std::size_t season = 0; season < seasons.size(); ++season) {
+        if (seasons[season].variance < kNarrow) {
+            parts.push_back(narrow(season));
+            weights.push_back(weight);
+            continue;
+        }
+        addTo(wide, range.first, seasons[season], weight, scratch);
+        together += weight;
+    }
+    if (together > 0) {
+        for (auto& chance : wide) chance /= together;
+        parts.emplace_back(range.first, std::move(wide));
+        weights.push_back(together);
+    }
+    return parts.size() == 1 ? parts.front() : mixture(weights, parts);
+}
+
+}  // namespace
 
 PartMoments::PartMoments(const QueenPart& part) : mated_{}, judged_{} {
     for (auto n = part.mated.first(); n <= part.mated.last(); ++n) {
@@ -158,14 +220,9 @@ CountSpread QueenSums::bulkOverall(const QueenWant& want, const Sum& sum, Day da
     for (auto i = bulk.joined; i < bulk.byEnd.size(); ++i)
         if (parts[bulk.byEnd[i]].from <= day || !parts[bulk.byEnd[i]].known.empty())
             add(bulk.byEnd[i], seasons);
-    std::vector<CountSpread> spreads;
-    spreads.reserve(seasons.size());
-    for (std::size_t season = 0; season < seasons.size(); ++season)
-        spreads.push_back(seasons[season].variance < kNarrow
-                              ? exact(sum, sharesOf(sum.open, day, season), day)
-                              : spreadOf(seasons[season]));
-    const std::vector<double> weights(seasons.size(), 1.0 / static_cast<double>(seasons.size()));
-    return mixture(weights, spreads);
+    return sumsTogether(seasons, [&](std::size_t season) {
+        return exact(sum, sharesOf(sum.open, day, season), day);
+    });
 }
 
 const CountSpread& QueenSums::overall(const QueenWant& want, Day day) {

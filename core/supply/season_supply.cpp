@@ -7,7 +7,7 @@ namespace tenthday {
 SeasonSupply::SeasonSupply(const Snapshot& snapshot, const Timelines& timelines,
                            const NucOutlook& nucs, const MatingTable& mating)
     : snapshot_(&snapshot),
-      maker_(std::make_shared<const QueenMaker>(snapshot, mating)),
+      maker_(std::make_shared<QueenMaker>(snapshot, mating)),
       all_(ordersOf(snapshot)),
       parts_(raisedParts(snapshot, timelines, nucs)),
       cells_(cellOrders(all_, parts_)) {

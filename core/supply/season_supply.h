@@ -32,7 +32,7 @@ private:
     void makeStock(std::optional<CatchRule> rule);
 
     const Snapshot* snapshot_;
-    std::shared_ptr<const QueenMaker> maker_;
+    std::shared_ptr<QueenMaker> maker_;
     std::vector<Ptr<Order>> all_;
     std::vector<RaisedPart> parts_;
     CellOrders cells_;

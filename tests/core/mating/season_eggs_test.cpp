@@ -22,7 +22,7 @@ std::shared_ptr<const FlyingSeasons> seattle() {
 TEST(SeasonEggs, TheirMeanIsThatOfTheMatingTable) {
     const Facts facts;
     const MatingTable mating(facts, seattle());
-    const SeasonEggs seasons(facts, mating);
+    SeasonEggs seasons(facts, mating);
     EXPECT_EQ(seasons.seasons(), 60U);
     for (const auto* graft : {"2027-04-12T14:00", "2027-05-20T14:00", "2027-08-30T14:00"}) {
         const auto eggs = seasons.eggs(kEmerged, moment(graft));
@@ -61,7 +61,7 @@ TEST(SeasonEggs, AChainIsSharedToo) {
         std::make_shared<const FlyingChain>(
             kYear.first,
             std::vector<FlyingChainDay>(static_cast<std::size_t>(kYear.size()), {.15, {}}), .6));
-    const SeasonEggs seasons(facts, mating);
+    SeasonEggs seasons(facts, mating);
     const auto eggs = seasons.eggs(kEmerged, moment("2027-05-20T14:00"));
     ASSERT_EQ(eggs.rows(), seasons.seasons());
     double mean = 0;
@@ -79,7 +79,7 @@ TEST(SeasonEggs, AChainIsSharedToo) {
 TEST(SeasonEggs, WithoutWeatherTheFixedFigureServesAllSeasons) {
     const Facts facts;
     const MatingTable mating(facts);
-    const SeasonEggs seasons(facts, mating);
+    SeasonEggs seasons(facts, mating);
     EXPECT_EQ(seasons.seasons(), 1U);
     const auto eggs = seasons.eggs(kEmerged, moment("2027-05-20T14:00"));
     ASSERT_EQ(eggs.rows(), 1U);

@@ -52,6 +52,8 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& findingsVerb();
 [[nodiscard]] const HeadlessVerb& limitsVerb();
 [[nodiscard]] const HeadlessVerb& dronesVerb();
+[[nodiscard]] const HeadlessVerb& promiseVerb();
+[[nodiscard]] const HeadlessVerb& ordersVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
 [[nodiscard]] const HeadlessVerb& pictureVerb();
 [[nodiscard]] const HeadlessVerb& tasksVerb();

@@ -79,6 +79,30 @@ CountSpread CountSpread::shifted(std::int32_t by) const {
     return more;
 }
 
+CountSpread CountSpread::without(std::int32_t taken) const {
+    assert(taken >= 0);
+    if (taken <= first_) {
+        auto fewer = *this;
+        fewer.first_ -= taken;
+        return fewer;
+    }
+    if (taken >= last()) return CountSpread(0);
+    const auto none = chances_.begin() + (taken - first_);
+    std::vector<double> left(none, chances_.end());
+    left[0] = std::accumulate(chances_.begin(), none + 1, 0.0);
+    return {0, std::move(left)};
+}
+
+CountSpread CountSpread::cappedAt(std::int32_t most) const {
+    assert(most >= 0);
+    if (most >= last()) return *this;
+    if (most <= first_) return CountSpread(most);
+    const auto end = chances_.begin() + (most - first_);
+    std::vector<double> kept(chances_.begin(), end + 1);
+    kept.back() = std::accumulate(end, chances_.end(), 0.0);
+    return {first_, std::move(kept)};
+}
+
 CountSpread operator+(const CountSpread& a, const CountSpread& b) {
     if (a.chances().size() == 1) return b.shifted(a.first());
     if (b.chances().size() == 1) return a.shifted(b.first());

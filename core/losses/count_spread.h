@@ -40,6 +40,10 @@ public:
 
     /// The same and so many more that are certain (>= 0).
     [[nodiscard]] CountSpread shifted(std::int32_t by) const;
+    /// What is left when so many (>= 0) are taken, or all where there are fewer.
+    [[nodiscard]] CountSpread without(std::int32_t taken) const;
+    /// No more than so many (>= 0): there is room for no more.
+    [[nodiscard]] CountSpread cappedAt(std::int32_t most) const;
 
     friend bool operator==(const CountSpread&, const CountSpread&) = default;
 

@@ -5,6 +5,7 @@
 #include <span>
 
 #include "mating/mating_days.h"
+#include "mating/virgin_rules.h"
 
 namespace tenthday {
 namespace {
@@ -18,44 +19,6 @@ constexpr double kNone = 1e-6;
 /// Days around a stay at a mating station for which virgins are reckoned: more than their age at
 /// the last mating.
 constexpr Days kAroundStay{60};
-
-/// For each day of a season the next flying day on it or after it.
-class NextFlight {
-public:
-    explicit NextFlight(std::span<const std::uint8_t> days) : next_(days.size() + 1) {
-        next_.back() = kNever;
-        for (auto i = days.size(); i-- > 0;)
-            next_[i] = days[i] != 0 ? static_cast<std::int32_t>(i) : next_[i + 1];
-    }
-    [[nodiscard]] std::int32_t from(std::int32_t day) const {
-        return static_cast<std::size_t>(day) < next_.size() ? next_[static_cast<std::size_t>(day)]
-                                                            : kNever;
-    }
-    static constexpr std::int32_t kNever = 1'000'000;
-
-private:
-    std::vector<std::int32_t> next_;
-};
-
-/// The ages, in whole days, and shares of a virgin's way to mating.
-struct Rules {
-    std::int32_t firstFlight;
-    std::array<double, 3> flightShares;  ///< sum 1
-    double secondShare;
-    std::int32_t eggsAfter;
-    std::int32_t lastAge;
-};
-
-Rules rulesOf(const Facts& facts) {
-    Rules rules{static_cast<std::int32_t>(std::lround(facts[Fact::FirstFlightD])),
-                {facts[Fact::FlightShare1], facts[Fact::FlightShare2], facts[Fact::FlightShare3]},
-                facts[Fact::SecondFlightShare],
-                static_cast<std::int32_t>(std::lround(facts[Fact::EggsAfterFlightD])),
-                static_cast<std::int32_t>(std::lround(facts[Fact::LastMatingD]))};
-    const double sum = rules.flightShares[0] + rules.flightShares[1] + rules.flightShares[2];
-    for (auto& share : rules.flightShares) share = sum > 0 ? share / sum : 1.0 / 3;
-    return rules;
-}
 
 /// A chain's waits for the next flying day, from each day of its window.
 struct Waits {
@@ -84,30 +47,9 @@ double handOut(double share, const std::vector<double>& wait, std::span<double> 
     return share * wait[days.size()];
 }
 
-/// Adds one season's chances for virgins of one day.
-void add(EmergenceDay& day, std::int32_t emergence, const NextFlight& next, const Rules& rules,
-         double weight) {
-    const std::int32_t last = emergence + rules.lastAge;
-    for (std::size_t i = 0; i < rules.flightShares.size(); ++i) {
-        const double share = rules.flightShares[i] * weight;
-        const auto first = next.from(emergence + rules.firstFlight + static_cast<std::int32_t>(i));
-        if (first > last) {
-            day.neverMates += share;
-            continue;
-        }
-        const auto at = [&](std::int32_t flight) -> double& {
-            const std::int32_t age = flight - emergence + rules.eggsAfter;
-            return day.eggsAtAge[static_cast<std::size_t>(age)];
-        };
-        at(first) += share * (1 - rules.secondShare);
-        const auto second = next.from(first + 1);
-        (second > last ? day.neverMates : at(second)) += share * rules.secondShare;
-    }
-}
-
 /// The chances of virgins of one day; none where a chain has a gap that one of them may have to
 /// wait in. Behind a day that is certain to be a flying day nothing has to be known.
-EmergenceDay chancesOf(std::size_t emergence, const Waits& waits, const Rules& rules) {
+EmergenceDay chancesOf(std::size_t emergence, const Waits& waits, const VirginRules& rules) {
     const auto eggsAfter = static_cast<std::size_t>(rules.eggsAfter);
     const auto end = static_cast<std::size_t>(rules.lastAge) + 1;
     EmergenceDay day{0, std::vector<double>(end + eggsAfter)};
@@ -178,7 +120,7 @@ MatingTable MatingTable::atStation(std::span<const DayWindow> stays, const Facts
 }
 
 void MatingTable::fillFromSeasons(const Facts& facts) {
-    const auto rules = rulesOf(facts);
+    const auto rules = virginRules(facts);
     firstDay_ = seasons_->window().first;
     const auto days = std::max(seasons_->window().size() - rules.lastAge, 0);
     const std::int32_t ages = rules.lastAge + rules.eggsAfter + 1;
@@ -188,12 +130,12 @@ void MatingTable::fillFromSeasons(const Facts& facts) {
     for (std::size_t season = 0; season < seasons_->size(); ++season) {
         const NextFlight next(seasons_->days(season));
         for (std::size_t day = 0; day < days_.size(); ++day)
-            add(days_[day], static_cast<std::int32_t>(day), next, rules, weight);
+            addSeason(days_[day], static_cast<std::int32_t>(day), next, rules, weight);
     }
 }
 
 void MatingTable::fillFromChain(const Facts& facts) {
-    const auto rules = rulesOf(facts);
+    const auto rules = virginRules(facts);
     const auto& window = chain_->window();
     firstDay_ = window.first;
     const auto waits = waitsOf(*chain_, rules.lastAge + 1);

@@ -81,6 +81,27 @@ TEST(CountSpread, MixtureHoldsEachPartWithItsWeight) {
     EXPECT_NEAR(massOf(mixed), 1, 1e-12);
 }
 
+TEST(CountSpread, WhatIsTakenIsMissingAndNoMore) {
+    const auto count = binomial(10, 0.4).shifted(3);
+    for (int taken = 0; taken <= 15; ++taken) {
+        const auto left = count.without(taken);
+        EXPECT_NEAR(massOf(left), 1, 1e-12);
+        for (int k = 1; k <= 13; ++k)
+            EXPECT_NEAR(left.atLeast(k), count.atLeast(k + taken), 1e-12) << taken << ' ' << k;
+    }
+}
+
+TEST(CountSpread, WhereThereIsRoomForFewerTheyAreAsMany) {
+    const auto count = binomial(10, 0.4).shifted(3);
+    for (int most = 0; most <= 15; ++most) {
+        const auto kept = count.cappedAt(most);
+        EXPECT_NEAR(massOf(kept), 1, 1e-12);
+        EXPECT_LE(kept.last(), most);
+        for (int k = 0; k <= most; ++k)
+            EXPECT_NEAR(kept.atLeast(k), count.atLeast(k), 1e-12) << most << ' ' << k;
+    }
+}
+
 TEST(CountSpread, TailsAreCutAndTheirMassIsKept) {
     std::vector<double> chances(101, 1e-16);
     chances[50] = 0.6;

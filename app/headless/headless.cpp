@@ -18,11 +18,11 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 14>& verbs() {
+const std::array<const HeadlessVerb*, 15>& verbs() {
     static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),  &nucsVerb(),
                                 &virginsVerb(), &findingsVerb(), &limitsVerb(), &dronesVerb(),
                                 &checkVerb(),   &pictureVerb(),  &tasksVerb(),  &sheetVerb(),
-                                &exportVerb(),  &importVerb()};
+                                &icsVerb(),     &exportVerb(),   &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

@@ -1,4 +1,6 @@
 // `ics`: the season's tasks as a calendar, through libical.
+#include <set>
+
 #include "app/headless/program.h"
 #include "support/ical.h"
 
@@ -25,8 +27,8 @@ TEST_F(IcsVerb, HoldsTheTasksOfEveryWeekOfTheSeason) {
         const auto start = icalcomponent_get_dtstart(event);
         const std::string uid = icalcomponent_get_uid(event);
         if (start.month != 6 || start.day < 7 || start.day > 13) continue;
-        const std::string two = std::to_string(start.day);
-        found.emplace(uid.substr(0, uid.find('-')), "2027-06-" + (two.size() < 2 ? "0" : "") + two);
+        const auto day = (start.day < 10 ? "2027-06-0" : "2027-06-") + std::to_string(start.day);
+        found.emplace(uid.substr(0, uid.find('-')), day);
     }
     EXPECT_EQ(found, wanted);
 }

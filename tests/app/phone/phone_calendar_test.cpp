@@ -162,7 +162,7 @@ TEST_F(PhoneCalendar, WhatIsDoneIsTickedAndRingsNoMore) {
     done.batch = test::kBatch;
     done.kind = OutcomeKind::Graft;
     done.day = day("2027-06-04");
-    done.count = 20;
+    done.count = Cells{20};
     ChangeSet changes;
     changes.add(done);
     edit(changes);

@@ -23,7 +23,8 @@ QString summary(const Outlook& outlook, const Task& task) {
 }
 
 QString details(const Outlook& outlook, const Task& task) {
-    QStringList lines{isForPaper(task) ? sheet_text::nucs(task) : sheet_text::how(outlook, task)};
+    const bool nucsAlone = task.done || isForPaper(task);
+    QStringList lines{nucsAlone ? sheet_text::nucs(task) : sheet_text::how(outlook, task)};
     if (task.done)
         lines += Words::tr("Done on %1.").arg(weekdayAndDay(*task.done));
     else if (task.must)

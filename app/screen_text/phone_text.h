@@ -8,7 +8,7 @@ namespace tenthday::phone_text {
 
 /// "Cells out of North, batch 19: 32 expected", with a tick before it when done.
 [[nodiscard]] QString summary(const Outlook& outlook, const Task& task);
-/// How, which nucs, whether it must be on its day, when it was done: a line each.
+/// How and whether it must be on its day; of what is done, when it was. Which nucs.
 [[nodiscard]] QString details(const Outlook& outlook, const Task& task);
 
 [[nodiscard]] QString entry();

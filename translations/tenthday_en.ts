@@ -446,16 +446,16 @@
     </message>
     <message numerus="yes">
         <source>%Ln strong drone colony(ies) wanted</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%Ln strong drone colony wanted</numerusform>
+            <numerusform>%Ln strong drone colonies wanted</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%Ln late</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%Ln late</numerusform>
+            <numerusform>%Ln late</numerusform>
         </translation>
     </message>
 </context>

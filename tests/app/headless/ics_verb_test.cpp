@@ -9,12 +9,16 @@ namespace {
 
 class IcsVerb : public ProgramTest {
 protected:
+    void makeIcs(std::vector<std::string> words) const {
+        words.insert(words.begin(), "ics");
+        EXPECT_EQ(answer(words), "");
+    }
     Ical read(const std::string& name) const { return Ical(bytesOf(at(name))); }
 };
 
 TEST_F(IcsVerb, HoldsTheTasksOfEveryWeekOfTheSeason) {
     const auto book = makeExample();
-    EXPECT_EQ(answer({"ics", book, "--out", "tasks.ics"}), "");
+    makeIcs({book, "--out", "tasks.ics"});
     const auto calendar = read("tasks.ics");
     EXPECT_TRUE(calendar.isSound());
     EXPECT_EQ(textOf(calendar.root(), ICAL_NAME_PROPERTY), "Wrenfold queens");
@@ -36,16 +40,16 @@ TEST_F(IcsVerb, HoldsTheTasksOfEveryWeekOfTheSeason) {
 TEST_F(IcsVerb, AMoveRaisesTheRevisionAndWhatFallsAwayIsCancelled) {
     const auto book = makeExample();
     const auto batches = answer({"export", book, "batches"});
-    answer({"ics", book, "--out", "tasks.ics"});
+    makeIcs({book, "--out", "tasks.ics"});
     const auto first = bytesOf(at("tasks.ics"));
-    answer({"ics", book, "--out", "tasks.ics"});
+    makeIcs({book, "--out", "tasks.ics"});
     EXPECT_EQ(bytesOf(at("tasks.ics")), first) << "nothing new, not even a stamp";
 
     // The last batch is the one that is still only planned.
     const auto last = rowsOf(batches).back();
     import(book, "batches",
            "id,label,day\n" + last.at("id") + "," + last.at("label") + ",2027-07-20\n");
-    answer({"ics", book, "--out", "tasks.ics"});
+    makeIcs({book, "--out", "tasks.ics"});
     const Ical before(first);
     const auto after = read("tasks.ics");
     EXPECT_TRUE(after.isSound());
@@ -62,7 +66,7 @@ TEST_F(IcsVerb, AMoveRaisesTheRevisionAndWhatFallsAwayIsCancelled) {
     }
     EXPECT_GT(same, 10) << "other batches stand";
 
-    answer({"ics", book, "--out", "tasks.ics", "--kinds", "cells_out,catch"});
+    makeIcs({book, "--out", "tasks.ics", "--kinds", "cells_out,catch"});
     const auto chosen = read("tasks.ics");
     EXPECT_TRUE(isCancelled(chosen.byUid().at(graft)));
     EXPECT_EQ(sequenceOf(chosen.byUid().at(graft)), 2);
@@ -70,7 +74,7 @@ TEST_F(IcsVerb, AMoveRaisesTheRevisionAndWhatFallsAwayIsCancelled) {
 
 TEST_F(IcsVerb, KindsAndAllDay) {
     const auto book = makeExample();
-    answer({"ics", book, "--out", "some.ics", "--kinds", "graft,cells_in", "--all-day"});
+    makeIcs({book, "--out", "some.ics", "--kinds", "graft,cells_in", "--all-day"});
     const auto calendar = read("some.ics");
     ASSERT_GT(calendar.events().size(), 3U);
     for (auto* event : calendar.events()) {
@@ -90,7 +94,7 @@ TEST_F(IcsVerb, AFileThatIsNoCalendarOfThisBookIsLeft) {
               "tenthday: ics: notes.ics: is no calendar that this program wrote, or it is damaged "
               "(line 1: a name and a colon are needed); it is left as it is\n");
     EXPECT_EQ(bytesOf(at("notes.ics")), "Buy sugar\n");
-    answer({"ics", book, "--out", "tasks.ics"});
+    makeIcs({book, "--out", "tasks.ics"});
     refused = runHere({"ics", makeNew(), "--out", "tasks.ics"});
     EXPECT_EQ(refused.err,
               "tenthday: ics: tasks.ics: is the calendar of another book; it is left as it is\n");

@@ -51,6 +51,13 @@ protected:
         EXPECT_TRUE(read_->isSound());
         return events_ = read_->byUid();
     }
+    /// How many events of a fresh file have not passed on a day.
+    std::size_t openOn(Day today) {
+        std::size_t open = 0;
+        for (const auto& task : tasksOf(*desk_->outlook())) open += task.day >= today ? 1 : 0;
+        EXPECT_GE(events().size(), open);
+        return open;
+    }
     static std::string uid(TaskRule rule, Uuid subject = test::kBatch.uuid) {
         return uidOf({rule, subject, {}, 0});
     }
@@ -113,11 +120,11 @@ TEST_F(PhoneCalendar, AMovedBatchTakesItsEventsAlongAndNoOthers) {
 }
 
 TEST_F(PhoneCalendar, ADeletedBatchIsCancelledAndUndoConfirmsItAgain) {
-    const auto planned = events().size();
+    const auto planned = openOn(day("2027-06-01"));
     ASSERT_GT(planned, 2U);
     edit(deleteBatch(desk_->snapshot(), test::kBatch));
-    const auto& off = events();
-    ASSERT_EQ(off.size(), planned);
+    const auto off = events();
+    ASSERT_EQ(off.size(), planned) << "what is past is dropped";
     for (const auto& [id, event] : off) {
         EXPECT_TRUE(isCancelled(event)) << id;
         EXPECT_EQ(sequenceOf(event), 1) << id;
@@ -126,7 +133,7 @@ TEST_F(PhoneCalendar, ADeletedBatchIsCancelledAndUndoConfirmsItAgain) {
     ASSERT_TRUE(desk_->undo());
     for (const auto& [id, event] : events()) {
         EXPECT_FALSE(isCancelled(event)) << id;
-        EXPECT_EQ(sequenceOf(event), 2) << id;
+        EXPECT_EQ(sequenceOf(event), off.contains(id) ? 2 : 0) << id;
     }
 }
 
@@ -142,7 +149,7 @@ TEST_F(PhoneCalendar, NothingNewIsNotWritten) {
 }
 
 TEST_F(PhoneCalendar, KindsChosenAndAllDayAreWhatIsWritten) {
-    const auto all = events().size();
+    const auto open = openOn(day("2027-06-01"));
     kept_.wish = {{TaskRule::Graft, TaskRule::CellsOut}, true};
     int kept = 0;
     for (const auto& [id, event] : events()) {
@@ -152,7 +159,7 @@ TEST_F(PhoneCalendar, KindsChosenAndAllDayAreWhatIsWritten) {
         kept += wanted ? 1 : 0;
     }
     EXPECT_EQ(kept, 2);
-    EXPECT_EQ(events_.size(), all) << "the others are off on the phone";
+    EXPECT_EQ(events_.size(), open) << "the others are off on the phone";
 }
 
 TEST_F(PhoneCalendar, WhatIsDoneIsTickedAndRingsNoMore) {

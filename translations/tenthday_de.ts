@@ -5726,5 +5726,109 @@
         <source>Not over yet: the day you expect it to end; put it right later.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>✓ %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Must be done on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar for the &amp;phone ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the season&apos;s tasks into a calendar file that phones and calendar programs read. An alarm rings for what must be done on its day, and on the last day for what can wait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Choose ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at their &amp;hour, where they have one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on their &amp;day, without hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep the file up to date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is written anew whenever the book has changed. Put it into a folder that your phone shares, and the phone follows: what moves is moved there, what falls away is marked as cancelled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is kept up to date. Changes made here go into it at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only: the file can be written once, not kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Write</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Stop keeping it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar needs a file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one kind of task at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar cannot be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar is in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar is in %1 and is kept up to date there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar is no longer kept up to date; its file stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phone calendar not up to date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasks of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

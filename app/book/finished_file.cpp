@@ -42,7 +42,9 @@ Result<std::string> readWhole(const QString& path) {
 
 Result<void> writeWhole(const QString& path, const QByteArray& bytes) {
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    // commit() alone does not see that the last bytes, still in memory, found no room on the disk.
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.flush() ||
+        !file.commit())
         return Error{QStringLiteral("%1: cannot be written: %2")
                          .arg(path, file.errorString())
                          .toStdString()};

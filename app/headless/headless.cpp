@@ -18,11 +18,12 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 16>& verbs() {
+const std::array<const HeadlessVerb*, 17>& verbs() {
     static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),  &nucsVerb(),
                                 &virginsVerb(), &findingsVerb(), &limitsVerb(), &dronesVerb(),
                                 &promiseVerb(), &ordersVerb(),   &checkVerb(),  &pictureVerb(),
-                                &tasksVerb(),   &sheetVerb(),    &exportVerb(), &importVerb()};
+                                &tasksVerb(),   &sheetVerb(),    &icsVerb(),    &exportVerb(),
+                                &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

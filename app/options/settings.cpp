@@ -14,6 +14,10 @@ const QString kLook = QStringLiteral("window/look");
 const QString kPlace = QStringLiteral("window/place");
 const QString kFreeWeekdays = QStringLiteral("work/free_weekdays");
 const QString kLanguage = QStringLiteral("window/language");
+const QString kCalendars = QStringLiteral("calendars");
+const QString kCalendarPath = QStringLiteral("path");
+const QString kCalendarKinds = QStringLiteral("kinds");
+const QString kCalendarAllDay = QStringLiteral("all_day");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -115,6 +119,42 @@ void Settings::setFreeWeekdays(const std::array<bool, 7>& weekdays) {
     QString text;
     for (const bool free : weekdays) text += free ? u'1' : u'0';
     store_->setValue(kFreeWeekdays, text);
+}
+
+namespace {
+
+QStringList tokensOf(const std::vector<TaskRule>& kinds) {
+    QStringList tokens;
+    for (const auto kind : kinds) tokens += QString::fromStdString(std::string(token(kind)));
+    return tokens;
+}
+
+/// The group of a book's calendar. A path holds slashes, which would make groups of its parts.
+QString calendarGroup(const QString& book) {
+    return kCalendars + u'/' + QString::fromLatin1(book.toUtf8().toHex());
+}
+
+}  // namespace
+
+std::optional<KeptCalendar> Settings::keptCalendar(const QString& book) const {
+    const auto group = calendarGroup(book) + u'/';
+    KeptCalendar calendar{store_->value(group + kCalendarPath).toString(), {}};
+    if (calendar.path.isEmpty()) return std::nullopt;
+    const auto kinds = store_->value(group + kCalendarKinds).toStringList();
+    for (const auto& text : kinds)
+        if (const auto kind = fromToken<TaskRule>(text.toStdString()))
+            calendar.wish.kinds.push_back(*kind);
+    calendar.wish.allDay = store_->value(group + kCalendarAllDay).toBool();
+    return calendar;
+}
+
+void Settings::setKeptCalendar(const QString& book, const std::optional<KeptCalendar>& calendar) {
+    store_->remove(calendarGroup(book));
+    if (!calendar) return;
+    const auto group = calendarGroup(book) + u'/';
+    store_->setValue(group + kCalendarPath, calendar->path);
+    store_->setValue(group + kCalendarKinds, tokensOf(calendar->wish.kinds));
+    store_->setValue(group + kCalendarAllDay, calendar->wish.allDay);
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

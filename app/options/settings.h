@@ -7,9 +7,11 @@
 #include <QString>
 #include <array>
 #include <memory>
+#include <optional>
 
 #include "base/tokens.h"
 #include "look/palette.h"
+#include "options/kept_calendar.h"
 #include "options/language.h"
 
 namespace tenthday {
@@ -58,6 +60,12 @@ public:
     /// Weekdays on which nobody wants to work, Monday first; none when never set.
     [[nodiscard]] std::array<bool, 7> freeWeekdays() const;
     void setFreeWeekdays(const std::array<bool, 7>& weekdays);
+
+    /// The calendar kept for the phone beside a book, by the book's full path: a copy of the book
+    /// keeps none of its own accord.
+    [[nodiscard]] std::optional<KeptCalendar> keptCalendar(const QString& book) const;
+    /// nullopt: no longer.
+    void setKeptCalendar(const QString& book, const std::optional<KeptCalendar>& calendar);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

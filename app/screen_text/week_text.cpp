@@ -70,13 +70,12 @@ QString stillOpen(int tasks) {
     return Words::tr("Still open: %Ln task(s) from before today", nullptr, tasks);
 }
 
-QString task(const Outlook& outlook, const Task& task) {
-    switch (task.key.rule) {
+QString kind(TaskRule rule) {
+    switch (rule) {
         case TaskRule::CellsOut:
             return Words::tr("Cells out");
         case TaskRule::CellsIn:
-            return areVirgins(outlook, task) ? Words::tr("Virgins into nucs")
-                                             : Words::tr("Cells into nucs");
+            return Words::tr("Cells into nucs");
         case TaskRule::CageCells:
             return Words::tr("Cage cells in place");
         case TaskRule::FreeBreeder:
@@ -112,9 +111,16 @@ QString task(const Outlook& outlook, const Task& task) {
         case TaskRule::DroneComb:
             return Words::tr("Put drone comb in");
         case TaskRule::Own:
-            return plain(task.subjectLabel);
+            return Words::tr("Tasks of your own");
     }
     return {};
+}
+
+QString task(const Outlook& outlook, const Task& task) {
+    if (task.key.rule == TaskRule::Own) return plain(task.subjectLabel);
+    if (task.key.rule == TaskRule::CellsIn && areVirgins(outlook, task))
+        return Words::tr("Virgins into nucs");
+    return kind(task.key.rule);
 }
 
 QString subject(const Outlook& outlook, const Task& task) {

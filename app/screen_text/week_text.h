@@ -17,7 +17,9 @@ namespace tenthday::week_text {
 [[nodiscard]] QString dayHead(Day day, bool isToday, bool isEmpty);
 [[nodiscard]] QString stillOpen(int tasks);
 
-/// The task without what it is about: "Cells into nucs".
+/// A kind of task: "Cells into nucs".
+[[nodiscard]] QString kind(TaskRule rule);
+/// The task without what it is about: "Cells into nucs", the user's own in their words.
 [[nodiscard]] QString task(const Outlook& outlook, const Task& task);
 /// What it is about: "batch 705, West".
 [[nodiscard]] QString subject(const Outlook& outlook, const Task& task);

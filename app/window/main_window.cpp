@@ -21,8 +21,10 @@
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
+#include "screen_text/phone_text.h"
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
@@ -50,6 +52,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
       welcome_(new WelcomePage({{actions_.openExample, welcome_text::exampleDoes()},
                                 {actions_.openBook, welcome_text::openDoes()},
                                 {actions_.newBook, welcome_text::newDoes()}})),
+      calendarState_(new QLabel),
       access_(new QLabel),
       today_(new QLabel) {
     setMinimumSize(kSmallestWindow);
@@ -67,6 +70,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
             [this](const QAction* action) { showSeason(action->data().toString()); });
     showRecent();
     setCentralWidget(pages_);
+    statusBar()->addPermanentWidget(calendarState_);
     statusBar()->addPermanentWidget(access_);
     statusBar()->addPermanentWidget(today_);
     connectActions();
@@ -114,6 +118,7 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.phoneCalendar, [this] { phone_->ask(); });
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
     on(actions_.nucsPage, [this] { showPage(nucs_); });
@@ -182,6 +187,9 @@ Result<std::unique_ptr<Desk>> MainWindow::openForReading(const QString& path, co
 
 void MainWindow::dropPages() {
     delete editor_;
+    delete phone_;  // writes what still waits
+    phone_ = nullptr;
+    calendarState_->clear();
     for (const auto& [page, action] : bookPages_) delete page;
     bookPages_.clear();
     chart_ = nullptr;
@@ -429,7 +437,19 @@ void MainWindow::showDesk(std::unique_ptr<Desk> desk) {
     setWindowFilePath(path);
     access_->setText(desk_->isReadOnly() ? window_text::readOnly() : QString());
     follow({});
+    linkPhone();
     backup_.start(3'000);  // the first picture comes first
+}
+
+void MainWindow::linkPhone() {
+    phone_ =
+        new PhoneLink(*desk_, settings_, *this, [] { return QDateTime::currentDateTimeUtc(); });
+    connect(phone_, &PhoneLink::told, this,
+            [this](const QString& what) { statusBar()->showMessage(what); });
+    connect(phone_, &PhoneLink::outOfDate, this, [this](const QString& why) {
+        calendarState_->setText(why.isEmpty() ? QString() : phone_text::outOfDate());
+        calendarState_->setToolTip(why);
+    });
 }
 
 void MainWindow::follow(const Changes& changes) {

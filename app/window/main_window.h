@@ -23,6 +23,7 @@ namespace tenthday {
 class BatchEditor;
 class EveningView;
 class FactsPage;
+class PhoneLink;
 class NucsPage;
 class SeasonChart;
 class VirginsPage;
@@ -71,6 +72,8 @@ public:
     [[nodiscard]] EveningView* evening() const { return evening_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
+    /// The calendar for the phone, or null.
+    [[nodiscard]] PhoneLink* phone() const { return phone_; }
     /// The page of trade numbers, or null.
     [[nodiscard]] FactsPage* facts() const { return facts_; }
     /// The set-up page, or null.
@@ -108,6 +111,7 @@ private:
     void makeNewBook();
     void closeBook();
     void showWelcome();
+    void linkPhone();
     /// On the welcome and in the menu.
     void showRecent();
     void listSeasons();
@@ -133,6 +137,7 @@ private:
     /// Of the open book; each with the action that shows it.
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     QPointer<BatchEditor> editor_;
+    PhoneLink* phone_ = nullptr;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     WeekPage* week_ = nullptr;
@@ -142,6 +147,7 @@ private:
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;
+    QLabel* calendarState_;  ///< empty while the phone's calendar is up to date
     QLabel* access_;
     QLabel* today_;
     QTimer minute_;

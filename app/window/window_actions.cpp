@@ -7,6 +7,7 @@
 
 #include "screen_text/batch_text.h"
 #include "screen_text/evening_text.h"
+#include "screen_text/phone_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -40,6 +41,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     exportList = add(file, window_text::exportList());
     file.addSeparator();
     weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
+    phoneCalendar = add(file, phone_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
     file.addSeparator();
     quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
     quit->setMenuRole(QAction::QuitRole);
@@ -122,7 +124,7 @@ void WindowActions::setHasBook(bool has) {
          {closeBook,   saveCopy,   restoreBackup, importList, exportList,  weekSheet,
           zoomIn,      zoomOut,    wholeSeason,   goToToday,  eachNuc,     planBatch,
           editBatch,   seasonPage, nucsPage,      weekPage,   weatherPage, virginsPage,
-          eveningPage, setupPage,  factsPage,     newTask,    whyThisDay})
+          eveningPage, setupPage,  factsPage,     newTask,    whyThisDay,  phoneCalendar})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -78,7 +78,7 @@ const std::vector<std::string_view>& appRooms() {
     static const std::vector<std::string_view> rooms{
         "look",  "options",  "screen_text", "book",     "desk",  "reasons", "chart",   "batches",
         "nucs",  "builders", "orders",      "breeders", "yards", "weather", "virgins", "facts",
-        "setup", "sheets",   "week",        "evening",  "help",  "window",  "headless"};
+        "setup", "sheets",   "week",        "evening",  "phone", "help",    "window",  "headless"};
     return rooms;
 }
 

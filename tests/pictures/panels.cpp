@@ -23,6 +23,7 @@
 #include "exchange/example.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "setup/setup_page.h"
 #include "sheets/week_preview.h"
@@ -140,6 +141,11 @@ QWidget* weatherImport(MainWindow& window) {
     return dialog;
 }
 
+QWidget* phoneCalendar(MainWindow& window) {
+    window.actions().phoneCalendar->trigger();
+    return window.phone()->dialog();
+}
+
 QWidget* opened(QWidget* dialog) {
     dialog->show();
     return dialog;
@@ -181,6 +187,7 @@ const std::vector<Panel>& panels() {
         {at("insemination"), true, [](MainWindow& w) { return mated(w, Mating::Insemination); }},
         {at("why-this-day"), true, why},
         {at("week-sheet"), true, weekSheet},
+        {at("phone-calendar"), true, phoneCalendar},
         {at("restore"), true,
          [](MainWindow& w) {
              return opened(new BackupDialog({at("/queens-backups/queens 2027-06-02.tenthday"),

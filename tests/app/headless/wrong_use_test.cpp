@@ -65,6 +65,10 @@ INSTANTIATE_TEST_SUITE_P(Words, WrongUseOf, ::testing::Values(
     WrongUse{"PictureNoOut",    {"picture", "x"}, "tenthday: picture: option --out: is missing"},
     WrongUse{"PictureKind",     {"picture", "x", "--out", "x.gif"}, "tenthday: picture: option --out: a name that ends in .png, .svg or .pdf is needed"},
     WrongUse{"PictureSize",     {"picture", "x", "--out", "x.png", "--size", "10x10"}, "tenthday: picture: option --size: a size such as 1920x1080"},
+    WrongUse{"IcsNoOut",        {"ics", "x"}, "tenthday: ics: option --out: is missing"},
+    WrongUse{"IcsOut",          {"ics", "x", "--out", "x.tenthday"}, "tenthday: ics: option --out: a name that ends in .ics is needed, not 'x.tenthday'"},
+    WrongUse{"IcsKind",         {"ics", "x", "--out", "x.ics", "--kinds", "graft,dance"}, "tenthday: ics: option --kinds: one of cells_out, cells_in, "},
+    WrongUse{"IcsNoKind",       {"ics", "x", "--out", "x.ics", "--kinds", "graft,"}, "tenthday: ics: option --kinds: one of cells_out, cells_in, "},
     WrongUse{"PictureLook",     {"picture", "x", "--out", "x.png", "--look", "pink"}, "tenthday: picture: option --look: one of light, dark, paper is needed"}),
     [](const auto& test) { return test.param.name; });
 // clang-format on

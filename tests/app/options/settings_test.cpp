@@ -38,6 +38,28 @@ TEST_F(SettingsTest, AreRememberedAcrossRuns) {
     EXPECT_TRUE(settings.isMaximized());
 }
 
+TEST_F(SettingsTest, ACalendarIsKeptForOneBookAndNoOther) {
+    const auto book = QStringLiteral("/home/a/Žďár mill.tenthday");
+    const KeptCalendar calendar{QStringLiteral("/home/a/shared/mill.ics"),
+                                {{TaskRule::Graft, TaskRule::CellsOut}, true}};
+    {
+        auto settings = reopened();
+        EXPECT_FALSE(settings.keptCalendar(book));
+        settings.setKeptCalendar(book, calendar);
+        settings.setKeptCalendar(QStringLiteral("/other.tenthday"),
+                                 KeptCalendar{QStringLiteral("/other.ics"), {}});
+    }
+    auto settings = reopened();
+    EXPECT_EQ(settings.keptCalendar(book), calendar);
+    const auto other = settings.keptCalendar(QStringLiteral("/other.tenthday"));
+    ASSERT_TRUE(other);
+    EXPECT_TRUE(other->wish.wants(TaskRule::Own)) << "none named: all";
+    EXPECT_FALSE(settings.keptCalendar(QStringLiteral("/home/a/mill.tenthday")));
+    settings.setKeptCalendar(book, std::nullopt);
+    EXPECT_FALSE(settings.keptCalendar(book));
+    EXPECT_TRUE(settings.keptCalendar(QStringLiteral("/other.tenthday")));
+}
+
 TEST_F(SettingsTest, NonsenseCountsAsNeverSet) {
     {
         QSettings store(folder_.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);

@@ -7,6 +7,7 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QStatusBar>
 #include <QTableView>
 #include <QTest>
 
@@ -17,9 +18,11 @@
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "records/verbs.h"
 #include "screen_text/key_text.h"
+#include "screen_text/phone_text.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
@@ -394,6 +397,31 @@ TEST_F(MainWindowTest, TheWeekIsAPageAndItsDayIsTheOneChosenOnTheChart) {
     QTest::keyClick(window_.get(), Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
     ASSERT_NE(window_->week()->asking(), nullptr);
     window_->week()->asking()->reject();
+}
+
+TEST_F(MainWindowTest, TheCalendarForThePhoneIsKeptAcrossRunsAndItsTroubleIsShown) {
+    const auto path = makeSmallBook();
+    window_->start(path);
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    QTest::keyClick(window_.get(), Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_NE(window_->phone()->dialog(), nullptr);
+    window_->phone()->dialog()->accept();
+    const auto file = at(QStringLiteral("mill.ics"));
+    EXPECT_TRUE(QFileInfo::exists(file));
+    EXPECT_TRUE(window_->statusBar()->currentMessage().contains(file));
+    reopen();
+    window_->start(path);
+    ASSERT_NE(window_->phone()->keeper(), nullptr);
+    ASSERT_TRUE(QFile::remove(file) && QDir().mkpath(file));  // a folder: nothing to write into
+    (void)window_->phone()->keeper()->writeNow();
+    QStringList state;
+    for (const auto* label : window_->statusBar()->findChildren<QLabel*>()) state += label->text();
+    EXPECT_TRUE(state.contains(phone_text::outOfDate()));
+    EXPECT_TRUE(answers_.told.empty()) << "never a question in the way";
+    actions().closeBook->trigger();
+    EXPECT_EQ(window_->phone(), nullptr);
+    EXPECT_FALSE(actions().phoneCalendar->isEnabled());
 }
 
 TEST_F(MainWindowTest, TheWeatherIsAPage) {

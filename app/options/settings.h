@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "base/tokens.h"
+#include "cellsday/propose.h"
 #include "look/palette.h"
 #include "options/language.h"
 
@@ -58,6 +59,10 @@ public:
     /// Weekdays on which nobody wants to work, Monday first; none when never set.
     [[nodiscard]] std::array<bool, 7> freeWeekdays() const;
     void setFreeWeekdays(const std::array<bool, 7>& weekdays);
+
+    /// Where ripe cells go that find no nuc; usualWays() when never set.
+    [[nodiscard]] WayOrder wayOrder() const;
+    void setWayOrder(const WayOrder& order);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

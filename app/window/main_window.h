@@ -21,6 +21,7 @@ class QStackedWidget;
 namespace tenthday {
 
 class BatchEditor;
+class CellsDayDialog;
 class EveningView;
 class FactsPage;
 class NucsPage;
@@ -67,6 +68,8 @@ public:
     [[nodiscard]] WeatherPage* weather() const { return weather_; }
     /// The page of virgins, or null.
     [[nodiscard]] VirginsPage* virgins() const { return virgins_; }
+    /// The cells day, or null while it is not open.
+    [[nodiscard]] CellsDayDialog* cellsDay() const;
     /// The evening page, or null.
     [[nodiscard]] EveningView* evening() const { return evening_; }
     /// "Why this day?", or null while it is not open.
@@ -100,6 +103,8 @@ private:
     void planBatch(std::optional<Day> day);
     void editBatch(Id<Batch> batch);
     void openEditor(const BatchDraft& draft);
+    /// On this day, else on the one chosen, or the cells day nearest to it.
+    void showCellsDay(std::optional<Day> day);
     void importList();
     void exportList();
     void showKeys();
@@ -133,6 +138,7 @@ private:
     /// Of the open book; each with the action that shows it.
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     QPointer<BatchEditor> editor_;
+    QPointer<CellsDayDialog> cellsDay_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     WeekPage* week_ = nullptr;

@@ -38,6 +38,7 @@ struct WindowActions {
     QAction* editBatch;
     QAction* undo;
     QAction* redo;
+    QAction* cellsDay;
     QAction* newTask;
     QAction* zoomIn;
     QAction* zoomOut;

@@ -52,11 +52,18 @@ bool hasRowOn(const Snapshot& snapshot, Id<Batch> batch, Day day) {
     return std::any_of(rows.begin(), rows.end(), [&](const auto& row) { return row->day == day; });
 }
 
+bool hasRecord(const Snapshot& snapshot, Id<Batch> batch) {
+    const auto rows = snapshot.all<Placement>().of(batch.uuid);
+    return std::any_of(rows.begin(), rows.end(), [](const auto& row) { return row->done; });
+}
+
 bool isOf(const Outlook& outlook, const BatchOutlook& batch, const BatchCells& cells, Day day) {
     if (hasRowOn(outlook.snapshot, cells.batch, day)) return true;
     if (cells.expected == 0) return false;
     const Day out = batch.timeline.hold.transferDay;
     if (out == day) return true;
+    // Once a part is recorded, a rest that nobody counted is not coming.
+    if (!cells.wasCounted && hasRecord(outlook.snapshot, cells.batch)) return false;
     const auto* emergence = batch.timeline.find(Event::Emergence);
     return out < day && day <= outlook.snapshot.today() && emergence != nullptr &&
            day <= dayOf(emergence->latest);

@@ -66,10 +66,12 @@ private:
     std::optional<Hour> hour_;             ///< of the day's cells out, where it is the batch's own
 };
 
-/// The ripe cells counted now, in place of the count there was.
-void keepCount(const Outlook& outlook, const BatchCells& cells, Day day, const IdSource& newId,
-               ChangeSet& changes) {
-    if (!cells.counted) return;
+/// The ripe cells counted now, in place of the count there was. Cells that all have a place by
+/// record are counted by it.
+void keepCount(const Outlook& outlook, const BatchCells& cells, Day day, CellsKept how,
+               const IdSource& newId, ChangeSet& changes) {
+    const bool byRecord = how == CellsKept::Done && !cells.wasCounted && cells.ripe() > 0;
+    if (!cells.counted && !byRecord) return;
     Ptr<Outcome> before;
     for (const auto& row : outlook.snapshot.all<Outcome>().of(cells.batch.uuid))
         if (row->kind == OutcomeKind::Ripe && !row->bar && (!before || row->day >= before->day))
@@ -78,7 +80,7 @@ void keepCount(const Outlook& outlook, const BatchCells& cells, Day day, const I
     if (before) count = *before;
     count.batch = cells.batch;
     count.kind = OutcomeKind::Ripe;
-    count.count = Cells{*cells.counted + cells.onOtherDays};
+    count.count = Cells{cells.ripe() + cells.onOtherDays};
     if (before) return changes.edit(before, std::move(count));
     count.id = Id<Outcome>{newId()};
     count.day = day;
@@ -147,9 +149,10 @@ Result<ChangeSet> changesOf(const Outlook& outlook, const CellsDraft& draft, Cel
         return Error{(batch ? batch->label : std::string()) + ": " + englishText(*refusal)};
     }
     const auto verb = how == CellsKept::Done ? Verb::RecordOutcome : Verb::EditBatch;
-    ChangeSet changes{verb, labelsOf(outlook, draft), draft.day, {}};
+    // Without a day: it would read as if the batch moved there.
+    ChangeSet changes{verb, labelsOf(outlook, draft), {}, {}};
     for (const auto& cells : draft.batches) {
-        keepCount(outlook, cells, draft.day, newId, changes);
+        keepCount(outlook, cells, draft.day, how, newId, changes);
         Writer(outlook, cells, draft.day, how, newId, changes).write();
     }
     return changes;

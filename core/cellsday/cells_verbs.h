@@ -34,8 +34,9 @@ struct CellsRefusal {
 [[nodiscard]] std::string englishText(const CellsRefusal& refusal);
 
 /// Keeps the draft in place of what was planned for its batches and day (or for days that are
-/// over): a placement per cell, and what was counted. What is recorded as done stays as it is. A
-/// plan may leave cells without a place. Empty where nothing differs; refused where it cannot be.
+/// over): a placement per cell, and what was counted; once all is done, how many were ripe. What is
+/// recorded as done stays as it is. A plan may leave cells without a place. Empty where nothing
+/// differs; refused where it cannot be.
 [[nodiscard]] Result<ChangeSet> changesOf(const Outlook& outlook, const CellsDraft& draft,
                                           CellsKept how, const IdSource& newId);
 

@@ -66,6 +66,21 @@ TEST_F(CellsVerbsTest, DoneIsRecordedAndNeverTouchedAgain) {
         if (draft_.in(nuc.id()) != nullptr) EXPECT_EQ(nuc.fit, NucFit::Held);
 }
 
+TEST_F(CellsVerbsTest, CellsThatAllHaveAPlaceAreCountedByIt) {
+    read(maker_.snapshot());  // nobody has counted
+    open();
+    EXPECT_FALSE(draft_.batches[0].wasCounted);
+    propose();
+    const auto ripe = draft_.ripe();
+    keep(CellsKept::Planned);
+    EXPECT_TRUE(outlook_->snapshot.all<Outcome>().empty()) << "a plan counts nothing";
+    keep(CellsKept::Done);
+    ASSERT_EQ(outlook_->snapshot.all<Outcome>().size(), 1U);
+    EXPECT_EQ((*outlook_->snapshot.all<Outcome>().begin())->count, Cells{ripe});
+    EXPECT_TRUE(draft_.batches[0].wasCounted);
+    EXPECT_EQ(draft_.left(), 0);
+}
+
 TEST_F(CellsVerbsTest, WhatIsStillToComeCannotBeDone) {
     auto snapshot = outlook_->snapshot;
     snapshot.setToday(day("2027-06-20"));

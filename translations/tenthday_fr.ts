@@ -5726,5 +5726,399 @@
         <source>Not over yet: the day you expect it to end; put it right later.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 into nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 into splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 caged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 into the incubator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ce&amp;lls day ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells day: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> + </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe, but %2: %3 too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe = %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No ripe cells come out on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch of this season has cells to come out. Plan a batch first (Ctrl+B).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more cell(s) of this batch have their place on other days.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 ripe cells, as counted. Type another count if it was wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells are expected of %2 grafts, by the trade numbers for cells started, sealed and emerging, or by what was counted so far. Type the number once you have counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ready, %2 more if caught before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So many cells go to this yard: the nucs that are ready longest are ticked in the list. Ready is stocked, queenless long enough, and free until the catch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incubator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells for splits and colonies that are no mating nucs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells for buyers. What may be sold, and with which papers, is a matter of local rules and the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each in a nursery cage: her virgin emerges there and waits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back into the incubator until there is a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To other beekeepers, for nothing. Local rules on moving bees hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too small, damaged, or more than are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded as done on this day already: this page leaves them as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) have no place yet</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) too many</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nucs in walking order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if caught before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another cell comes too soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch %1, done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs that can take a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The placement list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks are cells of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space ticks the chosen nucs; or press on a tick and draw over several. Shift and arrows choose more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells day before (Alt+Left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells day after (Alt+Right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;ropose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (at most %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gives the cells that are left a place: the yards their batch names, else as few yards as can be; there the nucs that are ready longest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rest, in your order: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clea&amp;r</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Order of ways ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pr&amp;int the list ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Plan it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps the places as planned, instead of what was planned for this day. What is done stays. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records all places as done on this day. It must add up. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The places are not kept yet. Shall they be left as they were?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day is still to come: it can be planned, not recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another cell or queen is in nuc %1 by record. Enter first what became of her.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned: %1. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded: %1. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only: nothing can be kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where cells go that find no nuc where they were meant to, tried from top to bottom. A way that is not ticked is not proposed; 0 is as many as there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest ready nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do&amp;wn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No cell has a nuc yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the cells day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick the chosen nucs, or take the ticks away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift and Up, Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose several nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cells day before, the cells day after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take back what was planned or recorded there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) more than are ripe have a place.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) have no place yet. Count those thrown away as culled.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -86,9 +86,12 @@ CellsDayDialog::CellsDayDialog(Desk& desk, Settings& settings, Day day, QWidget*
     connectAll();
     addKeys();
     resize(1180, 640);
-    open(day);
+    showDay(day);
     ticks_->setFocus();
 }
+
+/// The list outlives the draft it looks into.
+CellsDayDialog::~CellsDayDialog() { ticks_->rows().drop(); }
 
 QWidget* CellsDayDialog::makeTop() {
     auto* top = new QWidget;
@@ -203,7 +206,7 @@ void CellsDayDialog::connectAll() {
     });
     // Another day began, or an edit was undone: what was not kept yet gives way.
     connect(&desk_, &Desk::shown, this, [this](const OutlookPtr&, const Changes& changes) {
-        if (!changes.isPreview()) open(draft_.day);
+        if (!changes.isPreview()) showDay(draft_.day);
     });
 }
 
@@ -224,7 +227,7 @@ void CellsDayDialog::addKeys() {
     });
 }
 
-void CellsDayDialog::open(Day day) {
+void CellsDayDialog::showDay(Day day) {
     outlook_ = desk_.outlook();
     draft_ = cellsDraft(*outlook_, day);
     opened_ = draft_;
@@ -319,7 +322,7 @@ void CellsDayDialog::step(int by) {
         if (by < 0 && cells.day < draft_.day) to = cells.day;
         if (by > 0 && cells.day > draft_.day && !to) to = cells.day;
     }
-    if (to && mayLeave()) open(*to);
+    if (to && mayLeave()) showDay(*to);
 }
 
 void CellsDayDialog::orderWays() {

@@ -25,6 +25,7 @@ class CellsDayDialog : public QDialog {
 public:
     /// @param desk, settings  must outlive the dialog
     CellsDayDialog(Desk& desk, Settings& settings, Day day, QWidget* parent = nullptr);
+    ~CellsDayDialog() override;
 
     [[nodiscard]] Day day() const { return draft_.day; }
     [[nodiscard]] const CellsDraft& draft() const { return draft_; }
@@ -57,7 +58,7 @@ private:
     [[nodiscard]] QWidget* makeFoot();
     void connectAll();
     void addKeys();
-    void open(Day day);
+    void showDay(Day day);
     void refresh();
     void setTicks(const std::vector<Id<NucSide>>& sides, bool ticked);
     void orderWays();

@@ -26,6 +26,13 @@ void NucsTicksModel::show(OutlookPtr outlook, const CellsDraft* draft,
     endResetModel();
 }
 
+void NucsTicksModel::drop() {
+    beginResetModel();
+    nucs_ = nullptr;
+    rows_.clear();
+    endResetModel();
+}
+
 void NucsTicksModel::refresh() {
     const auto before = rows_;
     findRows();

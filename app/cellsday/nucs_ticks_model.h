@@ -19,6 +19,8 @@ public:
 
     /// Reads the draft anew. Both must live until the next call.
     void show(OutlookPtr outlook, const CellsDraft* draft, const std::vector<CellsNuc>* nucs);
+    /// Shows nothing: what was shown goes.
+    void drop();
     /// Ticks have changed, nothing else.
     void refresh();
     void list(Listed listed);

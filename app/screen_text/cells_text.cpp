@@ -240,27 +240,30 @@ QString leaveDraft() {
 }
 
 QString refusal(const CellsRefusal& refusal, const QString& batch) {
-    const auto count = number(refusal.count);
+    const int count = refusal.count;
     switch (refusal.why) {
         case CellsTrouble::TooMany:
-            return Words::tr("Batch %1: %2 cells more have a place than are ripe.")
-                .arg(batch, count);
+            return Words::tr("Batch %1: %Ln cell(s) more than are ripe have a place.", nullptr,
+                             count)
+                .arg(batch);
         case CellsTrouble::NoPlaceYet:
             return Words::tr(
-                       "Batch %1: %2 cells have no place yet. Count those thrown away as "
-                       "culled.")
-                .arg(batch, count);
+                       "Batch %1: %Ln cell(s) have no place yet. Count those thrown away as "
+                       "culled.",
+                       nullptr, count)
+                .arg(batch);
         case CellsTrouble::AfterToday:
             return Words::tr("This day is still to come: it can be planned, not recorded.");
         case CellsTrouble::NucHeld:
             return Words::tr(
-                       "Another cell or queen is in nuc %1 by record. Enter first what "
-                       "became of her.")
+                       "Another cell or queen is in nuc %1 by record. Enter first what became of "
+                       "her.")
                 .arg(chart_text::nuc(QString::fromStdString(refusal.side->box->label),
                                      QString::fromStdString(refusal.side->side->side)));
         case CellsTrouble::BelowRecord:
-            return Words::tr("Batch %1: %2 cells of this day are recorded, so many were ripe.")
-                .arg(batch, count);
+            return Words::tr("Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.",
+                             nullptr, count)
+                .arg(batch);
     }
     return {};
 }

@@ -98,19 +98,19 @@ TEST_F(CellsDayDialogTest, AProposalAddsUpIsPlannedAndTakenBack) {
 
 TEST_F(CellsDayDialogTest, NumbersMoveTheSum) {
     const int left = dialog_->draft().batches[0].left();
-    auto* sold = dialog_->ways().way(0, CellTarget::Sold);
-    ASSERT_NE(sold, nullptr);
-    sold->setValue(2);
+    auto* culled = dialog_->ways().way(0, CellTarget::Culled);
+    ASSERT_NE(culled, nullptr);
+    culled->setValue(2);
     EXPECT_EQ(dialog_->draft().batches[0].left(), left - 2);
-    EXPECT_NE(dialog_->sumText().indexOf(QStringLiteral("2 sold")), -1);
-    sold->setValue(left + 1);
+    EXPECT_NE(dialog_->sumText().indexOf(QStringLiteral("2 culled")), -1);
+    culled->setValue(left + 1);
     EXPECT_EQ(dialog_->ways().leftText(0).toStdString(), "1 cell too many");
     EXPECT_FALSE(dialog_->planButton().isEnabled());
     EXPECT_FALSE(dialog_->doneButton().isEnabled());
     const auto yard = rows().at(0).yard;
     auto* cells = dialog_->ways().nucsAt(0, yard);
     ASSERT_NE(cells, nullptr);
-    sold->setValue(0);
+    culled->setValue(0);
     cells->setValue(2);
     EXPECT_EQ(ticked(), 2);
 }

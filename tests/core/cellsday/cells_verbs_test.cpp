@@ -62,8 +62,7 @@ TEST_F(CellsVerbsTest, DoneIsRecordedAndNeverTouchedAgain) {
     EXPECT_EQ(draft_.batches[0].drafted(), 0) << "a cell is in it already";
     keep(CellsKept::Planned);
     EXPECT_TRUE(outlook_->snapshot.sameContent(before));
-    for (const auto& nuc : nucs_)
-        if (draft_.in(nuc.id()) != nullptr) EXPECT_EQ(nuc.fit, NucFit::Held);
+    for (const auto& stop : placementList(draft_, nucs_)) EXPECT_EQ(stop.nuc->fit, NucFit::Held);
 }
 
 TEST_F(CellsVerbsTest, CellsThatAllHaveAPlaceAreCountedByIt) {

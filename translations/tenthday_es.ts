@@ -2908,7 +2908,7 @@
         <translation>A&amp;yuda</translation>
     </message>
     <message>
-        <source>Show &amp;each nuc</source>
+        <source>Show ea&amp;ch nuc</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

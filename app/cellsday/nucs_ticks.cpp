@@ -7,13 +7,17 @@
 
 #include "look/page_parts.h"
 #include "screen_text/cells_text.h"
+#include "week/tick_delegate.h"
 
 namespace tenthday {
 
 NucsTicks::NucsTicks(QWidget* parent) : QTableView(parent), model_(new NucsTicksModel(this)) {
     setModel(model_);
     makeList(*this, cells_text::nucsHead());
-    makeCompact(*this);
+    setItemDelegateForColumn(NucsTicksModel::Cell, new TickDelegate(this));
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setMinimumSectionSize(1);
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
     setSelectionMode(QAbstractItemView::ExtendedSelection);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setTabKeyNavigation(false);

@@ -23,6 +23,9 @@ public:
     /// Moves the current way up (-1) or down (1).
     void move(int by);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void fill(const std::vector<std::pair<WayStep, bool>>& ways);
     [[nodiscard]] std::vector<std::pair<WayStep, bool>> ways() const;

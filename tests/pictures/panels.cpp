@@ -27,6 +27,7 @@
 #include "nucs/nucs_page.h"
 #include "reasons/why_dialog.h"
 #include "setup/setup_page.h"
+#include "sheets/preview.h"
 #include "sheets/week_preview.h"
 #include "support/days.h"
 #include "virgins/virgins_page.h"
@@ -62,6 +63,19 @@ QWidget* cellsDay(MainWindow& window, bool proposed) {
     window.actions().cellsDay->trigger();
     if (proposed) window.cellsDay()->propose();
     return window.cellsDay();
+}
+
+/// Its placement list as it will be on paper.
+QWidget* placementList(MainWindow& window) {
+    cellsDay(window, true);
+    auto* dialog = window.cellsDay();
+    showPreview(
+        dialog->windowTitle(),
+        [sheet = dialog->sheet()](Paper paper, const PaperRuler& ruler) {
+            return layOutPlacements(sheet, paper, ruler);
+        },
+        dialog);
+    return dialog->findChild<QDialog*>();
 }
 
 /// The batch that is grafted next.
@@ -173,6 +187,7 @@ const std::vector<Panel>& panels() {
         {at("evening-before"), true, [](MainWindow& w) { return evening(w, 1); }},
         {at("cells-day"), true, [](MainWindow& w) { return cellsDay(w, true); }},
         {at("cells-day-open"), true, [](MainWindow& w) { return cellsDay(w, false); }},
+        {at("placement-list"), true, placementList},
         {at("way-order"), true,
          [](MainWindow& w) { return opened(new WayOrderDialog(usualWays(), &w)); }},
         {at("virgins"), true, [](MainWindow& w) { return virgins(w, "2027-06-03"); }},

@@ -4,6 +4,7 @@
 
 #include <QSpinBox>
 #include <QTableWidget>
+#include <QTest>
 
 namespace tenthday {
 namespace {
@@ -24,8 +25,16 @@ TEST(WayOrderDialog, MovesTicksAndLimitsMakeTheOrder) {
     EXPECT_EQ(dialog.order(), (WayOrder{{Way::Caged, 20}, {Way::Sold, {}}})) << "first stays first";
     dialog.table().item(0, 0)->setCheckState(Qt::Unchecked);
     dialog.table().item(2, 0)->setCheckState(Qt::Checked);
-    qobject_cast<QSpinBox*>(dialog.table().cellWidget(1, 1))->setValue(3);
+    qobject_cast<QSpinBox*>(dialog.table().cellWidget(1, 2))->setValue(3);
     EXPECT_EQ(dialog.order(), (WayOrder{{Way::Sold, 3}, {Way::OtherYards, {}}}));
+}
+
+TEST(WayOrderDialog, SpaceTicksTheCurrentWay) {
+    WayOrderDialog dialog({{Way::Caged, 20}, {Way::Sold, {}}});
+    QTest::keyClick(&dialog.table(), Qt::Key_Space);
+    EXPECT_EQ(dialog.order(), (WayOrder{{Way::Sold, {}}}));
+    QTest::keyClick(&dialog.table(), Qt::Key_Space);
+    EXPECT_EQ(dialog.order(), (WayOrder{{Way::Caged, 20}, {Way::Sold, {}}}));
 }
 
 }  // namespace

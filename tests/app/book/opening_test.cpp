@@ -53,9 +53,9 @@ TEST_F(Refused, NoBook) {
 
 TEST_F(Refused, NewerSchema) {
     const auto path = makeSmallBook();
-    tamper(path, QStringLiteral("PRAGMA user_version = 4"));
+    tamper(path, QStringLiteral("PRAGMA user_version = 5"));
     EXPECT_EQ(refusalOf(path),
-              "was made by a newer Tenthday (schema 4, this one knows 3); nothing was changed");
+              "was made by a newer Tenthday (schema 5, this one knows 4); nothing was changed");
 }
 
 TEST_F(Refused, NewerFactsRevision) {

@@ -13,16 +13,19 @@ namespace {
 
 using test::day;
 
-/// The example on the day of a first look: 31 May 2027 or the next with one.
 class EveningViewTest : public test::BookTest {
 protected:
     void SetUp() override {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         path_ = at(QStringLiteral("example.tenthday"));
         ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
-        openPage({});
+        openPage(Access::ReadWrite);
     }
-    void openPage(const OpenOptions& options) {
+    /// Ten days on from the example's own: looks, counts and ticks are open.
+    void openPage(Access access) {
+        OpenOptions options;
+        options.access = access;
+        options.clock = Clock(day("2027-06-13"));
         page_.reset();
         desk_.reset();
         desk_ = Desk::open(path_, options).value();
@@ -147,9 +150,7 @@ TEST_F(EveningViewTest, ATickIsATickOfTheWeek) {
 }
 
 TEST_F(EveningViewTest, ABookOpenForReadingTakesNothing) {
-    auto options = OpenOptions{};
-    options.access = Access::ReadOnly;
-    openPage(options);
+    openPage(Access::ReadOnly);
     const int row = seek(EveningEntry::Tick);
     ASSERT_GE(row, 0);
     choose(row);

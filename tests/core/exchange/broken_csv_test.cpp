@@ -31,7 +31,7 @@ const std::vector<KindSample>& samples() {
         {"builders",     {"", "Big", "Heron", "starter_finisher", "24", "40", "2027-04-01", "2027-09-01", "n"},
                          {"", "Small", "Heron", "incubator", "24", "40", "2027-04-01", "2027-09-01", "n"}},
         {"makeups",      {"", "Big", "2027-05-09", "17", "yes", "8000", "4", "Dike", "no"}, {"", "Big", "2027-06-09", "17", "yes", "8000", "4", "Dike", "yes"}},
-        {"buildernotes", {"", "Big", "look", "2027-05-15", "9", "no", "n"}, {"", "Big", "brood_in", "2027-05-16", "9", "yes", "n"}},
+        {"buildernotes", {"", "Big", "look", "2027-05-15", "9", "no", "all", "", "n"}, {"", "Big", "brood_in", "2027-05-16", "9", "yes", "eggs", "Dike", "n"}},
         {"methods",      {"", "slow", "1", "starter", "0", "48", "1"}, {"", "slow", "2", "finisher", "48", "240", "0"}},
         {"queens",       {"", "Rosa", "2025", "", "Sedge", "2027-04-01", "2027-09-01", "n"}, {"", "Tilla", "2026", "Rosa", "Sedge", "2027-04-01", "2027-09-01", "n"}},
         {"batches",      {"", "701", "graft", "2027-05-10", "14", "12", "24", "one box", "open", "eggs", "n"},

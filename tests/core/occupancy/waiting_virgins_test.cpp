@@ -147,7 +147,8 @@ TEST_F(WaitingVirginsTest, AfterAColdWeekTheLookWaitsForEggs) {
 
 TEST_F(WaitingVirginsTest, TheLookIsThatOfTheBatchUnlessMoreIsKnownOfTheNuc) {
     cold(kOut, atAge(16));
-    EXPECT_EQ(text(*virgin(atAge(15)).look), text(outlook_->batches[0]->timeline.hold.lookDay));
+    const auto waits = virgin(atAge(15));
+    EXPECT_EQ(text(*waits.look), text(outlook_->batches[0]->timeline.hold.lookDay));
 }
 
 TEST_F(WaitingVirginsTest, WhoIsSeenLayingOrGoneIsNotListed) {

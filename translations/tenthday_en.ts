@@ -458,5 +458,47 @@
             <numerusform>%Ln late</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln more cell(s) of this batch have their place on other days.</source>
+        <translation>
+            <numerusform>%Ln more cell of this batch has its place on another day.</numerusform>
+            <numerusform>%Ln more cells of this batch have their place on other days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) have no place yet</source>
+        <translation>
+            <numerusform>%Ln cell has no place yet</numerusform>
+            <numerusform>%Ln cells have no place yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) too many</source>
+        <translation>
+            <numerusform>%Ln cell too many</numerusform>
+            <numerusform>%Ln cells too many</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) more than are ripe have a place.</source>
+        <translation>
+            <numerusform>Batch %1: %Ln cell more than are ripe has a place.</numerusform>
+            <numerusform>Batch %1: %Ln cells more than are ripe have a place.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) have no place yet. Count those thrown away as culled.</source>
+        <translation>
+            <numerusform>Batch %1: %Ln cell has no place yet. If it was thrown away, count it as culled.</numerusform>
+            <numerusform>Batch %1: %Ln cells have no place yet. Count those thrown away as culled.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.</source>
+        <translation>
+            <numerusform>Batch %1: %Ln cell of this day is recorded, so many were ripe.</numerusform>
+            <numerusform>Batch %1: %Ln cells of this day are recorded, so many were ripe.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

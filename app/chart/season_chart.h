@@ -57,6 +57,8 @@ Q_SIGNALS:
     void editRequested(tenthday::Id<tenthday::Batch> batch);
     /// A double click where no batch is.
     void planRequested(tenthday::Day day);
+    /// A double click on the numbers of a cells day.
+    void cellsDayRequested(tenthday::Day day);
     void dayChosen(tenthday::Day day);
 
 protected:

@@ -27,6 +27,8 @@ void SeasonChart::mouseDoubleClickEvent(QMouseEvent* event) {
     const auto target = under(event->position());
     if (!target.batch.isNone())
         Q_EMIT editRequested(target.batch);
+    else if (target.hit == Hit::CellsDay && target.day)
+        Q_EMIT cellsDayRequested(*target.day);
     else if (target.day)
         Q_EMIT planRequested(*target.day);
 }

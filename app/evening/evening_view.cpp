@@ -14,6 +14,7 @@
 #include "book/new_id.h"
 #include "look/page_parts.h"
 #include "outlook/work_days.h"
+#include "screen_text/cells_text.h"
 #include "screen_text/evening_text.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/window_text.h"
@@ -132,6 +133,9 @@ QWidget* EveningView::makeFoot() {
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(told_, 1);
+    auto* cells = new QPushButton(cells_text::menuEntry());
+    connect(cells, &QPushButton::clicked, this, [this] { Q_EMIT cellsDayWished(day_); });
+    row->addWidget(cells);
     row->addWidget(accept_);
     row->addWidget(takeBack_);
     return foot;

@@ -37,6 +37,7 @@ public:
 
 Q_SIGNALS:
     void dayChosen(tenthday::Day day);
+    void cellsDayWished(tenthday::Day day);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -19,6 +19,7 @@
 #include "nucs/nucs_filter.h"
 #include "reasons/reasons_view.h"
 #include "records/verbs.h"
+#include "screen_text/cells_text.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/why_task.h"
 #include "screen_text/window_text.h"
@@ -157,6 +158,9 @@ QWidget* NucsPage::makeStocking() {
     fields->addSpacing(10);
     addField(*fields, nuc_text::donor(), donor_);
     fields->addStretch();
+    auto* cells = new QPushButton(cells_text::menuEntry());
+    connect(cells, &QPushButton::clicked, this, [this] { Q_EMIT cellsDayWished(day()); });
+    fields->addWidget(cells);
     fields->addWidget(all_);
     fields->addWidget(stock_);
     auto* column = new QVBoxLayout(bar);

@@ -13,6 +13,7 @@ const QString kLastBook = QStringLiteral("book/last");
 const QString kLook = QStringLiteral("window/look");
 const QString kPlace = QStringLiteral("window/place");
 const QString kFreeWeekdays = QStringLiteral("work/free_weekdays");
+const QString kWayOrder = QStringLiteral("cells/ways");
 const QString kLanguage = QStringLiteral("window/language");
 const QString kCalendars = QStringLiteral("calendars");
 const QString kCalendarPath = QStringLiteral("path");
@@ -155,6 +156,30 @@ void Settings::setKeptCalendar(const QString& book, const std::optional<KeptCale
     store_->setValue(group + kCalendarPath, calendar->path);
     store_->setValue(group + kCalendarKinds, tokensOf(calendar->wish.kinds));
     store_->setValue(group + kCalendarAllDay, calendar->wish.allDay);
+}
+
+WayOrder Settings::wayOrder() const {
+    // "other_yards caged:20 sold"
+    if (!store_->contains(kWayOrder)) return usualWays();
+    WayOrder order;
+    for (const auto& entry : store_->value(kWayOrder).toString().split(u' ', Qt::SkipEmptyParts)) {
+        const auto parts = entry.split(u':');
+        const auto way = fromToken<Way>(parts[0].toStdString());
+        if (!way) continue;
+        bool whole = false;
+        const int most = parts.size() > 1 ? parts[1].toInt(&whole) : 0;
+        order.push_back({*way, whole && most > 0 ? std::optional(most) : std::nullopt});
+    }
+    return order;
+}
+void Settings::setWayOrder(const WayOrder& order) {
+    QStringList entries;
+    for (const auto& step : order) {
+        const auto name = token(step.way);
+        entries += QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())) +
+                   (step.most ? u':' + QString::number(*step.most) : QString());
+    }
+    store_->setValue(kWayOrder, entries.join(u' '));
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "base/tokens.h"
+#include "cellsday/propose.h"
 #include "look/palette.h"
 #include "options/kept_calendar.h"
 #include "options/language.h"
@@ -66,6 +67,9 @@ public:
     [[nodiscard]] std::optional<KeptCalendar> keptCalendar(const QString& book) const;
     /// nullopt: no longer.
     void setKeptCalendar(const QString& book, const std::optional<KeptCalendar>& calendar);
+    /// Where ripe cells go that find no nuc; usualWays() when never set.
+    [[nodiscard]] WayOrder wayOrder() const;
+    void setWayOrder(const WayOrder& order);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

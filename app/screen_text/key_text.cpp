@@ -11,6 +11,7 @@ QString onThePageOfNucs() { return Words::tr("On the page of nucs"); }
 QString onTheWeek() { return Words::tr("On the week"); }
 QString onTheWeather() { return Words::tr("On the weather"); }
 QString onTheEvening() { return Words::tr("On the evening page"); }
+QString onTheCellsDay() { return Words::tr("On the cells day"); }
 QString onTheVirgins() { return Words::tr("On the virgins"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString planningABatch() { return Words::tr("Planning a batch"); }
@@ -69,6 +70,15 @@ std::vector<Key> eveningKeys() {
         {Words::tr("F2"), Words::tr("correct the count, the hour or the note")},
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Home"), Words::tr("go to today")},
+    };
+}
+
+std::vector<Key> cellsDayKeys() {
+    return {
+        {Words::tr("Space"), Words::tr("tick the chosen nucs, or take the ticks away")},
+        {Words::tr("Shift and Up, Down"), Words::tr("choose several nucs")},
+        {Words::tr("Alt+Left, Alt+Right"), Words::tr("the cells day before, the cells day after")},
+        {Words::tr("Ctrl+Z"), Words::tr("take back what was planned or recorded there")},
     };
 }
 

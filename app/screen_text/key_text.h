@@ -19,6 +19,7 @@ struct Key {
 [[nodiscard]] QString onTheWeather();
 [[nodiscard]] QString onTheVirgins();
 [[nodiscard]] QString onTheEvening();
+[[nodiscard]] QString onTheCellsDay();
 [[nodiscard]] QString onTheTradeNumbers();
 [[nodiscard]] QString planningABatch();
 [[nodiscard]] QString inTheSetUp();
@@ -30,6 +31,7 @@ struct Key {
 [[nodiscard]] std::vector<Key> weatherKeys();
 [[nodiscard]] std::vector<Key> virginKeys();
 [[nodiscard]] std::vector<Key> eveningKeys();
+[[nodiscard]] std::vector<Key> cellsDayKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 [[nodiscard]] std::vector<Key> batchKeys();
 [[nodiscard]] std::vector<Key> setupKeys();

@@ -125,7 +125,7 @@ QString languageFromNextStart() {
     return Words::tr("The window speaks it from the next start on.");
 }
 QString helpMenu() { return Words::tr("&Help"); }
-QString eachNuc() { return Words::tr("Show &each nuc"); }
+QString eachNuc() { return Words::tr("Show ea&ch nuc"); }
 QString seasonPage() { return Words::tr("&Season chart"); }
 QString nucsPage() { return Words::tr("N&ucs"); }
 QString factsPage() { return Words::tr("Trade &numbers"); }

@@ -16,6 +16,7 @@
 #include "book/new_book.h"
 #include "book/new_id.h"
 #include "book/restore.h"
+#include "cellsday/cells_day_dialog.h"
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
 #include "facts/facts_page.h"
@@ -91,6 +92,7 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
 MainWindow::~MainWindow() { dropPages(); }
 
 BatchEditor* MainWindow::batchEditor() const { return editor_; }
+CellsDayDialog* MainWindow::cellsDay() const { return cellsDay_; }
 
 void MainWindow::connectActions() {
     const auto on = [this](QAction* action, auto&& act) {
@@ -110,6 +112,7 @@ void MainWindow::connectActions() {
     on(actions_.editBatch, [this] {
         if (const auto batch = chart_->selectedBatch()) editBatch(*batch);
     });
+    on(actions_.cellsDay, [this] { showCellsDay({}); });
     on(actions_.zoomIn, [this] { chart_->zoomIn(); });
     on(actions_.zoomOut, [this] { chart_->zoomOut(); });
     on(actions_.wholeSeason, [this] { chart_->showWholeSeason(); });
@@ -190,6 +193,7 @@ void MainWindow::dropPages() {
     delete phone_;  // writes what still waits
     phone_ = nullptr;
     calendarState_->clear();
+    delete cellsDay_;
     for (const auto& [page, action] : bookPages_) delete page;
     bookPages_.clear();
     chart_ = nullptr;
@@ -227,6 +231,9 @@ void MainWindow::makePages() {
     addPage(chart_, actions_.seasonPage);
     connect(chart_, &SeasonChart::editRequested, this, &MainWindow::editBatch);
     connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
+    connect(chart_, &SeasonChart::cellsDayRequested, this, &MainWindow::showCellsDay);
+    connect(nucs_, &NucsPage::cellsDayWished, this, &MainWindow::showCellsDay);
+    connect(evening_, &EveningView::cellsDayWished, this, &MainWindow::showCellsDay);
     connect(chart_, &SeasonChart::dayChosen, nucs_, &NucsPage::setDay);
     connect(nucs_, &NucsPage::dayChosen, chart_, &SeasonChart::setChosenDay);
     connect(chart_, &SeasonChart::dayChosen, week_, &WeekPage::setDay);
@@ -413,6 +420,14 @@ void MainWindow::openEditor(const BatchDraft& draft) {
         if (desk_->snapshot().find(id)) chart_->setSelectedBatch(id);
     });
     editor_->open();
+}
+
+void MainWindow::showCellsDay(std::optional<Day> day) {
+    delete cellsDay_;
+    const auto on = day ? *day : chart_->chosenDay().value_or(desk_->snapshot().today());
+    cellsDay_ = new CellsDayDialog(*desk_, settings_, cellsDayNear(*desk_->outlook(), on), this);
+    cellsDay_->setAttribute(Qt::WA_DeleteOnClose);
+    cellsDay_->open();
 }
 
 void MainWindow::showKeys() {

@@ -21,6 +21,7 @@ class QStackedWidget;
 namespace tenthday {
 
 class BatchEditor;
+class CellsDayDialog;
 class EveningView;
 class FactsPage;
 class PhoneLink;
@@ -68,6 +69,8 @@ public:
     [[nodiscard]] WeatherPage* weather() const { return weather_; }
     /// The page of virgins, or null.
     [[nodiscard]] VirginsPage* virgins() const { return virgins_; }
+    /// The cells day, or null while it is not open.
+    [[nodiscard]] CellsDayDialog* cellsDay() const;
     /// The evening page, or null.
     [[nodiscard]] EveningView* evening() const { return evening_; }
     /// "Why this day?", or null while it is not open.
@@ -103,6 +106,8 @@ private:
     void planBatch(std::optional<Day> day);
     void editBatch(Id<Batch> batch);
     void openEditor(const BatchDraft& draft);
+    /// On this day, else on the one chosen, or the cells day nearest to it.
+    void showCellsDay(std::optional<Day> day);
     void importList();
     void exportList();
     void showKeys();
@@ -138,6 +143,7 @@ private:
     std::vector<std::pair<QWidget*, QAction*>> bookPages_;
     QPointer<BatchEditor> editor_;
     PhoneLink* phone_ = nullptr;
+    QPointer<CellsDayDialog> cellsDay_;
     SeasonChart* chart_ = nullptr;
     NucsPage* nucs_ = nullptr;
     WeekPage* week_ = nullptr;

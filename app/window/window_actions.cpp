@@ -6,6 +6,7 @@
 #include <QToolBar>
 
 #include "screen_text/batch_text.h"
+#include "screen_text/cells_text.h"
 #include "screen_text/evening_text.h"
 #include "screen_text/phone_text.h"
 #include "screen_text/virgin_text.h"
@@ -52,6 +53,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     edit.addSeparator();
     planBatch = add(edit, batch_text::planEntry(), {Qt::CTRL | Qt::Key_B});
     editBatch = add(edit, batch_text::editEntry(), {Qt::CTRL | Qt::Key_Return});
+    cellsDay = add(edit, cells_text::menuEntry(), {Qt::CTRL | Qt::Key_D});
 
     edit.addSeparator();
     newTask = add(edit, week_text::newTaskEntry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_T});
@@ -121,10 +123,10 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook,   saveCopy,   restoreBackup, importList, exportList,  weekSheet,
-          zoomIn,      zoomOut,    wholeSeason,   goToToday,  eachNuc,     planBatch,
-          editBatch,   seasonPage, nucsPage,      weekPage,   weatherPage, virginsPage,
-          eveningPage, setupPage,  factsPage,     newTask,    whyThisDay,  phoneCalendar})
+         {closeBook, saveCopy,    restoreBackup, importList,  exportList,  weekSheet, zoomIn,
+          zoomOut,   wholeSeason, goToToday,     eachNuc,     planBatch,   editBatch, seasonPage,
+          nucsPage,  weekPage,    weatherPage,   virginsPage, eveningPage, setupPage, factsPage,
+          newTask,   whyThisDay,  phoneCalendar, cellsDay})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -39,6 +39,7 @@ struct WindowActions {
     QAction* editBatch;
     QAction* undo;
     QAction* redo;
+    QAction* cellsDay;
     QAction* newTask;
     QAction* zoomIn;
     QAction* zoomOut;

@@ -68,17 +68,18 @@ std::vector<std::string> matches(const SourceFile& file, const std::regex& patte
 
 const std::vector<std::string_view>& coreRooms() {
     static const std::vector<std::string_view> rooms{
-        "base",    "calendar", "facts",    "weather",   "biology", "mating",  "losses",
-        "records", "timeline", "limits",   "occupancy", "supply",  "tasks",   "findings",
-        "outlook", "evening",  "drafting", "planning",  "solver",  "exchange"};
+        "base",    "calendar", "facts",   "weather",   "biology",  "mating", "losses",
+        "records", "timeline", "limits",  "occupancy", "supply",   "tasks",  "findings",
+        "outlook", "cellsday", "evening", "drafting",  "planning", "solver", "exchange"};
     return rooms;
 }
 
 const std::vector<std::string_view>& appRooms() {
     static const std::vector<std::string_view> rooms{
-        "look",  "options",  "screen_text", "book",     "desk",  "reasons", "chart",   "batches",
-        "nucs",  "builders", "orders",      "breeders", "yards", "weather", "virgins", "facts",
-        "setup", "sheets",   "week",        "evening",  "phone", "help",    "window",  "headless"};
+        "look",    "options", "screen_text", "book",    "desk",     "reasons", "chart",
+        "batches", "nucs",    "builders",    "orders",  "breeders", "yards",   "weather",
+        "virgins", "facts",   "setup",       "sheets",  "week",     "evening", "cellsday",
+        "phone",   "help",    "window",      "headless"};
     return rooms;
 }
 

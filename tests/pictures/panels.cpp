@@ -18,6 +18,8 @@
 #include "batches/week_table.h"
 #include "book/book_file.h"
 #include "book/new_book.h"
+#include "cellsday/cells_day_dialog.h"
+#include "cellsday/way_order_dialog.h"
 #include "chart/season_chart.h"
 #include "evening/evening_view.h"
 #include "exchange/example.h"
@@ -26,6 +28,7 @@
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "setup/setup_page.h"
+#include "sheets/preview.h"
 #include "sheets/week_preview.h"
 #include "support/days.h"
 #include "virgins/virgins_page.h"
@@ -54,6 +57,26 @@ QWidget* virgins(MainWindow& window, const char* on) {
 QWidget* evening(MainWindow& window, int daysBack) {
     window.evening()->setDay(window.desk()->snapshot().today() - Days{daysBack});
     return page(window, window.actions().eveningPage);
+}
+
+/// The next cells day, with the proposal for it or as it is.
+QWidget* cellsDay(MainWindow& window, bool proposed) {
+    window.actions().cellsDay->trigger();
+    if (proposed) window.cellsDay()->propose();
+    return window.cellsDay();
+}
+
+/// Its placement list as it will be on paper.
+QWidget* placementList(MainWindow& window) {
+    cellsDay(window, true);
+    auto* dialog = window.cellsDay();
+    showPreview(
+        dialog->windowTitle(),
+        [sheet = dialog->sheet()](Paper paper, const PaperRuler& ruler) {
+            return layOutPlacements(sheet, paper, ruler);
+        },
+        dialog);
+    return dialog->findChild<QDialog*>();
 }
 
 /// The batch that is grafted next.
@@ -168,6 +191,11 @@ const std::vector<Panel>& panels() {
         {at("weather"), true, [](MainWindow& w) { return page(w, w.actions().weatherPage); }},
         {at("evening"), true, [](MainWindow& w) { return evening(w, 0); }},
         {at("evening-before"), true, [](MainWindow& w) { return evening(w, 1); }},
+        {at("cells-day"), true, [](MainWindow& w) { return cellsDay(w, true); }},
+        {at("cells-day-open"), true, [](MainWindow& w) { return cellsDay(w, false); }},
+        {at("placement-list"), true, placementList},
+        {at("way-order"), true,
+         [](MainWindow& w) { return opened(new WayOrderDialog(usualWays(), &w)); }},
         {at("virgins"), true, [](MainWindow& w) { return virgins(w, "2027-06-03"); }},
         {at("virgins-given-up"), true, [](MainWindow& w) { return virgins(w, "2027-06-12"); }},
         {at("virgins-none"), true, [](MainWindow& w) { return virgins(w, "2027-04-20"); }},

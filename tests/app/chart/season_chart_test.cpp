@@ -89,6 +89,20 @@ TEST_F(Chart, ADoubleClickOrEnterChangesABatchAndADoubleClickOnADayPlansOne) {
     EXPECT_EQ(edited.size(), 2U);
 }
 
+TEST_F(Chart, ADoubleClickOnACellsDayAsksForIt) {
+    std::vector<Day> asked;
+    std::vector<Day> planned;
+    QObject::connect(&chart, &SeasonChart::cellsDayRequested, [&](Day on) { asked.push_back(on); });
+    QObject::connect(&chart, &SeasonChart::planRequested, [&](Day on) { planned.push_back(on); });
+    std::optional<Target> target;
+    for (const auto& at : chart.layoutNow().targets)
+        if (at.key.hit == Hit::CellsDay) target = at;
+    ASSERT_TRUE(target);
+    QTest::mouseDClick(&chart, Qt::LeftButton, {}, target->rect.center().toPoint());
+    EXPECT_EQ(asked, std::vector{*target->key.day});
+    EXPECT_TRUE(planned.empty());
+}
+
 TEST_F(Chart, AClickOnAYardChoosesItsDay) {
     const auto& axis = chart.dayAxis();
     for (const auto& target : chart.layoutNow().targets)

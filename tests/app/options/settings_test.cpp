@@ -70,6 +70,22 @@ TEST_F(SettingsTest, NonsenseCountsAsNeverSet) {
     EXPECT_TRUE(reopened().windowPlace().isNull());
 }
 
+TEST_F(SettingsTest, TheOrderOfWaysIsRemembered) {
+    EXPECT_EQ(reopened().wayOrder(), usualWays());
+    const WayOrder order{{Way::Caged, 20}, {Way::OtherYards, {}}, {Way::Sold, {}}};
+    {
+        auto settings = reopened();
+        settings.setWayOrder(order);
+    }
+    EXPECT_EQ(reopened().wayOrder(), order);
+    reopened().setWayOrder({});
+    EXPECT_TRUE(reopened().wayOrder().empty()) << "none is an answer too";
+    QSettings store(folder_.filePath(QStringLiteral("s.ini")), QSettings::IniFormat);
+    store.setValue(QStringLiteral("cells/ways"), QStringLiteral("moon sold:-3 caged:x"));
+    store.sync();
+    EXPECT_EQ(reopened().wayOrder(), (WayOrder{{Way::Sold, {}}, {Way::Caged, {}}}));
+}
+
 TEST(LookFor, FollowsTheDesktopUnlessToldOtherwise) {
     const auto dark = widgetPalette(Look::Dark);
     const auto light = widgetPalette(Look::Light);

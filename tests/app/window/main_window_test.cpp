@@ -13,6 +13,7 @@
 
 #include "app/book/book_fixture.h"
 #include "book/backups.h"
+#include "cellsday/cells_day_dialog.h"
 #include "chart/season_chart.h"
 #include "exchange/example.h"
 #include "facts/facts_page.h"
@@ -422,6 +423,18 @@ TEST_F(MainWindowTest, TheCalendarForThePhoneIsKeptAcrossRunsAndItsTroubleIsShow
     actions().closeBook->trigger();
     EXPECT_EQ(window_->phone(), nullptr);
     EXPECT_FALSE(actions().phoneCalendar->isEnabled());
+}
+
+TEST_F(MainWindowTest, TheCellsDayOpensOnTheNextOneAndGoesWithTheBook) {
+    ASSERT_TRUE(window_->open(makeSmallBook()));
+    window_->actions().cellsDay->trigger();
+    ASSERT_NE(window_->cellsDay(), nullptr);
+    const auto& days = window_->desk()->outlook()->nucs.cellsDays;
+    ASSERT_FALSE(days.empty());
+    EXPECT_EQ(window_->cellsDay()->day(), days.front().day);
+    window_->actions().closeBook->trigger();
+    EXPECT_EQ(window_->cellsDay(), nullptr);
+    EXPECT_FALSE(window_->actions().cellsDay->isEnabled());
 }
 
 TEST_F(MainWindowTest, TheWeatherIsAPage) {

@@ -16,7 +16,9 @@ public:
     using QStyledItemDelegate::QStyledItemDelegate;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override {
-        return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * kAir, 0);
+        QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
+        words.rect.adjust(kAir, 0, -kAir, 0);
+        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * kAir, 0);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {

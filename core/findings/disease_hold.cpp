@@ -1,37 +1,17 @@
 #include "findings/disease_hold.h"
 
-#include <algorithm>
-
+#include "records/donors.h"
 #include "records/relations.h"
-#include "records/yard_state.h"
 
 namespace tenthday {
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
-    while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
-    return text;
-}
-
-/// "Mill 3, Heath" names a colony of Mill, and Heath.
-bool names(std::string_view donors, std::string_view yard) {
-    while (!donors.empty()) {
-        const auto end = donors.find_first_of(",;");
-        const auto donor = trimmed(donors.substr(0, end));
-        if (donor == yard || (donor.starts_with(yard) && donor[yard.size()] == ' ')) return true;
-        if (end == std::string_view::npos) return false;
-        donors.remove_prefix(end + 1);
-    }
-    return false;
-}
 
 class HoldSearch {
 public:
     explicit HoldSearch(const Snapshot& snapshot) : snapshot_(snapshot) {
         for (const auto& note : snapshot.all<YardNote>())
             if (note->kind == YardNoteKind::Disease && note->until >= snapshot.today())
-                if (const auto yard = snapshot.find(note->yard)) holds_.emplace_back(note, yard);
+                if (const auto yard = snapshot.find(note->yard)) holds_.push_back({note, yard});
     }
 
     std::vector<Finding> run() {
@@ -40,9 +20,8 @@ public:
         for (const auto& row : snapshot_.all<BuilderNote>())
             taken(row->day, row->donor, row->builder);
         for (const auto& row : snapshot_.all<Stocking>())
-            for (const auto& [note, yard] : holds_)
-                if (isHeld(*note, row->day) && names(row->donor, yard->label))
-                    add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
+            for (const auto& [note, yard] : holdsOn(row->day, row->donor))
+                add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
         moves();
         return std::move(found_);
     }
@@ -50,6 +29,12 @@ public:
 private:
     [[nodiscard]] bool isHeld(const YardNote& note, Day day) const {
         return day >= snapshot_.today() && note.from <= day && day <= note.until;
+    }
+
+    /// What was taken before today is no warning any more.
+    [[nodiscard]] std::vector<DonorHold> holdsOn(Day day, const std::string& donors) const {
+        return day < snapshot_.today() ? std::vector<DonorHold>{}
+                                       : donorHolds(snapshot_, donors, day);
     }
 
     Finding& add(const YardNote& note, const Yard& yard, Day day) {
@@ -64,8 +49,7 @@ private:
     }
 
     void taken(Day day, const std::string& donors, Id<Builder> into) {
-        for (const auto& [note, yard] : holds_) {
-            if (!isHeld(*note, day) || !names(donors, yard->label)) continue;
+        for (const auto& [note, yard] : holdsOn(day, donors)) {
             auto& finding = add(*note, *yard, day);
             finding.subject = into;
             if (const auto builder = snapshot_.find(into)) finding.subjectLabel = builder->label;
@@ -91,7 +75,7 @@ private:
     }
 
     const Snapshot& snapshot_;
-    std::vector<std::pair<Ptr<YardNote>, Ptr<Yard>>> holds_;
+    std::vector<DonorHold> holds_;
     std::vector<Finding> found_;
 };
 

@@ -4,6 +4,9 @@
 #include "setup/row_kind.h"
 
 namespace tenthday {
+
+using namespace diary_field;
+
 namespace {
 
 using diary_text::What;

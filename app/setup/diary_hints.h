@@ -7,7 +7,8 @@
 namespace tenthday {
 
 /// The fields, in the order of the form.
-enum DiaryField : std::size_t {
+namespace diary_field {
+enum : std::size_t {
     Of,
     Done,
     On,
@@ -19,8 +20,9 @@ enum DiaryField : std::size_t {
     Bees,
     BroodFrames,
     Note,
-    kDiaryFields
+    kCount
 };
+}  // namespace diary_field
 
 /// The one value of a field that is ticked.
 [[nodiscard]] QString diaryTick();

@@ -7,6 +7,7 @@
 namespace tenthday {
 namespace {
 
+using namespace diary_field;
 using diary_text::What;
 using setup_text::Name;
 
@@ -112,7 +113,7 @@ public:
     }
     [[nodiscard]] std::vector<Field> fields(const Snapshot& book,
                                             const std::vector<Uuid>& ids) const override {
-        std::vector<Field> all(kDiaryFields);
+        std::vector<Field> all(kCount);
         all[Of] = {FieldKind::Choice, diary_text::builder(), true, choicesOf<Builder>(book)};
         all[Done] = {FieldKind::Choice, diary_text::whatHead(), true, whats(find(book, ids))};
         all[On] = {FieldKind::Date, setup_text::name(Name::Day), true};
@@ -139,7 +140,7 @@ public:
     [[nodiscard]] FieldValues values(const Snapshot& book,
                                      const std::vector<Uuid>& ids) const override {
         const auto entry = find(book, ids);
-        FieldValues values(kDiaryFields);
+        FieldValues values(kCount);
         values[Of] = fromId(entry ? std::optional(entry.builder()) : likelyBuilder(book));
         values[Done] = entry ? QVariant(static_cast<int>(entry.what())) : QVariant();
         values[On] = fromDay(entry ? entry.day() : book.today());

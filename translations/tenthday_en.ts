@@ -444,5 +444,19 @@
             <numerusform>%Ln days</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln strong drone colony(ies) wanted</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln late</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

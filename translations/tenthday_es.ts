@@ -4072,10 +4072,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Flow, dearth and robbing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Mating stations and insemination</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4682,6 +4678,1052 @@
     </message>
     <message>
         <source>Spread (standard deviation) between batches: laying queens judged good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dearth: %1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dearth: feed, or %1 % take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of %1, which is held for disease until %2: ask the bee inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drone colonies: %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first eggs due, as high as their chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln strong drone colony(ies) wanted</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, none noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: about %2 virgins due to fly at one time on %3; %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones mature from %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put drone comb in by %1, at the latest on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones: no virgin of this season flies from a yard yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Evening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what was done and seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln late</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>virgin seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cage them in place now; a queen can be out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give them today, or cage them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cage them now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free her now; graft from the youngest larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>graft today if the larvae are young enough, or move the batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look today: every comb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look on the next warm day, before 11 or after 16 o&apos;clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>catch her, or her nuc is not free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed this evening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>do it, or move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the number; Enter alone: as expected; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E eggs, L larvae, S sealed brood, V virgin seen, N none yet, X gone; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter: it went in; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter: caught; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter: done; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A key on this line is for all lines under it that are still empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is entered. Another key corrects it, Delete takes it back, Ctrl+Z undoes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That day is still to come: enter it when it is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number from 0 to %1 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: the batch was grafted only on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: there were only %1 before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: %1 were counted later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: the cell went in on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: no queen of this batch is out before %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: no queen of this batch has flown before %1. Is it another queen?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: the nuc holds another batch&apos;s cell or queen since %1. Enter first what became of her.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This could not be saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only: nothing can be entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An hour is a whole number from 0 to 23.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A whole number is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>did not come back from her flight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>killed by the bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cell dead or never left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bees gone or robbed out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost by the beekeeper&apos;s hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why is she gone?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was planned for this day, and nothing is late.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As &amp;expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers and order are those of the week sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells in a builder in a dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts that are started in a dearth, where no feed is noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A builder in a dearth is fed so long before the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A feed noted for a builder serves so long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour of the day from which virgins fly: nucs are left alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour of the day until which virgins fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour from which no box is opened while robbing is noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hour until which no box is opened while robbing is noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again after a look that found neither queen nor eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First eggs before larvae are seen, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A virgin less likely than this to be mated or to mate yet is given up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weather not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no past year and no usual weather of the months to go by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at a fixed figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after emergence, whatever the weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no past year to reckon with: first eggs at a fixed figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the evening page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the virgins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 to 9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count; Enter alone: as expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E, L, S, V, N, X</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eggs, larvae, sealed brood, virgin seen, none yet, gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space, Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done, in, caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take back what was entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>correct the count, the hour or the note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go to the nuc on the page of nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colonies with drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mature by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow and dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New sighting of drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New flow or dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No drones yet: add drone comb you put in, drone brood or drones you saw. The day from which drones are mature follows, and with it the first graft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet: add the days of a nectar flow, of a dearth or of robbing in a yard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed %1 for batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs of batch %1 to the mating station: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs of batch %1 back from the mating station: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inseminate queens of batch %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone comb into strong colonies: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not from %1 to %2: virgins fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>robbing: only before %1 or after %2, quickly, nothing spilt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; virgins fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the evening, shut feeder: there is a dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at dusk, shut and aired; ask the inspector&apos;s rules first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the first flights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inseminated, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inseminate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drone comb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>straps, ventilated screens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brought there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fetched back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insemination %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggest da&amp;ys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a sta&amp;y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add da&amp;ys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 of 10 virgins are due to fly from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 No days yet: reckoned as if they flew from the nucs at home.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: from the day before the earliest are due to fly until a week after the latest are, to spare for bad weather (common practice). Queens mate on days there only; the days move with the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the virgins are %1 days old on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 No days yet: that age is taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: the day of that age, a trade number (%1; %2). Eggs are reckoned from the last day; the days move with the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No flying day since %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>No flying day on the %Ln day(s) before.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The day before was a flying day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the day before no weather is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day is a flying day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next flying day known is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No virgin waits for a flying day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln virgin(s) wait(s) for a flying day.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>For %Ln of them the last useful day is %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Virgins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins on %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last useful day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still can</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recell %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>combine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All virgins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Combine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By yard and batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flying days and chances are the mean of the nucs of this batch in this yard; the list of nucs tells where each comes from. Double-click to change the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the &amp;nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the &amp;batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc holds a virgin on this day. Nucs stand here from two days before their cell emerges until their queen is seen laying.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a flying day leave the nucs alone from 11 to 16 h: virgins are out then (S17).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen and forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flying day on %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flying day from %1 to %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 of %2 past years no flying day from %3 to %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the months&apos; usual weather a chance of %1 of no flying day from %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and in %1 of %2 past years none until %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and by the months&apos; usual weather a chance of %1 of none until %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inseminated: weather does not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the days at the station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weather hardly keeps them from flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 of %2 past years %3 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted with the past years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the days recorded and forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the months&apos; usual weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of those that will lay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never mate for weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of those that will lay, %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only the days of this year are known: they count where they tell all of a batch&apos;s mating, else first eggs come at one fixed figure. Import a daily record of past years, or type the usual weather of the months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs to the mating station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs back from the mating station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inseminate queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put drone comb in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the days recorded and forecast in your book; there is no past year. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First graft whose virgins fly here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins due to fly at one time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dearth is noted for the builder&apos;s yard on the day of the graft. Bees that are not fed start few of the grafts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The days for mating stand with the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones need longer than queens: comb goes in so long before the first virgins fly in this yard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Seen without eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Her first look is not due yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By then enough queens of her age and flying days have eggs to be worth a look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There were too few flying days: sooner, a look would find too many queens that only need more time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No weather is known of her flying days, so her age alone decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After these flying days she should have laid when she was seen. The rules cannot say how she goes on: look again, at the latest when eggs of her last useful day are due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>She has had hardly any chance to mate and has hardly any left: she is given up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>She is too old to mate and has hardly had a chance to: unmated she would lay drones only. She is given up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take her out the day before and give a ripe cell: her bees can still take one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next ripe cells come too late for her bees, who have been too long without brood: unite them with a nuc that has a queen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No ripe cells are planned: unite her bees with a nuc that has a queen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next ripe cells, batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Her bees take no cell without brood from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in her cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the day on which she was seen to come out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted from the day on which half of her batch are out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nine of ten came out from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days from the first on which she could fly to the day before this one, at the latest to her last useful day. Recorded and forecast days count by their weather or by what was seen, others by their chance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Could fly from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days with flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days without flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A virgin that has not mated by this age will lay drones only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance to mate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 by now, %2 from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For weather alone: that enough flying days lie behind her, and that enough come before her last useful day. Cells that did not emerge and virgins lost on their flights are not in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never, for weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None: she is given up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The later of the first look by her age and the day by which enough of those that will lay have eggs; never before this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First look by her age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>derived from S57</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb that is put in is laid into from that day on (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The youngest eggs are laid that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The youngest are %1 days from the egg (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drone comb put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pupae with purple eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emerging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All mature by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flying drones are taken as mature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drones are mature %1 days from the egg: %2 until they emerge (%3) and %4 more (%5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nectar flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>robbing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>disease hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not over yet: the day you expect it to end; put it right later.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -21,21 +21,21 @@
 namespace tenthday {
 namespace {
 
-std::optional<Look> lookFor(int key) {
+std::optional<NucLook> lookFor(int key) {
     switch (key) {
         case Qt::Key_E:
-            return Look::Eggs;
+            return NucLook::Eggs;
         case Qt::Key_L:
-            return Look::Larvae;
+            return NucLook::Larvae;
         case Qt::Key_S:
-            return Look::SealedBrood;
+            return NucLook::SealedBrood;
         case Qt::Key_V:
-            return Look::VirginSeen;
+            return NucLook::VirginSeen;
         case Qt::Key_N:
         case Qt::Key_Minus:
-            return Look::NoneYet;
+            return NucLook::NoneYet;
         case Qt::Key_X:
-            return Look::Gone;
+            return NucLook::Gone;
         default:
             return std::nullopt;
     }
@@ -219,8 +219,8 @@ void EveningView::save(const Result<ChangeSet>& changes, bool goOn) {
     if (next >= 0) goTo(next);
 }
 
-void EveningView::look(Look look) {
-    if (look == Look::Gone) return askCause();
+void EveningView::look(NucLook look) {
+    if (look == NucLook::Gone) return askCause();
     EveningInput input;
     input.day = day_;
     input.look = look;
@@ -293,7 +293,7 @@ void EveningView::askCause() {
         connect(action, &QAction::triggered, this, [this, cause, unknown] {
             EveningInput input;
             input.day = day_;
-            input.look = Look::Gone;
+            input.look = NucLook::Gone;
             if (!unknown) input.note = cause.toStdString();
             enterRows(fitting(EveningEntry::Look), input);
         });

@@ -30,7 +30,7 @@ public:
     [[nodiscard]] QString told() const;
 
     /// Fills the current row, or the empty ones under a head.
-    void look(Look look);
+    void look(NucLook look);
     /// Done, in, caught; of a count what was expected.
     void accept();
     void takeBackCurrent();

@@ -71,19 +71,19 @@ QString expected(const Outlook& outlook, const EveningRow& row) {
     return {};
 }
 
-QString look(Look look) {
+QString look(NucLook look) {
     switch (look) {
-        case Look::Eggs:
+        case NucLook::Eggs:
             return Words::tr("eggs");
-        case Look::Larvae:
+        case NucLook::Larvae:
             return Words::tr("larvae");
-        case Look::SealedBrood:
+        case NucLook::SealedBrood:
             return Words::tr("sealed brood");
-        case Look::VirginSeen:
+        case NucLook::VirginSeen:
             return Words::tr("virgin seen");
-        case Look::NoneYet:
+        case NucLook::NoneYet:
             return Words::tr("none yet");
-        case Look::Gone:
+        case NucLook::Gone:
             return Words::tr("gone");
     }
     return {};
@@ -100,7 +100,7 @@ QString seen(const EveningRow& row, Day day) {
         case EveningEntry::Placed:
             return onDay(Words::tr("in"), row.placed->day, day);
         case EveningEntry::Look:
-            return onDay(look(row.look().value_or(Look::NoneYet)), row.seen->day, day);
+            return onDay(look(row.look().value_or(NucLook::NoneYet)), row.seen->day, day);
         case EveningEntry::Caught:
             return onDay(Words::tr("caught"), row.seen->day, day);
         case EveningEntry::None:

@@ -20,7 +20,7 @@ namespace tenthday::evening_text {
 [[nodiscard]] QString expected(const Outlook& outlook, const EveningRow& row);
 /// What was entered; empty where nothing was.
 [[nodiscard]] QString seen(const EveningRow& row, Day day);
-[[nodiscard]] QString look(Look look);
+[[nodiscard]] QString look(NucLook look);
 /// What a task that is late wants now.
 [[nodiscard]] QString lateAdvice(TaskRule rule);
 

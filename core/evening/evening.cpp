@@ -6,20 +6,20 @@
 namespace tenthday {
 namespace {
 
-std::optional<Look> lookOf(OutcomeKind kind) {
+std::optional<NucLook> lookOf(OutcomeKind kind) {
     switch (kind) {
         case OutcomeKind::FirstEggs:
-            return Look::Eggs;
+            return NucLook::Eggs;
         case OutcomeKind::Larvae:
-            return Look::Larvae;
+            return NucLook::Larvae;
         case OutcomeKind::SealedBrood:
-            return Look::SealedBrood;
+            return NucLook::SealedBrood;
         case OutcomeKind::Emergence:
-            return Look::VirginSeen;
+            return NucLook::VirginSeen;
         case OutcomeKind::NoneYet:
-            return Look::NoneYet;
+            return NucLook::NoneYet;
         case OutcomeKind::NoQueen:
-            return Look::Gone;
+            return NucLook::Gone;
         default:
             return std::nullopt;
     }
@@ -258,7 +258,7 @@ bool EveningRow::isFilled() const {
     return seen != nullptr;
 }
 
-std::optional<Look> EveningRow::look() const {
+std::optional<NucLook> EveningRow::look() const {
     return entry == EveningEntry::Look && seen ? lookOf(seen->kind) : std::nullopt;
 }
 

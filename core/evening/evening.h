@@ -20,7 +20,7 @@ enum class EveningEntry : std::uint8_t {
 };
 
 /// What a look into a nuc finds: the circles of the week sheet.
-enum class Look : std::uint8_t {
+enum class NucLook : std::uint8_t {
     Eggs,
     Larvae,
     SealedBrood,
@@ -29,7 +29,7 @@ enum class Look : std::uint8_t {
     Gone,     ///< no queen, or dead
 };
 template <>
-struct TokensOf<Look> {
+struct TokensOf<NucLook> {
     static constexpr auto names =
         std::to_array<std::string_view>({"eggs", "larvae", "sealed", "virgin", "none_yet", "gone"});
 };
@@ -51,7 +51,7 @@ struct EveningRow {
     /// Something was entered, on whichever day.
     [[nodiscard]] bool isFilled() const;
     /// The look that was entered, for Look.
-    [[nodiscard]] std::optional<Look> look() const;
+    [[nodiscard]] std::optional<NucLook> look() const;
 };
 
 /// The page of one day: what is still open from days before comes first, then the day's tasks in

@@ -15,19 +15,19 @@ constexpr std::int32_t kMostCells = 9999;
 constexpr std::array kStages{OutcomeKind::Graft, OutcomeKind::TakeCount, OutcomeKind::Sealed,
                              OutcomeKind::Ripe};
 
-OutcomeKind outcomeOf(Look look) {
+OutcomeKind outcomeOf(NucLook look) {
     switch (look) {
-        case Look::Eggs:
+        case NucLook::Eggs:
             return OutcomeKind::FirstEggs;
-        case Look::Larvae:
+        case NucLook::Larvae:
             return OutcomeKind::Larvae;
-        case Look::SealedBrood:
+        case NucLook::SealedBrood:
             return OutcomeKind::SealedBrood;
-        case Look::VirginSeen:
+        case NucLook::VirginSeen:
             return OutcomeKind::Emergence;
-        case Look::NoneYet:
+        case NucLook::NoneYet:
             return OutcomeKind::NoneYet;
-        case Look::Gone:
+        case NucLook::Gone:
             break;
     }
     return OutcomeKind::NoQueen;
@@ -98,12 +98,13 @@ std::optional<Refusal> impossibleQueen(const Outlook& outlook, const EveningRow&
         return Refusal{Impossible::BeforePlaced, 0, round->transferDay};
     const auto* batch = outlook.find(*row.task.batch);
     const auto* out = batch ? batch->timeline.find(Event::Emergence) : nullptr;
-    const bool queen = row.entry == EveningEntry::Caught ||
-                       (input.look && *input.look != Look::NoneYet && *input.look != Look::Gone);
+    const bool queen =
+        row.entry == EveningEntry::Caught ||
+        (input.look && *input.look != NucLook::NoneYet && *input.look != NucLook::Gone);
     if (out == nullptr || !queen) return std::nullopt;
     const Day first = dayOf(out->earliest);
     if (input.day < first) return Refusal{Impossible::BeforeEmergence, 0, first};
-    const bool laid = input.look && *input.look < Look::VirginSeen;
+    const bool laid = input.look && *input.look < NucLook::VirginSeen;
     const Day flown = first + Days{static_cast<int>(outlook.snapshot.facts()[Fact::FirstFlightD])};
     if (laid && input.day < flown) return Refusal{Impossible::TooYoung, 0, flown};
     return std::nullopt;

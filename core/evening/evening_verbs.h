@@ -16,7 +16,7 @@ struct EveningInput {
     Day day;                            ///< on which it was done or seen
     std::optional<Hour> hour;           ///< where it is known
     std::optional<std::int32_t> count;  ///< for Count, 0 to 9999
-    std::optional<Look> look;           ///< for Look
+    std::optional<NucLook> look;        ///< for Look
     std::string note;                   ///< of a queen that is gone: why
 };
 

@@ -59,7 +59,7 @@ protected:
         input.count = count;
         return input;
     }
-    static EveningInput seen(const char* text, Look look) {
+    static EveningInput seen(const char* text, NucLook look) {
         auto input = on(text);
         input.look = look;
         return input;
@@ -188,17 +188,17 @@ TEST_F(EveningTest, LooksAreEnteredBySide) {
     setToday("2027-07-07");
     auto rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     ASSERT_EQ(rows.size(), 11U);
-    apply(enter(*outlook_, rows[1], seen("2027-07-07", Look::Eggs), ids()));
-    apply(enter(*outlook_, rows[2], seen("2027-07-07", Look::SealedBrood), ids()));
-    apply(enter(*outlook_, rows[3], seen("2027-07-07", Look::NoneYet), ids()));
-    auto gone = seen("2027-07-07", Look::Gone);
+    apply(enter(*outlook_, rows[1], seen("2027-07-07", NucLook::Eggs), ids()));
+    apply(enter(*outlook_, rows[2], seen("2027-07-07", NucLook::SealedBrood), ids()));
+    apply(enter(*outlook_, rows[3], seen("2027-07-07", NucLook::NoneYet), ids()));
+    auto gone = seen("2027-07-07", NucLook::Gone);
     gone.note = "did not come back";
     apply(enter(*outlook_, rows[4], gone, ids()));
     rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     ASSERT_EQ(rows.size(), 11U) << "what was entered today stays in sight";
-    EXPECT_EQ(rows[1].look(), Look::Eggs);
-    EXPECT_EQ(rows[3].look(), Look::NoneYet);
-    EXPECT_EQ(rows[4].look(), Look::Gone);
+    EXPECT_EQ(rows[1].look(), NucLook::Eggs);
+    EXPECT_EQ(rows[3].look(), NucLook::NoneYet);
+    EXPECT_EQ(rows[4].look(), NucLook::Gone);
     EXPECT_EQ(rows[4].seen->note, "did not come back");
     // Eggs on 7 July: sealed brood and the catch nine days later (S1, S2). None yet: look again.
     const auto& sides = outlook_->nucs.sides;
@@ -212,7 +212,7 @@ TEST_F(EveningTest, LooksAreEnteredBySide) {
         return row.side && row.side->box->label == "N3";
     });
     ASSERT_NE(third, again.end());
-    apply(enter(*outlook_, *third, seen("2027-07-12", Look::Eggs), ids()));
+    apply(enter(*outlook_, *third, seen("2027-07-12", NucLook::Eggs), ids()));
     EXPECT_EQ(outlook_->snapshot.all<Outcome>().size(), 7U) << "two counts and five looks";
 }
 
@@ -222,7 +222,7 @@ TEST_F(EveningTest, LarvaeMeanEggsThreeDaysBefore) {
     setToday("2027-07-10");
     const auto rows = rowsOf(page("2027-07-10"), TaskRule::FirstLook);
     ASSERT_GT(rows.size(), 1U);
-    apply(enter(*outlook_, rows[1], seen("2027-07-10", Look::Larvae), ids()));
+    apply(enter(*outlook_, rows[1], seen("2027-07-10", NucLook::Larvae), ids()));
     EXPECT_EQ(outlook_->nucs.sides[0].rounds[0].seen, NucState::Laying);
     EXPECT_EQ(outlook_->nucs.sides[0].rounds[0].catchDay,
               std::max(day("2027-07-16"), outlook_->batches[0]->timeline.hold.catchDay));
@@ -234,11 +234,11 @@ TEST_F(EveningTest, LooksThatCannotBeAreNamed) {
     const auto rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     ASSERT_GT(rows.size(), 1U);
     const auto first = dayOf(line().find(Event::Emergence)->earliest);
-    EXPECT_EQ(impossible(rows[1], seen("2027-06-20", Look::Gone))->why, Impossible::BeforePlaced);
-    EXPECT_EQ(impossible(rows[1], seen("2027-06-21", Look::VirginSeen))->why,
+    EXPECT_EQ(impossible(rows[1], seen("2027-06-20", NucLook::Gone))->why, Impossible::BeforePlaced);
+    EXPECT_EQ(impossible(rows[1], seen("2027-06-21", NucLook::VirginSeen))->why,
               Impossible::BeforeEmergence);
     EveningInput early;
-    early.look = Look::Eggs;
+    early.look = NucLook::Eggs;
     early.day = first + Days{5};
     EXPECT_EQ(impossible(rows[1], early)->why, Impossible::TooYoung);
     early.day = first + Days{6};
@@ -273,12 +273,12 @@ TEST_F(EveningTest, AWholeHeadIsFilledAsOneEdit) {
     const auto rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     std::vector<const EveningRow*> all;
     for (std::size_t i = 1; i < rows.size(); ++i) all.push_back(&rows[i]);
-    const auto changes = enterAll(*outlook_, all, seen("2027-07-07", Look::Eggs), ids());
+    const auto changes = enterAll(*outlook_, all, seen("2027-07-07", NucLook::Eggs), ids());
     ASSERT_TRUE(changes.ok());
     EXPECT_EQ(changes.value().rows.size(), 10U);
     apply(changes);
     EXPECT_EQ(outlook_->nucs.sides[9].rounds[0].seen, NucState::Laying);
-    const auto early = enterAll(*outlook_, all, seen("2027-06-21", Look::VirginSeen), ids());
+    const auto early = enterAll(*outlook_, all, seen("2027-06-21", NucLook::VirginSeen), ids());
     EXPECT_FALSE(early.ok()) << "refused as a whole";
 }
 
@@ -286,15 +286,15 @@ TEST_F(EveningTest, WhatIsKeptCanBeEnteredAgainWithAnotherHour) {
     untilCellsAreIn();
     setToday("2027-07-07");
     auto rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
-    apply(enter(*outlook_, rows[1], seen("2027-07-07", Look::Eggs), ids()));
+    apply(enter(*outlook_, rows[1], seen("2027-07-07", NucLook::Eggs), ids()));
     rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     auto input = inputOf(rows[1]);
-    EXPECT_EQ(input.look, Look::Eggs);
+    EXPECT_EQ(input.look, NucLook::Eggs);
     input.hour = Hour{18};
     apply(enter(*outlook_, rows[1], input, ids()));
     rows = rowsOf(page("2027-07-07"), TaskRule::FirstLook);
     EXPECT_EQ(rows[1].seen->hour, Hour{18});
-    EXPECT_EQ(rows[1].look(), Look::Eggs);
+    EXPECT_EQ(rows[1].look(), NucLook::Eggs);
 }
 
 }  // namespace

@@ -10,7 +10,7 @@
 namespace tenthday {
 namespace {
 
-/// Cells a little wider than their text: columns of text would run into each other.
+/// Cells a little larger than their text: columns and broken lines would run into each other.
 class AiryCells : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -18,7 +18,7 @@ public:
                                  const QModelIndex& index) const override {
         QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
         words.rect.adjust(kAir, 0, -kAir, 0);
-        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * kAir, 0);
+        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * kAir, kAir);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {

@@ -5,7 +5,7 @@ namespace {
 
 using setup_text::Name;
 
-constexpr int kConfinedColumn = 6;
+constexpr int kConfinedColumn = 3;
 
 enum QueenField { Label, Born, Mother, InLine, From, Until, Note };
 
@@ -13,14 +13,10 @@ class QueenKind : public RowKind<Queen> {
 public:
     [[nodiscard]] setup_text::Kind kind() const override { return setup_text::Kind::Queens; }
     [[nodiscard]] QStringList columns() const override {
-        return {setup_text::name(Name::Label),
-                setup_text::name(Name::Born),
-                setup_text::name(Name::Line),
-                setup_text::name(Name::Mother),
-                setup_text::name(Name::BreederFrom),
-                setup_text::name(Name::BreederUntil),
-                story_text::confined(),
-                setup_text::name(Name::Note)};
+        return {setup_text::name(Name::Label),        setup_text::name(Name::Born),
+                setup_text::name(Name::Line),         story_text::confined(),
+                setup_text::name(Name::Mother),       setup_text::name(Name::BreederFrom),
+                setup_text::name(Name::BreederUntil), setup_text::name(Name::Note)};
     }
     [[nodiscard]] std::vector<ListRow> rows(const Snapshot& book) const override {
         const auto seasons = breederSeasons(book);
@@ -37,10 +33,9 @@ public:
             ListRow row{
                 queen->id.uuid,
                 {nameOf(*queen), queen->year ? setup_text::yearAndMark(*queen->year) : QString(),
-                 lineOf(book, *queen), mother ? nameOf(*mother) : QString(),
-                 day(queen->breederFrom), day(queen->breederUntil),
-                 used ? story_text::usesOf(*season, book.today()) : QString(),
-                 QString::fromStdString(queen->note)}};
+                 lineOf(book, *queen), used ? story_text::usesOf(*season, book.today()) : QString(),
+                 mother ? nameOf(*mother) : QString(), day(queen->breederFrom),
+                 day(queen->breederUntil), QString::fromStdString(queen->note)}};
             if (queen->year) row.mark = yearMark(*queen->year);
             row.markColumn = 1;
             row.tips.resize(row.cells.size());

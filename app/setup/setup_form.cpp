@@ -86,7 +86,7 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
     column->setSpacing(3);
     for (std::size_t i = 0; i < fields.size(); ++i)
         parts_.push_back(makePart(fields[i], i, *column));
-    column->addStretch();
+    column->addStretch(1);
     fields_->setEnabled(!readOnly);
     fields_->setAutoFillBackground(false);
     area_->setWidget(fields_);

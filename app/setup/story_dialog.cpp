@@ -53,7 +53,7 @@ StoryDialog::StoryDialog(const Story& story, QWidget* parent)
     lines_->setVisible(!story.lines.empty());
     empty_->setVisible(story.lines.empty());
     foot_->setVisible(!story.foot.isEmpty());
-    resize(fontMetrics().averageCharWidth() * 130, fontMetrics().lineSpacing() * 32);
+    resize(fontMetrics().averageCharWidth() * 160, fontMetrics().lineSpacing() * 40);
     (story.lines.empty() ? static_cast<QWidget*>(buttons) : lines_)->setFocus();
 }
 

@@ -10,6 +10,8 @@ class QTableWidget;
 namespace tenthday {
 
 class StoryDialog : public QDialog {
+    Q_OBJECT
+
 public:
     StoryDialog(const Story& story, QWidget* parent);
 

@@ -36,8 +36,8 @@ public:
         const Day emerged = brood.day + (brood.open     ? worker_
                                          : brood.sealed ? worker_ - kWorkerSealed
                                                         : Days{0});
-        openless_ = std::max(started_ ? openless_ : brood.day,
-                             brood.day + (brood.open ? kWorkerSealed : Days{0}));
+        if (!started_) openless_ = brood.day;
+        if (brood.open) openless_ = std::max(openless_, brood.day + kWorkerSealed);
         emerged_ = started_ ? std::max(emerged_, emerged) : emerged;
         started_ = true;
         return ended;

@@ -10,13 +10,15 @@
 namespace tenthday {
 namespace {
 
-/// Cells a little wider than their text: columns of text would run into each other.
+/// Cells a little larger than their text: columns and broken lines would run into each other.
 class AiryCells : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override {
-        return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * kAir, 0);
+        QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
+        words.rect.adjust(kAir, 0, -kAir, 0);
+        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * kAir, kAir);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {

@@ -105,6 +105,7 @@ std::vector<Key> setupKeys() {
         {Words::tr("Ctrl+S, Enter"), Words::tr("save the form")},
         {Words::tr("Esc"), Words::tr("discard what is not saved")},
         {Words::tr("Del"), Words::tr("delete it, or retire what is in use")},
+        {Words::tr("F4"), Words::tr("the season of the chosen builder or queen in order")},
         {Words::tr("Ctrl+F"), Words::tr("find in the list")},
     };
 }

@@ -40,6 +40,8 @@ QString kindName(Kind kind) {
             return Words::tr("Nuc boxes");
         case Kind::Builders:
             return Words::tr("Builders");
+        case Kind::Diary:
+            return Words::tr("Diary of builders");
         case Kind::Queens:
             return Words::tr("Breeder queens");
         case Kind::Methods:
@@ -78,6 +80,7 @@ QString thing(Kind kind, const QString& label) {
             return Words::tr("season %1").arg(label);
         case Kind::Drones:
             return Words::tr("drones of %1").arg(label);
+        case Kind::Diary:
         case Kind::YardNotes:
             return label;
     }
@@ -99,6 +102,8 @@ QString newThing(Kind kind) {
             return Words::tr("New boxes");
         case Kind::Builders:
             return Words::tr("New builder");
+        case Kind::Diary:
+            return Words::tr("New entry of the diary");
         case Kind::Queens:
             return Words::tr("New queen");
         case Kind::Methods:
@@ -123,6 +128,10 @@ QString begin(Kind kind) {
             return Words::tr("No nuc box yet: add a dozen at once, counted up from a first label.");
         case Kind::Builders:
             return Words::tr("No builder yet: add the box or colony that is to raise the cells.");
+        case Kind::Diary:
+            return Words::tr(
+                "Nothing yet: add when a builder is made up, looked through for wild cells, fed, "
+                "or given brood, bees or pollen. The looks that are due follow.");
         case Kind::Queens:
             return Words::tr("No queen yet: add the breeder queens you graft from.");
         case Kind::Methods:

@@ -16,6 +16,7 @@ enum class Kind : std::uint8_t {
     Yards,
     Boxes,
     Builders,
+    Diary,
     Queens,
     Methods,
     Drones,

@@ -103,6 +103,10 @@ public:
         builder.note = toStdText(values[Note]);
         return saveRow(book, builder);
     }
+    [[nodiscard]] bool hasStory() const override { return true; }
+    [[nodiscard]] Story story(const Outlook& outlook, const Uuid& id) const override {
+        return story_text::builder(outlook, {id});
+    }
     [[nodiscard]] bool canRetire() const override { return true; }
     [[nodiscard]] Result<ChangeSet> retire(const Snapshot& book, const std::vector<Uuid>& ids,
                                            Day from) const override {

@@ -41,6 +41,7 @@ using FieldValues = std::vector<QVariant>;
 struct Hint {
     QString text;
     QString tip = {};
+    bool warns = false;
 };
 
 /// Values to and from the columns of rows.

@@ -5,20 +5,27 @@ namespace {
 
 using setup_text::Name;
 
+constexpr int kConfinedColumn = 3;
+
 enum QueenField { Label, Born, Mother, InLine, From, Until, Note };
 
 class QueenKind : public RowKind<Queen> {
 public:
     [[nodiscard]] setup_text::Kind kind() const override { return setup_text::Kind::Queens; }
     [[nodiscard]] QStringList columns() const override {
-        return {setup_text::name(Name::Label),       setup_text::name(Name::Born),
-                setup_text::name(Name::Line),        setup_text::name(Name::Mother),
-                setup_text::name(Name::BreederFrom), setup_text::name(Name::BreederUntil),
-                setup_text::name(Name::Note)};
+        return {setup_text::name(Name::Label),        setup_text::name(Name::Born),
+                setup_text::name(Name::Line),         story_text::confined(),
+                setup_text::name(Name::Mother),       setup_text::name(Name::BreederFrom),
+                setup_text::name(Name::BreederUntil), setup_text::name(Name::Note)};
     }
     [[nodiscard]] std::vector<ListRow> rows(const Snapshot& book) const override {
+        const auto seasons = breederSeasons(book);
         std::vector<ListRow> rows;
         for (const auto& queen : ordered(book)) {
+            const auto season =
+                std::find_if(seasons.begin(), seasons.end(),
+                             [&](const auto& other) { return other.queen == queen; });
+            const bool used = season != seasons.end();
             const auto mother = queen->mother ? book.find(*queen->mother) : nullptr;
             const auto day = [](std::optional<Day> d) {
                 return d ? setup_text::day(*d) : QString();
@@ -26,11 +33,13 @@ public:
             ListRow row{
                 queen->id.uuid,
                 {nameOf(*queen), queen->year ? setup_text::yearAndMark(*queen->year) : QString(),
-                 lineOf(book, *queen), mother ? nameOf(*mother) : QString(),
-                 day(queen->breederFrom), day(queen->breederUntil),
-                 QString::fromStdString(queen->note)}};
+                 lineOf(book, *queen), used ? story_text::usesOf(*season, book.today()) : QString(),
+                 mother ? nameOf(*mother) : QString(), day(queen->breederFrom),
+                 day(queen->breederUntil), QString::fromStdString(queen->note)}};
             if (queen->year) row.mark = yearMark(*queen->year);
             row.markColumn = 1;
+            row.tips.resize(row.cells.size());
+            if (used) row.tips[kConfinedColumn] = story_text::allUses(*season);
             rows.push_back(row);
         }
         return rows;
@@ -91,6 +100,10 @@ public:
         queen.breederUntil = toDay(values[Until]);
         queen.note = toStdText(values[Note]);
         return saveQueen(book, queen, toStdText(values[InLine]), newId<Line>());
+    }
+    [[nodiscard]] bool hasStory() const override { return true; }
+    [[nodiscard]] Story story(const Outlook& outlook, const Uuid& id) const override {
+        return story_text::breeder(outlook.snapshot, {id});
     }
     [[nodiscard]] bool canRetire() const override { return true; }
     [[nodiscard]] Result<ChangeSet> retire(const Snapshot& book, const std::vector<Uuid>& ids,

@@ -86,7 +86,7 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
     column->setSpacing(3);
     for (std::size_t i = 0; i < fields.size(); ++i)
         parts_.push_back(makePart(fields[i], i, *column));
-    column->addStretch();
+    column->addStretch(1);
     fields_->setEnabled(!readOnly);
     fields_->setAutoFillBackground(false);
     area_->setWidget(fields_);
@@ -98,7 +98,7 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
 
 SetupForm::Part SetupForm::makePart(const Field& field, std::size_t index, QVBoxLayout& column) {
     Part part{field, makeEditor(field, book_->today(), [this, index] { edited(index); }),
-              new QLabel};
+              new QLabel, new QWidget};
     auto* name = new QLabel(field.name);
     auto* widget = part.editor.widget;
     const bool isGroup = field.kind == FieldKind::Checks || field.kind == FieldKind::Steps;
@@ -110,10 +110,13 @@ SetupForm::Part SetupForm::makePart(const Field& field, std::size_t index, QVBox
     auto small = part.under->font();
     small.setPointSizeF(small.pointSizeF() * 0.92);
     part.under->setFont(small);
-    column.addWidget(name);
-    column.addWidget(widget);
-    column.addWidget(part.under);
-    column.addSpacing(7);
+    auto* lines = new QVBoxLayout(part.whole);
+    lines->setContentsMargins(0, 0, 0, 7);
+    lines->setSpacing(3);
+    lines->addWidget(name);
+    lines->addWidget(widget);
+    lines->addWidget(part.under);
+    column.addWidget(part.whole);
     return part;
 }
 
@@ -138,6 +141,8 @@ void SetupForm::showHint(std::size_t field) {
     auto& part = parts_[field];
     const auto hint = kind_->hint(*book_, draft_, field);
     part.isFault = false;
+    part.warns = hint.warns;
+    part.whole->setVisible(kind_->fits(draft_, field));
     part.under->setText(hint.text);
     part.under->setToolTip(hint.tip);
     part.under->setVisible(!hint.text.isEmpty());
@@ -160,7 +165,8 @@ bool SetupForm::check() {
     read();
     for (std::size_t i = 0; i < parts_.size(); ++i) showHint(i);
     for (std::size_t i = 0; i < parts_.size(); ++i)
-        if (const auto text = complaintAbout(parts_[i].field, draft_.values[i]); !text.isEmpty())
+        if (const auto text = complaintAbout(parts_[i].field, draft_.values[i]);
+            !text.isEmpty() && kind_->fits(draft_, i))
             return showFault(i, text), false;
     const auto fault = kind_->fault(*book_, draft_);
     if (fault) showFault(fault->field, fault->text);
@@ -196,7 +202,8 @@ void SetupForm::tint() {
         own.setColor(QPalette::WindowText, colours[role]);
         label.setPalette(own);
     };
-    for (const auto& part : parts_) ink(*part.under, part.isFault ? Role::Danger : Role::InkSoft);
+    for (const auto& part : parts_)
+        ink(*part.under, part.isFault ? Role::Danger : part.warns ? Role::Caution : Role::InkSoft);
     ink(*told_, refused_ ? Role::Danger : isDirty() ? Role::Caution : Role::InkSoft);
 }
 

@@ -54,7 +54,9 @@ private:
         Field field;
         FieldEditor editor;
         QLabel* under;
+        QWidget* whole;  ///< hidden where the field has nothing to do with what is entered
         bool isFault = false;
+        bool warns = false;
     };
     void build(const std::vector<Field>& fields, bool readOnly);
     [[nodiscard]] Part makePart(const Field& field, std::size_t index, QVBoxLayout& column);

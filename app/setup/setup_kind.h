@@ -8,6 +8,7 @@
 #include "records/setup_verbs.h"
 #include "records/uses.h"
 #include "screen_text/setup_text.h"
+#include "screen_text/story_text.h"
 #include "setup/field.h"
 
 namespace tenthday {
@@ -58,6 +59,9 @@ public:
     [[nodiscard]] virtual bool takesMany() const { return false; }
     /// Lets other fields follow the one just changed.
     virtual void follow(const Snapshot&, Draft&, std::size_t) const {}
+    /// Whether a field has to do with what is entered: one that has not is hidden, and not asked
+    /// for.
+    [[nodiscard]] virtual bool fits(const Draft&, std::size_t) const { return true; }
     [[nodiscard]] virtual Hint hint(const Snapshot&, const Draft&, std::size_t) const { return {}; }
     /// What the fields by themselves cannot tell. Called once each of them is well.
     [[nodiscard]] virtual std::optional<FieldFault> fault(const Snapshot&, const Draft&) const {
@@ -78,6 +82,10 @@ public:
     /// What an edit brought, to name it by: "yard Mill", "box Q1 ... Q12".
     [[nodiscard]] virtual QString nameOfBrought(const ChangeSet& changes) const = 0;
 
+    /// Its season can be told in order, read only.
+    [[nodiscard]] virtual bool hasStory() const { return false; }
+    [[nodiscard]] virtual Story story(const Outlook&, const Uuid&) const { return {}; }
+
     [[nodiscard]] virtual bool canRetire() const { return false; }
     [[nodiscard]] virtual Result<ChangeSet> retire(const Snapshot&, const std::vector<Uuid>&,
                                                    Day) const {
@@ -91,6 +99,7 @@ public:
 std::unique_ptr<SetupKind> yardKind();
 std::unique_ptr<SetupKind> boxKind();
 std::unique_ptr<SetupKind> builderKind();
+std::unique_ptr<SetupKind> diaryKind();
 std::unique_ptr<SetupKind> queenKind();
 std::unique_ptr<SetupKind> methodKind();
 std::unique_ptr<SetupKind> dronesKind();

@@ -7,6 +7,7 @@ std::vector<std::unique_ptr<SetupKind>> allSetupKinds() {
     kinds.push_back(yardKind());
     kinds.push_back(boxKind());
     kinds.push_back(builderKind());
+    kinds.push_back(diaryKind());
     kinds.push_back(queenKind());
     kinds.push_back(methodKind());
     kinds.push_back(dronesKind());

@@ -19,6 +19,7 @@
 #include "look/page_parts.h"
 #include "screen_text/window_text.h"
 #include "setup/in_use_dialog.h"
+#include "setup/story_dialog.h"
 
 namespace tenthday {
 
@@ -37,6 +38,7 @@ SetupPage::SetupPage(Desk& desk, QWidget* parent)
       count_(new QLabel),
       add_(new QPushButton(setup_text::add())),
       remove_(new QPushButton(setup_text::remove())),
+      story_(new QPushButton(story_text::open())),
       form_(new SetupForm),
       split_(new QSplitter) {
     shown_->setSourceModel(model_);
@@ -106,7 +108,8 @@ QWidget* SetupPage::makeList() {
     list_->addWidget(empty_);
     add_->setToolTip(setup_text::addTip());
     remove_->setToolTip(setup_text::removeTip());
-    for (auto* button : {add_, remove_}) button->setAutoDefault(true);
+    story_->setToolTip(story_text::openTip());
+    for (auto* button : {add_, remove_, story_}) button->setAutoDefault(true);
     auto* top = new QHBoxLayout;
     top->addWidget(head_);
     top->addWidget(count_, 1);
@@ -114,6 +117,7 @@ QWidget* SetupPage::makeList() {
     auto* foot = new QHBoxLayout;
     foot->addWidget(add_);
     foot->addWidget(remove_);
+    foot->addWidget(story_);
     foot->addStretch();
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
@@ -131,6 +135,7 @@ QWidget* SetupPage::makeList() {
             &SetupPage::selectionChanged);
     connect(add_, &QPushButton::clicked, this, &SetupPage::addNew);
     connect(remove_, &QPushButton::clicked, this, &SetupPage::removeChosen);
+    connect(story_, &QPushButton::clicked, this, &SetupPage::tellStory);
     return side;
 }
 
@@ -143,6 +148,7 @@ void SetupPage::addKeys() {
     key(this, QKeySequence(Qt::CTRL | Qt::Key_S), [this] { save(); });
     key(this, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), [this] { addNew(); });
     key(this, QKeySequence(Qt::CTRL | Qt::Key_F), [this] { find_->setFocus(); });
+    key(this, QKeySequence(Qt::Key_F4), [this] { tellStory(); });
     key(table_, QKeySequence(Qt::Key_Insert), [this] { addNew(); });
     key(table_, QKeySequence(Qt::Key_Delete), [this] { removeChosen(); });
 }
@@ -241,6 +247,8 @@ void SetupPage::showChosen() {
     else
         form_->show(kind(), book_, ids, desk_.isReadOnly());
     remove_->setEnabled(!ids.empty() && !desk_.isReadOnly());
+    story_->setVisible(kind().hasStory());
+    story_->setEnabled(ids.size() == 1);
     add_->setEnabled(!desk_.isReadOnly());
 }
 
@@ -323,6 +331,13 @@ void SetupPage::removeChosen() {
     if (kind().canRetire()) retiring = [this, ids](Day from) { return retire(ids, from); };
     InUseDialog dialog(kind().kind(), thing, uses, desk_.snapshot().today(), retiring, this);
     if (dialog.exec() == QDialog::Accepted) form_->tell(setup_text::retired(thing));
+}
+
+/// As the book is: what stands unsaved in the form has no part in it.
+void SetupPage::tellStory() {
+    const auto ids = selected();
+    if (!kind().hasStory() || ids.size() != 1) return;
+    StoryDialog(kind().story(*desk_.outlook(), ids.front()), this).exec();
 }
 
 QString SetupPage::retire(const std::vector<Uuid>& ids, Day from) {

@@ -32,6 +32,7 @@ public:
     [[nodiscard]] SetupForm& form() { return *form_; }
     [[nodiscard]] QPushButton& addButton() { return *add_; }
     [[nodiscard]] QPushButton& removeButton() { return *remove_; }
+    [[nodiscard]] QPushButton& storyButton() { return *story_; }
     [[nodiscard]] QString emptyText() const;
 
 Q_SIGNALS:
@@ -58,6 +59,7 @@ private:
     bool save();
     void discard();
     void removeChosen();
+    void tellStory();
     [[nodiscard]] QString retire(const std::vector<Uuid>& ids, Day from);
     /// Why it was not saved; nothing when it was.
     [[nodiscard]] QString apply(Result<ChangeSet> changes, const QString& subject);
@@ -82,6 +84,7 @@ private:
     QLabel* count_;
     QPushButton* add_;
     QPushButton* remove_;
+    QPushButton* story_;
     SetupForm* form_;
     QSplitter* split_;
 };

@@ -4,35 +4,13 @@
 #include <set>
 
 #include "base/natural_order.h"
-#include "records/yard_state.h"
+#include "occupancy/builder_room.h"
+#include "occupancy/wild_clock.h"
 
 namespace tenthday {
 namespace {
 
 Days days(const Facts& facts, Fact fact) { return Days{static_cast<int>(facts[fact])}; }
-
-/// Wild queens come from the oldest brood there is: larvae of 96 h, of 36 h where none is older, or
-/// eggs, of which the oldest hatch at once (from hatching to a queen: derived from S1, S2).
-WildClock clockFrom(Uuid cause, Moment start, const Facts& facts, BroodAge age = BroodAge::All) {
-    const Day day = dayOf(start);
-    WildClock clock;
-    clock.cause = cause;
-    clock.start = start;
-    clock.firstLook = {day + days(facts, Fact::Look1FromD), day + days(facts, Fact::Look1ToD)};
-    clock.secondLook = {day + days(facts, Fact::Look2FromD), day + days(facts, Fact::Look2ToD)};
-    const double fromHatching = facts[Fact::EmergenceH] - facts[Fact::EggH];
-    const auto queenOut = [&](Fact fact) {
-        double hours = facts[fact];
-        if (age != BroodAge::All) hours = std::max(hours, facts[Fact::WildYoungH]);
-        if (age == BroodAge::Eggs) hours = std::max(hours, fromHatching);
-        return hoursAfter(start, hours);
-    };
-    clock.oldest = queenOut(Fact::WildOldestH);
-    clock.old = queenOut(Fact::WildOldH);
-    clock.young = queenOut(Fact::WildYoungH);
-    clock.runsOut = hoursAfter(start, facts[Fact::WildLastH]);
-    return clock;
-}
 
 /// A look once all wild cells are begun ends the clock; an earlier one is only ticked.
 void tick(WildClock& clock, Day look, const Facts& facts) {
@@ -42,12 +20,6 @@ void tick(WildClock& clock, Day look, const Facts& facts) {
     } else if (look >= clock.firstLook.first && look < begun && !clock.firstTicked) {
         clock.firstTicked = look;
     }
-}
-
-/// Brood put over a queenright finisher, or into an incubator, starts no wild cells.
-bool isQueenless(const BuilderOutlook& outlook) {
-    return outlook.builder->kind == BuilderKind::Starter ||
-           outlook.builder->kind == BuilderKind::StarterFinisher || !outlook.makeUps.empty();
 }
 
 /// A look ticked off as a task counts for its own clock. When it is ticked is not when it was made:
@@ -71,11 +43,12 @@ std::vector<WildClock> clocksOf(const Snapshot& snapshot, const BuilderOutlook& 
     for (const auto& makeUp : outlook.makeUps)
         if (makeUp->openBrood)
             clocks.push_back(
-                clockFrom(makeUp->id.uuid, momentOf(makeUp->day, makeUp->hour), facts));
+                wildClockFrom(makeUp->id.uuid, momentOf(makeUp->day, makeUp->hour), facts));
     for (const auto& note : notes)
-        if (note->kind == BuilderNoteKind::BroodIn && note->openBrood && isQueenless(outlook))
-            clocks.push_back(
-                clockFrom(note->id.uuid, momentOf(note->day, note->hour), facts, note->broodAge));
+        if (note->kind == BuilderNoteKind::BroodIn && note->openBrood &&
+            isQueenless(snapshot, *outlook.builder))
+            clocks.push_back(wildClockFrom(note->id.uuid, momentOf(note->day, note->hour), facts,
+                                           note->broodAge));
     std::sort(clocks.begin(), clocks.end(),
               [](const auto& a, const auto& b) { return a.start < b.start; });
     for (auto& clock : clocks) {
@@ -107,26 +80,6 @@ std::vector<DayWindow> idleOf(const BuilderOutlook& outlook, Day today) {
         if (!served && since <= gone) idle.push_back({since, gone});
     }
     return idle;
-}
-
-double roomOf(const Builder& builder, const Facts& facts) {
-    if (builder.openRoom) return builder.openRoom->value;
-    switch (builder.kind) {
-        case BuilderKind::Starter:
-            return facts[Fact::RoomStarter];
-        case BuilderKind::Finisher:
-        case BuilderKind::StarterFinisher:
-            return facts[Fact::RoomFinisher];
-        case BuilderKind::Incubator:
-        case BuilderKind::Holding:
-            break;
-    }
-    return 1e9;
-}
-
-/// Cells are fed by bees there.
-bool raises(BuilderKind kind) {
-    return kind != BuilderKind::Incubator && kind != BuilderKind::Holding;
 }
 
 /// Started, still open cells of a stay at a moment after its take; none once sealed.
@@ -162,26 +115,6 @@ double cellsAt(const BuilderOutlook& outlook, CellsAt count, Moment moment) {
     double cells = 0;
     for (const auto& load : outlook.loads) cells += count(*load.span, moment);
     return cells;
-}
-
-/// Room for started cells on a day.
-struct OpenRoom {
-    double cells;
-    bool dearth = false;
-};
-
-/// Less in a dearth (S76); nothing where a flow or a feed is noted: such a box takes more.
-std::optional<OpenRoom> openRoomOn(const Snapshot& snapshot, const Builder& builder, Day day) {
-    const auto& facts = snapshot.facts();
-    const double own = roomOf(builder, facts);
-    if (snapshot.all<YardNote>().empty() && snapshot.all<BuilderNote>().empty())
-        return OpenRoom{own};
-    if (yardNoteOn(snapshot, builder.yard, YardNoteKind::Flow, day) ||
-        isFedOn(snapshot, builder.id, day))
-        return std::nullopt;
-    const double dearth = facts[Fact::RoomDearth];
-    const bool less = raises(builder.kind) && dearth < own && dearthOn(snapshot, builder.yard, day);
-    return less ? OpenRoom{dearth, true} : OpenRoom{own};
 }
 
 /// When its room is to be looked at: as the cells come, and as a dearth, the end of a flow or the

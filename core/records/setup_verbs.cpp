@@ -133,7 +133,10 @@ Result<ChangeSet> deleteWhole(const Snapshot& snapshot, Id<Row> id) {
     if (!uses.empty())
         return Error{table + " " + nameOf(*row) + ": still in use by " +
                      std::string(uses.front().table)};
-    return ChangeSet{Verb::DeleteRow, nameOf(*row), {}, erasures(snapshot, id)};
+    ChangeSet changes{Verb::DeleteRow, nameOf(*row), {}, erasures(snapshot, id)};
+    for (const auto& tick : snapshot.all<TaskDone>())
+        if (tick->subject == toText(id.uuid)) changes.erase(tick);
+    return changes;
 }
 
 Result<ChangeSet> retireBuilder(const Snapshot& snapshot, Id<Builder> id, Day from) {
@@ -159,6 +162,8 @@ template Result<ChangeSet> saveRow(const Snapshot&, DayOff);
 template Result<ChangeSet> saveRow(const Snapshot&, Season);
 template Result<ChangeSet> saveRow(const Snapshot&, DroneSighting);
 template Result<ChangeSet> saveRow(const Snapshot&, YardNote);
+template Result<ChangeSet> saveRow(const Snapshot&, MakeUp);
+template Result<ChangeSet> saveRow(const Snapshot&, BuilderNote);
 template std::string freeLabel<Method>(const Snapshot&, const std::string&);
 template std::string freeLabel<Season>(const Snapshot&, const std::string&);
 template std::string freeLabel<Yard>(const Snapshot&, const std::string&);
@@ -172,5 +177,7 @@ template Result<ChangeSet> deleteWhole(const Snapshot&, Id<DayOff>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<Season>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<DroneSighting>);
 template Result<ChangeSet> deleteWhole(const Snapshot&, Id<YardNote>);
+template Result<ChangeSet> deleteWhole(const Snapshot&, Id<MakeUp>);
+template Result<ChangeSet> deleteWhole(const Snapshot&, Id<BuilderNote>);
 
 }  // namespace tenthday

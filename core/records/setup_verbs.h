@@ -6,8 +6,8 @@
 namespace tenthday {
 
 /// Keeps a row: a new one, or another content of the one with its id. For Yard, Builder, Queen,
-/// DayOff, Season, DroneSighting and YardNote. Refused, naming table and column, where the row
-/// breaks a rule.
+/// DayOff, Season, DroneSighting, YardNote, MakeUp and BuilderNote. Refused, naming table and
+/// column, where the row breaks a rule.
 template <class Row>
 [[nodiscard]] Result<ChangeSet> saveRow(const Snapshot& snapshot, Row row);
 
@@ -28,7 +28,8 @@ template <class Row>
 template <class Row>
 [[nodiscard]] std::string freeLabel(const Snapshot& snapshot, const std::string& label);
 
-/// Deletes a thing with its parts. Refused while anything hangs on it (see usesOf).
+/// Deletes a thing with its parts and the ticks of its tasks. Refused while anything hangs on it
+/// (see usesOf).
 /// @param snapshot  of all seasons
 template <class Row>
 [[nodiscard]] Result<ChangeSet> deleteWhole(const Snapshot& snapshot, Id<Row> id);

@@ -102,6 +102,8 @@ template std::vector<Use> usesOf(const Snapshot&, Id<DayOff>);
 template std::vector<Use> usesOf(const Snapshot&, Id<Season>);
 template std::vector<Use> usesOf(const Snapshot&, Id<DroneSighting>);
 template std::vector<Use> usesOf(const Snapshot&, Id<YardNote>);
+template std::vector<Use> usesOf(const Snapshot&, Id<MakeUp>);
+template std::vector<Use> usesOf(const Snapshot&, Id<BuilderNote>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Yard>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Box>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Builder>);
@@ -111,5 +113,7 @@ template std::vector<RowChange> erasures(const Snapshot&, Id<DayOff>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<Season>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<DroneSighting>);
 template std::vector<RowChange> erasures(const Snapshot&, Id<YardNote>);
+template std::vector<RowChange> erasures(const Snapshot&, Id<MakeUp>);
+template std::vector<RowChange> erasures(const Snapshot&, Id<BuilderNote>);
 
 }  // namespace tenthday

@@ -16,7 +16,7 @@ struct Use {
 
 /// What refers to a row, per table in the order of AllRows. Parts are no use by themselves: a box's
 /// stays, layouts and sides, a method's steps. What refers to a part is one of the whole.
-/// Made for Yard, Box, Builder, Method, Queen and DayOff.
+/// Made for what the set-up page lists.
 template <class Row>
 [[nodiscard]] std::vector<Use> usesOf(const Snapshot& snapshot, Id<Row> id);
 

@@ -5,7 +5,9 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QSettings>
 #include <QTableView>
@@ -27,7 +29,9 @@
 #include "nucs/nucs_page.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
+#include "screen_text/diary_text.h"
 #include "setup/setup_page.h"
+#include "setup/story_dialog.h"
 #include "sheets/preview.h"
 #include "sheets/week_preview.h"
 #include "support/days.h"
@@ -129,6 +133,46 @@ QWidget* flowAndDearth(MainWindow& window) {
     return setUp(window, setup_text::Kind::YardNotes);
 }
 
+/// Brood being put in from a yard that is held for disease.
+QWidget* diaryEntry(MainWindow& window) {
+    ChangeSet changes;
+    const auto heath = findByLabel<Yard>(window.desk()->snapshot(), "Heath");
+    if (heath)
+        changes.add(YardNote{{Uuid{1, 1}},
+                             1,
+                             heath->id,
+                             YardNoteKind::Disease,
+                             day("2027-05-01"),
+                             day("2027-07-20"),
+                             {}});
+    (void)window.desk()->apply(changes);
+    auto* shown = setUp(window, setup_text::Kind::Diary);
+    window.setup()->addButton().click();
+    for (auto* box : window.setup()->form().findChildren<QComboBox*>())
+        if (box->count() == diary_text::kWhats)
+            box->setCurrentIndex(static_cast<int>(diary_text::What::BroodIn));
+    for (auto* line : window.setup()->form().findChildren<QLineEdit*>())
+        if (line->accessibleName() == diary_text::donors())
+            line->setText(QStringLiteral("Heath 3"));
+    return shown;
+}
+
+QWidget* builderSeason(MainWindow& window, const char* label) {
+    const auto outlook = window.desk()->outlook();
+    const auto builder = findByLabel<Builder>(outlook->snapshot, label);
+    auto* dialog = new StoryDialog(story_text::builder(*outlook, builder->id), &window);
+    dialog->show();
+    return dialog;
+}
+
+QWidget* queenSeason(MainWindow& window, const char* label) {
+    const auto& book = window.desk()->snapshot();
+    const auto queen = findByLabel<Queen>(book, label);
+    auto* dialog = new StoryDialog(story_text::breeder(book, queen->id), &window);
+    dialog->show();
+    return dialog;
+}
+
 QWidget* why(MainWindow& window) {
     window.chart()->setSelectedBatch(nextBatch(window));
     window.actions().whyThisDay->trigger();
@@ -204,6 +248,12 @@ const std::vector<Panel>& panels() {
         {at("set-up-yards"), true, [](MainWindow& w) { return setUp(w, Kind::Yards); }},
         {at("set-up-boxes"), true, [](MainWindow& w) { return setUp(w, Kind::Boxes); }},
         {at("set-up-builders"), true, [](MainWindow& w) { return setUp(w, Kind::Builders); }},
+        {at("set-up-diary"), true, [](MainWindow& w) { return setUp(w, Kind::Diary); }},
+        {at("set-up-diary-entry"), true, diaryEntry},
+        {at("builder-season"), true, [](MainWindow& w) { return builderSeason(w, "North"); }},
+        {at("builder-season-due"), true, [](MainWindow& w) { return builderSeason(w, "West"); }},
+        {at("queen-season"), true, [](MainWindow& w) { return queenSeason(w, "Thistle 7"); }},
+        {at("queen-season-none"), true, [](MainWindow& w) { return queenSeason(w, "Amber 4"); }},
         {at("set-up-queens"), true, [](MainWindow& w) { return setUp(w, Kind::Queens); }},
         {at("set-up-methods"), true, [](MainWindow& w) { return setUp(w, Kind::Methods); }},
         {at("set-up-drones"), true, [](MainWindow& w) { return setUp(w, Kind::Drones); }},

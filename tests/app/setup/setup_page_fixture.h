@@ -60,6 +60,20 @@ protected:
         line.selectAll();
         QTest::keyClicks(&line, text);
     }
+    void choose(const QString& name, const QString& text) {
+        auto& box = field<QComboBox>(name);
+        box.setFocus();
+        QTest::keyClick(&box, Qt::Key_Home);
+        for (int i = 1; i < box.count() && box.currentText() != text; ++i)
+            QTest::keyClick(&box, Qt::Key_Down);
+        ASSERT_EQ(box.currentText().toStdString(), text.toStdString());
+    }
+    void choose(setup_text::Name name, const QString& text) {
+        choose(setup_text::name(name), text);
+    }
+    void typeDay(setup_text::Name name, std::string_view text) {
+        type(setup_text::name(name), setup_text::day(test::day(text)));
+    }
     void chooseRow(const QString& text) {
         const auto& model = *page_->table().model();
         for (int row = 0; row < model.rowCount(); ++row)
@@ -72,6 +86,10 @@ protected:
                 }
         FAIL() << "no line " << text.toStdString();
     }
+    QString cell(int row, int column, int role = Qt::DisplayRole) {
+        return page_->table().model()->index(row, column).data(role).toString();
+    }
+    QString under(std::size_t field) { return page_->form().under(field); }
     /// Answers the next dialog with what `answer` does to it.
     template <class Dialog>
     void answerNext(std::function<void(Dialog&)> answer) {

@@ -17,17 +17,6 @@ using test::day;
 
 class YardNotesPage : public test::SetupPageTest {
 protected:
-    void choose(Name name, const QString& text) {
-        auto& box = field<QComboBox>(setup_text::name(name));
-        box.setFocus();
-        QTest::keyClick(&box, Qt::Key_Home);
-        for (int i = 1; i < box.count() && box.currentText() != text; ++i)
-            QTest::keyClick(&box, Qt::Key_Down);
-        ASSERT_EQ(box.currentText().toStdString(), text.toStdString());
-    }
-    void typeDay(Name name, std::string_view text) {
-        type(setup_text::name(name), setup_text::day(day(text)));
-    }
     void addYard(const char* label) {
         Yard yard;
         yard.id = newId<Yard>();
@@ -36,10 +25,6 @@ protected:
         changes.add(yard);
         ASSERT_TRUE(desk_->apply(changes));
     }
-    QString cell(int row, int column, int role = Qt::DisplayRole) {
-        return page_->table().model()->index(row, column).data(role).toString();
-    }
-    QString under(int number) { return page_->form().under(static_cast<std::size_t>(number)); }
     /// Types one sighting and saves it by Enter.
     void addSealedBrood(std::string_view on) {
         QTest::mouseClick(&page_->addButton(), Qt::LeftButton);

@@ -243,5 +243,37 @@ TEST(SaveRow, KeepsWhatIsNotedOfAYard) {
     EXPECT_EQ(refusal(saveRow(both, many)), "drone_sighting.colonies: 0 to 999 is needed");
 }
 
+TEST(SaveRow, KeepsTheDiaryOfABuilderAndItsTicksGoWithIt) {
+    const auto maker = season();
+    const auto before = maker.snapshot();
+    MakeUp made;
+    made.id = id<MakeUp>(1);
+    made.builder = maker.builderId("Box");
+    made.day = day("2027-05-02");
+    made.openBrood = true;
+    const auto one = after(before, saveRow(before, made));
+    BuilderNote fed;
+    fed.id = id<BuilderNote>(1);
+    fed.builder = made.builder;
+    fed.kind = BuilderNoteKind::Feed;
+    fed.day = day("2027-05-03");
+    auto both = after(one, saveRow(one, fed));
+    ChangeSet ticked;
+    TaskDone tick;
+    tick.id = id<TaskDone>(1);
+    tick.rule = TaskRule::FirstWildLook;
+    tick.subject = toText(made.id.uuid);
+    tick.day = day("2027-05-08");
+    ticked.add(tick);
+    both = after(both, ticked);
+    const auto without = after(both, deleteWhole(both, made.id));
+    EXPECT_TRUE(without.all<MakeUp>().empty());
+    EXPECT_TRUE(without.all<TaskDone>().empty());
+    EXPECT_EQ(without.all<BuilderNote>().size(), 1U);
+    EXPECT_TRUE(after(both, deleteWhole(both, fed.id)).all<BuilderNote>().empty());
+    made.broodFrames = Frames{41};
+    EXPECT_EQ(refusal(saveRow(both, made)), "make_up.brood_frames: 0 to 40 is needed");
+}
+
 }  // namespace
 }  // namespace tenthday

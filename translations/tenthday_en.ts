@@ -500,5 +500,47 @@
             <numerusform>Batch %1: %Ln cells of this day are recorded, so many were ripe.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>free for %Ln day(s) before</source>
+        <translation>
+            <numerusform>free for %Ln day before</numerusform>
+            <numerusform>free for %Ln days before</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fewer than %Ln free day(s) are called too soon (derived from S25: three queens share a batch every fourth day).</source>
+        <translation>
+            <numerusform>Fewer than %Ln free day is called too soon (derived from S25: three queens share a batch every fourth day).</numerusform>
+            <numerusform>Fewer than %Ln free days are called too soon (derived from S25: three queens share a batch every fourth day).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s)</source>
+        <translation>
+            <numerusform>%Ln time</numerusform>
+            <numerusform>%Ln times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>for mite work: %Ln day(s)</source>
+        <translation>
+            <numerusform>for mite work: %Ln day</numerusform>
+            <numerusform>for mite work: %Ln days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln brood frame(s)</source>
+        <translation>
+            <numerusform>%Ln brood frame</numerusform>
+            <numerusform>%Ln brood frames</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Its %Ln graft(s) want(s) %1 workers at %2 a cell (S77).</source>
+        <translation>
+            <numerusform>Its %Ln graft wants %1 workers at %2 a cell (S77).</numerusform>
+            <numerusform>Its %Ln grafts want %1 workers at %2 a cell (S77).</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -2908,10 +2908,6 @@
         <translation>Aid&amp;e</translation>
     </message>
     <message>
-        <source>Show &amp;each nuc</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Season chart</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4819,10 +4815,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>look on the next warm day, before 11 or after 16 o&apos;clock</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>catch her, or her nuc is not free</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5396,10 +5388,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On a flying day leave the nucs alone from 11 to 16 h: virgins are out then (S17).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>forecast</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5828,6 +5816,874 @@
     </message>
     <message>
         <source>Tasks of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>confined for batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>confined for batches %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>her first this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>free for %Ln day(s) before</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>too soon: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reserve: her line is not given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reserve of her line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in reserve: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from confining to the graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from confining to freeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Fewer than %Ln free day(s) are called too soon (derived from S25: three queens share a batch every fourth day).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Confined this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>too soon %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3; %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season of queen %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch of the season shown is grafted from her.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handle her as little as you can: each time she can be lost. Keep one in reserve of each line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a wild queen can be out from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serves until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for open brood of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look again for wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ticked off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room for %1 sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bound: a flow or a feed is noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room for %1 in the dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overfull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started cells once the take is known; sealed ones where they come sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>for mite work: %Ln day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>for mite work: until open brood or a queen comes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no sealed worker brood either</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 no sealed worker brood either</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worker brood is sealed %1 d from the egg (S1, S2, S27) and out %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatments against mites: follow the label and the local rules, also on whether cells or queens may be in the box. Open it first: a queen or laying workers that nobody noted may have brood there. Drone brood comes out some days later than worker brood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season of builder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing happens in this builder in the season shown. Note in the diary of builders when it is made up, or let a batch stand in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its seas&amp;on ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its season in order (F4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 into nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 into splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 caged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 into the incubator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ce&amp;lls day ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells day: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without a place yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> + </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe, but %2: %3 too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe = %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No ripe cells come out on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch of this season has cells to come out. Plan a batch first (Ctrl+B).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more cell(s) of this batch have their place on other days.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 ripe cells, as counted. Type another count if it was wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe cells are expected of %2 grafts, by the trade numbers for cells started, sealed and emerging, or by what was counted so far. Type the number once you have counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ready, %2 more if caught before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So many cells go to this yard: the nucs that are ready longest are ticked in the list. Ready is stocked, queenless long enough, and free until the catch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incubator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells for splits and colonies that are no mating nucs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells for buyers. What may be sold, and with which papers, is a matter of local rules and the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each in a nursery cage: her virgin emerges there and waits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back into the incubator until there is a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To other beekeepers, for nothing. Local rules on moving bees hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too small, damaged, or more than are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded as done on this day already: this page leaves them as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) have no place yet</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) too many</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nucs in walking order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if caught before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another cell comes too soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch %1, done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs that can take a cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The placement list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks are cells of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space ticks the chosen nucs; or press on a tick and draw over several. Shift and arrows choose more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells day before (Alt+Left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cells day after (Alt+Right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;ropose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (at most %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gives the cells that are left a place: the yards their batch names, else as few yards as can be; there the nucs that are ready longest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rest, in your order: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clea&amp;r</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Order of ways ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pr&amp;int the list ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Plan it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps the places as planned, instead of what was planned for this day. What is done stays. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records all places as done on this day. It must add up. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The places are not kept yet. Shall they be left as they were?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) more than are ripe have a place.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) have no place yet. Count those thrown away as culled.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This day is still to come: it can be planned, not recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another cell or queen is in nuc %1 by record. Enter first what became of her.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Planned: %1. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded: %1. Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only: nothing can be kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where cells go that find no nuc where they were meant to, tried from top to bottom. A way that is not ticked is not proposed; 0 is as many as there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest ready nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do&amp;wn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No cell has a nuc yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drones mature only from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for wild cells on %1 to %2 and again on %3 to %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brood put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bees added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>larvae of all ages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none older than 36 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eggs only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ml of bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln brood frame(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>moved away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open brood: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>o&apos;clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are eggs or larvae among it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How old at the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Donors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands out of flight range of its donors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A builder is needed first: add one under &quot;Builders&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there from %2 to %3 only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there from %2 on only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take care: full boxes weigh 20 to 40 kg, two people lift them. Never light a smoker on dry grass. Find the donor&apos;s queen first, so that she stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the donor&apos;s queen first, so that she stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shake or brush the bees off every comb but those with your cells, and break down each wild cell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the evening, in a shut feeder: spilt feed brings robbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: 12 o&apos;clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: larvae of all ages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch is grafted in it on this day or the four days after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For batch %1, graft %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For batches %1, graft %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Its %Ln graft(s) want(s) %1 workers at %2 a cell (S77).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Deep frames full of bees, %1 to %2 on each: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Serves until %1: no dearth counts for its cells until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wild queen can be out from %1, seldom, and from %2 more often</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wild queen can be out from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after it came in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A queen takes %1 from the egg, less %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as an egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the first look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the second look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its bees have a queen: brood put in begins no wild cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without eggs and larvae no wild cells are begun.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open brood of %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No open brood of it wants a look on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yards or colonies of yards with a comma between: Mill 3, Heath.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warning: %1 is held for disease until %2, no bees or brood may leave it. Ask the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees that stay within flight range fly back to their donors; young bees stay (common practice). Moving colonies can need a certificate: ask the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not seen laying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look on the next warm day, before %1 or after %2 o&apos;clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the cells day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tick the chosen nucs, or take the ticks away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift and Up, Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose several nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cells day before, the cells day after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take back what was planned or recorded there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the season of the chosen builder or queen in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diary of builders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New entry of the diary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet: add when a builder is made up, looked through for wild cells, fed, or given brood, bees or pollen. The looks that are due follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a flying day leave the nucs alone from %1 to %2 h: virgins are out then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show ea&amp;ch nuc</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -337,6 +337,8 @@ bool EveningView::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     if ((key->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier) return false;
+    // While a cell is being typed into, keys that its editor leaves over are not strokes.
+    if (table_->indexWidget(table_->currentIndex()) != nullptr) return false;
     return press(key->key()) || QWidget::eventFilter(watched, event);
 }
 

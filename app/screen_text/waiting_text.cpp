@@ -65,9 +65,16 @@ QString whyNoWait(const Outlook& outlook, const BatchOutlook& batch) {
 
 /// With past years, each of them once. None for a batch that does not fly at home.
 std::shared_ptr<const FlyingSeasons> yearsFor(const Outlook& outlook, const BatchOutlook& batch) {
-    return batch.batch->mating == Mating::Open && outlook.mating && outlook.mating->seasons()
-               ? pastYears(outlook.snapshot)
-               : nullptr;
+    if (batch.batch->mating != Mating::Open || !outlook.mating || !outlook.mating->seasons())
+        return nullptr;
+    // They lean on what the mating table leans on, and are asked for at each hover.
+    thread_local std::weak_ptr<const MatingTable> of;
+    thread_local std::shared_ptr<const FlyingSeasons> years;
+    if (of.lock() != outlook.mating) {
+        years = pastYears(outlook.snapshot);
+        of = outlook.mating;
+    }
+    return years;
 }
 
 /// One part, or two where the days are known in part.

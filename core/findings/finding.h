@@ -31,8 +31,10 @@ enum class FindingKind : std::uint8_t {
     BeyondLimits,        ///< graftLimit = the first or last graft it lies beyond
     NoMatingDays,        ///< count = stays for mating given: none, or none that can serve
     HungryBuilder,       ///< moment = the graft, until = end of the dearth, limit = share started
-    FewDrones,           ///< count = drone colonies noted, limit = wanted, virgins = that fly
-    LeavesHold,          ///< otherLabel = yard under a hold for disease, until = its last day
+    /// count = drone colonies noted, limit = wanted, virgins = that fly; or, where freeFrom is set:
+    /// virgins fly from moment, drones are mature only from freeFrom
+    FewDrones,
+    LeavesHold,  ///< otherLabel = yard under a hold for disease, until = its last day
 };
 template <>
 struct TokensOf<FindingKind> {

@@ -6,6 +6,7 @@
 #include "base/natural_order.h"
 #include "occupancy/builder_room.h"
 #include "occupancy/wild_clock.h"
+#include "records/yard_state.h"
 
 namespace tenthday {
 namespace {

@@ -92,10 +92,19 @@ private:
             newest = seen->day;
             need.noted = seen->colonies;
         }
-        // Drones too young for the peak are none for it; so is what nobody noted, once it is too
-        // late for comb.
-        const bool late = !need.combIn && need.combLast < snapshot_.today();
+        // Drones too young for the peak are none for it. So is what nobody noted here, once it is
+        // too late for comb, where drones are noted at all.
+        const bool late =
+            notesDrones(earliest) && !need.combIn && need.combLast < snapshot_.today();
         if (!need.noted && (young || late)) need.noted = 0;
+    }
+
+    /// In this season, in any yard.
+    [[nodiscard]] bool notesDrones(Day earliest) const {
+        const auto& all = snapshot_.all<DroneSighting>();
+        return std::any_of(all.begin(), all.end(), [&](const auto& seen) {
+            return seen->day >= earliest && seen->day <= season_.last;
+        });
     }
 
     const Snapshot& snapshot_;

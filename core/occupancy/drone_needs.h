@@ -20,7 +20,8 @@ struct DroneNeed {
     Day combLast;               ///< comb put in later is too late for them
     std::optional<Day> mature;  ///< first drones of the season that are mature there, as noted
     std::optional<Day> combIn;  ///< comb, brood or drones of the season first noted
-    std::optional<std::int32_t> noted;  ///< colonies with drones, by the last note up to the peak
+    std::optional<std::int32_t>
+        noted;  ///< with drones mature by the peak, newest note; 0: too young
     [[nodiscard]] bool isShort() const { return noted && *noted < wanted; }
 };
 

@@ -40,6 +40,7 @@ TEST_F(StaysInTheEditor, AreHiddenWhileQueensMateInTheOpen) {
     planFriday();
     EXPECT_FALSE(stays().isVisible());
     mate("at a mating station");
+    QCoreApplication::processEvents();  // what is new in a layout is shown then
     EXPECT_TRUE(stays().isVisible());
     EXPECT_TRUE(stays().from(0).isVisible());
     mate("open");

@@ -27,7 +27,11 @@ protected:
         if (secondBar) maker_.bar("9", 2, 10, "Box");
         read(maker_.snapshot());
     }
-    void read(const Snapshot& snapshot) { outlook_ = outlookOf(snapshot, memo_); }
+    /// Rows point into the outlook they were read from: all are kept.
+    void read(const Snapshot& snapshot) {
+        outlook_ = outlookOf(snapshot, memo_);
+        kept_.push_back(outlook_);
+    }
     void setToday(const char* text) {
         auto snapshot = outlook_->snapshot;
         snapshot.setToday(day(text));
@@ -79,6 +83,7 @@ protected:
 
     SeasonMaker maker_;
     OutlookPtr outlook_;
+    std::vector<OutlookPtr> kept_;
     OutlookMemo memo_;
     std::uint64_t next_ = 850'000;
 };
@@ -335,7 +340,7 @@ TEST_F(EveningTest, AWholeHeadIsFilledAsOneEdit) {
     EXPECT_EQ(changes.value().rows.size(), 10U);
     apply(changes);
     EXPECT_EQ(outlook_->nucs.sides[9].rounds[0].seen, NucState::Laying);
-    const auto early = enterAll(*outlook_, all, seen("2027-06-21", NucLook::VirginSeen), ids());
+    const auto early = enterAll(*outlook_, all, seen("2027-06-20", NucLook::VirginSeen), ids());
     EXPECT_FALSE(early.ok()) << "refused as a whole";
 }
 

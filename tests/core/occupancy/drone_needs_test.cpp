@@ -115,6 +115,18 @@ TEST_F(DroneNeeds, NothingNotedIsTold) {
     for (const auto& finding : spring->findings)
         EXPECT_NE(finding.kind, FindingKind::FewDrones) << "there is time for comb yet";
     snapshot_.setToday(day("2027-05-08"));
+    const auto nobody = outlookOf(snapshot_, memo_);
+    for (const auto& finding : nobody->findings)
+        EXPECT_NE(finding.kind, FindingKind::FewDrones) << "who notes no drones is not told";
+    ChangeSet changes;
+    changes.add(DroneSighting{id<DroneSighting>(++next_),
+                              1,
+                              maker_.yardId("Home"),
+                              day("2027-04-20"),
+                              DroneStage::Eggs,
+                              8,
+                              {}});
+    snapshot_ = applied(snapshot_, changes).value();
     const auto late = outlookOf(snapshot_, memo_);
     const auto told = std::find_if(late->findings.begin(), late->findings.end(),
                                    [](const auto& f) { return f.kind == FindingKind::FewDrones; });

@@ -124,8 +124,8 @@ TEST_F(EveningViewTest, ANumberIsTypedIntoACount) {
     ASSERT_NE(editor, nullptr);
     EXPECT_EQ(editor->text(), QStringLiteral("7"));
     QTest::keyClick(editor, Qt::Key_Return);
-    QCoreApplication::processEvents();
-    EXPECT_EQ(entered(row), "7") << page_->told().toStdString();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return entered(row) == "7"; }))
+        << page_->told().toStdString();
 }
 
 TEST_F(EveningViewTest, WhatCannotBeIsToldAndNotKept) {

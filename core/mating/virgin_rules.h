@@ -21,7 +21,7 @@ struct VirginRules {
 
     /// Ages at which first eggs can come: 0 to one less than this.
     [[nodiscard]] std::size_t eggAges() const {
-        return static_cast<std::size_t>(lastAge + eggsAfter + 1);
+        return static_cast<std::size_t>(lastAge) + static_cast<std::size_t>(eggsAfter) + 1;
     }
 };
 

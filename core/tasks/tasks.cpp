@@ -253,9 +253,8 @@ private:
         const auto outcomes = snapshot_.all<Outcome>().of(batch.id.uuid);
         return std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& row) {
             if (row->side != side.side->id || row->day < round.transferDay) return false;
-            return row->kind == OutcomeKind::NoneYet ||
-                   (row->kind == OutcomeKind::Emergence &&
-                    row->day >= round.timeline->hold.lookDay);
+            return row->kind == OutcomeKind::NoneYet || (row->kind == OutcomeKind::Emergence &&
+                                                         row->day >= round.timeline->hold.lookDay);
         });
     }
 

@@ -32,6 +32,7 @@ void oneBatch(benchmark::State& state) {
                              all.all<Outcome>().of(batch->id.uuid),
                              all.all<MatingStay>().of(batch->id.uuid),
                              all.all<Step>().of(batch->method.uuid),
+                             {},
                              CatchRule::SealedBrood,
                              &all.facts(),
                              mating.get()};

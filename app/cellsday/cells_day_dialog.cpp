@@ -8,7 +8,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSplitter>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -77,9 +76,7 @@ CellsDayDialog::CellsDayDialog(Desk& desk, Settings& settings, Day day, QWidget*
     parts->setStretchFactor(0, 4);
     parts->setStretchFactor(1, 5);
     parts->setChildrenCollapsible(false);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(parts, 1);
     column->addWidget(makeFoot());
@@ -95,20 +92,9 @@ CellsDayDialog::~CellsDayDialog() { ticks_->rows().drop(); }
 
 QWidget* CellsDayDialog::makeTop() {
     auto* top = new QWidget;
-    makeHead(*head_);
-    auto strong = sum_->font();
-    strong.setBold(true);
-    sum_->setFont(strong);
-    sum_->setWordWrap(true);
-    auto* before = stepButton(Qt::LeftArrow, cells_text::dayBefore());
-    auto* after = stepButton(Qt::RightArrow, cells_text::dayAfter());
-    connect(before, &QToolButton::clicked, this, [this] { step(-1); });
-    connect(after, &QToolButton::clicked, this, [this] { step(1); });
-    auto* first = new QHBoxLayout;
-    first->addWidget(before);
-    first->addWidget(after);
-    first->addSpacing(10);
-    first->addWidget(head_, 1);
+    makeStrong(*sum_);
+    auto* first = stepRow({cells_text::dayBefore(), cells_text::dayAfter(), {}}, *head_,
+                          [this](int days) { step(days); });
     auto* column = new QVBoxLayout(top);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(first);

@@ -7,7 +7,6 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QTableView>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -70,9 +69,7 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
     table_->setAlternatingRowColors(false);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(table_, 1);
     column->addWidget(makeFoot());
@@ -89,25 +86,13 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
 
 QWidget* EveningView::makeTop() {
     auto* top = new QWidget;
-    makeHead(*head_);
-    auto strong = summary_->font();
-    strong.setBold(true);
-    summary_->setFont(strong);
-    summary_->setWordWrap(true);
+    makeStrong(*summary_);
     auto* hint = new QLabel(evening_text::printHint());
     hint->setWordWrap(true);
-    auto* before = stepButton(Qt::LeftArrow, nuc_text::dayBefore());
-    auto* after = stepButton(Qt::RightArrow, nuc_text::dayAfter());
-    auto* today = new QPushButton(nuc_text::today());
-    connect(before, &QToolButton::clicked, this, [this] { setDay(day_ - Days{1}); });
-    connect(after, &QToolButton::clicked, this, [this] { setDay(day_ + Days{1}); });
-    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
-    auto* first = new QHBoxLayout;
-    first->addWidget(before);
-    first->addWidget(after);
-    first->addWidget(today);
-    first->addSpacing(10);
-    first->addWidget(head_, 1);
+    auto* first = stepRow(
+        {nuc_text::dayBefore(), nuc_text::dayAfter(), nuc_text::today()}, *head_,
+        [this](int days) { setDay(day() + Days{days}); },
+        [this] { setDay(desk_.snapshot().today()); });
     auto* second = new QHBoxLayout;
     second->addWidget(summary_);
     second->addSpacing(16);

@@ -1,11 +1,15 @@
 #include "look/page_parts.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 namespace tenthday {
 namespace {
@@ -49,6 +53,47 @@ void makeHead(QLabel& label, double times) {
     auto font = label.font();
     font.setPointSizeF(font.pointSizeF() * times);
     label.setFont(font);
+}
+
+void makeStrong(QLabel& label) {
+    auto font = label.font();
+    font.setBold(true);
+    label.setFont(font);
+    label.setWordWrap(true);
+}
+
+void makeSearch(QLineEdit& field, const QString& words) {
+    field.setPlaceholderText(words);
+    field.setAccessibleName(words);
+    field.setClearButtonEnabled(true);
+    field.setMinimumWidth(220);
+}
+
+QVBoxLayout* pageColumn(QWidget& page) {
+    auto* column = new QVBoxLayout(&page);
+    column->setContentsMargins(16, 14, 16, 12);
+    column->setSpacing(10);
+    return column;
+}
+
+QHBoxLayout* stepRow(const StepWords& words, QLabel& head, std::function<void(int)> step,
+                     std::function<void()> now) {
+    makeHead(head);
+    auto* before = stepButton(Qt::LeftArrow, words.before);
+    auto* after = stepButton(Qt::RightArrow, words.after);
+    QObject::connect(before, &QToolButton::clicked, &head, [step] { step(-1); });
+    QObject::connect(after, &QToolButton::clicked, &head, [step] { step(1); });
+    auto* row = new QHBoxLayout;
+    row->addWidget(before);
+    row->addWidget(after);
+    if (now) {
+        auto* button = new QPushButton(words.now);
+        QObject::connect(button, &QPushButton::clicked, &head, std::move(now));
+        row->addWidget(button);
+    }
+    row->addSpacing(10);
+    row->addWidget(&head, 1);
+    return row;
 }
 
 QToolButton* stepButton(Qt::ArrowType arrow, const QString& words) {

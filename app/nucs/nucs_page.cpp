@@ -11,7 +11,6 @@
 #include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
@@ -78,9 +77,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 3);
     parts->setChildrenCollapsible(false);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(parts, 1);
     column->addWidget(makeStocking());
@@ -102,30 +99,15 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
 
 QWidget* NucsPage::makeTop() {
     auto* top = new QWidget;
-    makeHead(*head_);
-    auto strong = numbers_->font();
-    strong.setBold(true);
-    numbers_->setFont(strong);
-    numbers_->setWordWrap(true);
+    makeStrong(*numbers_);
     yards_->setWordWrap(true);
     for (int i = 0; i < nuc_text::kFilters; ++i) filter_->addItem(nuc_text::filter(i));
     filter_->setAccessibleName(nuc_text::filter(0));
-    find_->setPlaceholderText(nuc_text::find());
-    find_->setAccessibleName(nuc_text::find());
-    find_->setClearButtonEnabled(true);
-    find_->setMinimumWidth(220);
-    auto* before = stepButton(Qt::LeftArrow, nuc_text::dayBefore());
-    auto* after = stepButton(Qt::RightArrow, nuc_text::dayAfter());
-    auto* today = new QPushButton(nuc_text::today());
-    connect(before, &QToolButton::clicked, this, [this] { setDay(day() - Days{1}); });
-    connect(after, &QToolButton::clicked, this, [this] { setDay(day() + Days{1}); });
-    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
-    auto* first = new QHBoxLayout;
-    first->addWidget(before);
-    first->addWidget(after);
-    first->addWidget(today);
-    first->addSpacing(10);
-    first->addWidget(head_, 1);
+    makeSearch(*find_, nuc_text::find());
+    auto* first = stepRow(
+        {nuc_text::dayBefore(), nuc_text::dayAfter(), nuc_text::today()}, *head_,
+        [this](int days) { setDay(day() + Days{days}); },
+        [this] { setDay(desk_.snapshot().today()); });
     first->addWidget(filter_);
     first->addWidget(find_);
     auto* column = new QVBoxLayout(top);

@@ -10,7 +10,6 @@
 #include <QSortFilterProxyModel>
 #include <QSplitter>
 #include <QTableView>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
@@ -84,9 +83,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 4);
     parts->setChildrenCollapsible(false);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(parts, 1);
     column->addWidget(makeFoot());
@@ -115,31 +112,16 @@ void VirginsPage::connectParts() {
 
 QWidget* VirginsPage::makeTop() {
     auto* top = new QWidget;
-    makeHead(*head_);
-    auto strong = sentence_->font();
-    strong.setBold(true);
-    sentence_->setFont(strong);
-    sentence_->setWordWrap(true);
+    makeStrong(*sentence_);
     toDo_->setWordWrap(true);
     for (std::size_t i = 0; i <= kTokenCount<VirginAdvice>; ++i)
         filter_->addItem(virgin_text::filter(static_cast<int>(i)));
     filter_->setAccessibleName(virgin_text::filter(0));
-    find_->setPlaceholderText(nuc_text::find());
-    find_->setAccessibleName(nuc_text::find());
-    find_->setClearButtonEnabled(true);
-    find_->setMinimumWidth(220);
-    auto* before = stepButton(Qt::LeftArrow, nuc_text::dayBefore());
-    auto* after = stepButton(Qt::RightArrow, nuc_text::dayAfter());
-    auto* today = new QPushButton(nuc_text::today());
-    connect(before, &QToolButton::clicked, this, [this] { setDay(day_ - Days{1}); });
-    connect(after, &QToolButton::clicked, this, [this] { setDay(day_ + Days{1}); });
-    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
-    auto* first = new QHBoxLayout;
-    first->addWidget(before);
-    first->addWidget(after);
-    first->addWidget(today);
-    first->addSpacing(10);
-    first->addWidget(head_, 1);
+    makeSearch(*find_, nuc_text::find());
+    auto* first = stepRow(
+        {nuc_text::dayBefore(), nuc_text::dayAfter(), nuc_text::today()}, *head_,
+        [this](int days) { setDay(day() + Days{days}); },
+        [this] { setDay(desk_.snapshot().today()); });
     first->addWidget(filter_);
     first->addWidget(find_);
     auto* column = new QVBoxLayout(top);

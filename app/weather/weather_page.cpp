@@ -37,13 +37,6 @@ void makeTable(QTableView& table, QAbstractItemModel* model, const QString& name
     table.horizontalHeader()->setStretchLastSection(true);
 }
 
-void makeStrong(QLabel& label) {
-    auto font = label.font();
-    font.setBold(true);
-    label.setFont(font);
-    label.setWordWrap(true);
-}
-
 /// Days with a tick and their highest temperature that say so.
 int ticksOf(const std::vector<DayWeather>& days, bool flew) {
     return static_cast<int>(std::count_if(days.begin(), days.end(), [&](const auto& day) {
@@ -77,9 +70,7 @@ WeatherPage::WeatherPage(Desk& desk, QWidget* parent)
     parts->setSpacing(24);
     parts->addWidget(makeDays(), 3);
     parts->addWidget(makeMonths(), 2);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addLayout(parts, 1);
     told_->setWordWrap(true);

@@ -7,7 +7,6 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QTableView>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
@@ -56,9 +55,7 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
     parts->setStretchFactor(0, 3);
     parts->setStretchFactor(1, 2);
     parts->setChildrenCollapsible(false);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 14, 16, 12);
-    column->setSpacing(10);
+    auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(parts, 1);
     column->addWidget(makeFoot());
@@ -74,26 +71,13 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
 
 QWidget* WeekPage::makeTop() {
     auto* top = new QWidget;
-    makeHead(*head_);
-    auto strong = summary_->font();
-    strong.setBold(true);
-    summary_->setFont(strong);
-    summary_->setWordWrap(true);
-    auto* before = stepButton(Qt::LeftArrow, week_text::weekBefore());
-    auto* after = stepButton(Qt::RightArrow, week_text::weekAfter());
-    auto* today = new QPushButton(week_text::thisWeek());
+    makeStrong(*summary_);
     auto* print = new QPushButton(week_text::print());
-    connect(before, &QToolButton::clicked, this, [this] { stepWeek(-1); });
-    connect(after, &QToolButton::clicked, this, [this] { stepWeek(1); });
-    connect(today, &QPushButton::clicked, this, [this] { setDay(desk_.snapshot().today()); });
     connect(print, &QPushButton::clicked, this, &WeekPage::printWished);
     connect(new_, &QPushButton::clicked, this, &WeekPage::addTask);
-    auto* first = new QHBoxLayout;
-    first->addWidget(before);
-    first->addWidget(after);
-    first->addWidget(today);
-    first->addSpacing(10);
-    first->addWidget(head_, 1);
+    auto* first = stepRow(
+        {week_text::weekBefore(), week_text::weekAfter(), week_text::thisWeek()}, *head_,
+        [this](int weeks) { stepWeek(weeks); }, [this] { setDay(desk_.snapshot().today()); });
     first->addWidget(new_);
     first->addWidget(print);
     auto* column = new QVBoxLayout(top);

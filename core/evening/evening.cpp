@@ -7,6 +7,8 @@
 #include <tuple>
 #include <utility>
 
+#include "tasks/nuc_tasks.h"
+
 namespace tenthday {
 namespace {
 
@@ -240,11 +242,8 @@ private:
             return std::nullopt;  // known from a day before
         row.sure = row.entry != EveningEntry::Caught || round->seen == NucState::Laying ||
                    round->seen == NucState::JudgedGood;
-        const bool open = row.entry == EveningEntry::Look ? isTurnOf(task, side)
-                                                          : round->seen != NucState::NoQueen &&
-                                                                round->seen != NucState::Caught &&
-                                                                round->seen != NucState::Spent &&
-                                                                round->seen != NucState::DroneLayer;
+        const bool open =
+            row.entry == EveningEntry::Look ? isTurnOf(task, side) : !hasEnded(*round);
         return today || open ? std::optional(std::move(row)) : std::nullopt;
     }
 

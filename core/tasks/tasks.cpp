@@ -4,6 +4,7 @@
 
 #include "base/natural_order.h"
 #include "records/relations.h"
+#include "tasks/nuc_tasks.h"
 #include "tasks/season_tasks.h"
 #include "tasks/task.h"
 
@@ -11,30 +12,6 @@ namespace tenthday {
 namespace {
 
 using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
-/// The nucs of one yard that get a batch's cells on one day.
-struct Turn {
-    std::vector<const SideOutlook*> sides;
-    std::vector<const SideRound*> rounds;
-};
-/// By yard, then by day; nucs of a batch.
-using Turns = std::map<std::optional<Id<Yard>>, std::map<Day, Turn>>;
-
-std::unordered_map<Id<Batch>, Turns> turnsOf(const NucOutlook& nucs) {
-    std::unordered_map<Id<Batch>, Turns> turns;
-    for (const auto& side : nucs.sides)
-        for (const auto& round : side.rounds) {
-            auto& turn = turns[round.batch][side.yardOn(round.transferDay)][round.transferDay];
-            turn.sides.push_back(&side);
-            turn.rounds.push_back(&round);
-        }
-    return turns;
-}
-
-bool hasEnded(const SideRound& round) {
-    return round.seen == NucState::NoQueen || round.seen == NucState::Caught ||
-           round.seen == NucState::Spent || round.seen == NucState::DroneLayer;
-}
 
 /// Gathers the tasks of one season.
 class Gatherer {
@@ -47,7 +24,7 @@ public:
           builders_(builders),
           nucs_(nucs),
           mating_(mating),
-          turns_(turnsOf(nucs)) {
+          turns_(turnsOfBatches(nucs)) {
         for (const auto& yard : snapshot.all<Yard>()) drive_[yard->id] = yard.get();
         for (const auto& tick : snapshot.all<TaskDone>()) {
             const auto subject = uuidFromText(tick->subject);
@@ -62,10 +39,10 @@ public:
             const auto batch = snapshot_.find(id);
             if (!batch) continue;
             rearing(*batch, *timeline);
-            cellsDays(*batch, *timeline);
-            nucLooks(*batch, *timeline);
+            cellsOut(*batch, *timeline);
+            take(nucTasks(snapshot_, *batch, *timeline, turnsOf(id)));
             take(feedTasks(snapshot_, *batch, *timeline));
-            take(matingTasks(snapshot_, *batch, sidesOf(id)));
+            take(matingTasks(snapshot_, *batch, sidesOf(turnsOf(id))));
         }
         take(droneCombTasks(snapshot_, drones));
         for (const auto& builder : builders_) {
@@ -106,15 +83,10 @@ private:
     void take(std::vector<Task> tasks) {
         std::move(tasks.begin(), tasks.end(), std::back_inserter(tasks_));
     }
-    /// The nucs that hold or will hold cells of a batch.
-    [[nodiscard]] std::vector<const SideOutlook*> sidesOf(Id<Batch> batch) const {
-        std::vector<const SideOutlook*> sides;
+    [[nodiscard]] const Turns& turnsOf(Id<Batch> batch) const {
+        static const Turns none;
         const auto found = turns_.find(batch);
-        if (found == turns_.end()) return sides;
-        for (const auto& [yard, days] : found->second)
-            for (const auto& [day, turn] : days)
-                sides.insert(sides.end(), turn.sides.begin(), turn.sides.end());
-        return sides;
+        return found == turns_.end() ? none : found->second;
     }
     void in(Task& task, std::optional<Id<Builder>> builder) const {
         task.builder = builder;
@@ -195,8 +167,8 @@ private:
         }
     }
 
-    /// Cells out of each builder and into the nucs of each yard, turn by turn.
-    void cellsDays(const Batch& batch, const BatchTimeline& line) {
+    /// Cells out of each builder.
+    void cellsOut(const Batch& batch, const BatchTimeline& line) {
         const auto ripe = seen(batch.id, OutcomeKind::Ripe);
         for (const auto& load : line.loads) {
             if (batch.start >= Start::Ripe || load.step != line.loads.back().step) continue;
@@ -209,119 +181,6 @@ private:
             if (!load.thickness.empty()) task.count = rounded(load.thickness.back().cells);
             if (line.latestMove < Moment::max()) task.deadline = line.latestMove;
         }
-        const auto found = turns_.find(batch.id);
-        if (found == turns_.end()) return;
-        for (const auto& [yard, days] : found->second) {
-            std::int32_t number = 0;
-            for (const auto& [day, turn] : days) {
-                auto& task = add(TaskRule::CellsIn, batch, yard.value_or(Id<Yard>{}).uuid, number++,
-                                 momentOf(day));
-                task.must = true;
-                fill(task, yard, turn.sides);
-                const bool all = std::all_of(turn.rounds.begin(), turn.rounds.end(),
-                                             [](const auto* round) { return round->done; });
-                if (all) task.done = day;
-            }
-        }
-    }
-
-    static void fill(Task& task, std::optional<Id<Yard>> yard,
-                     const std::vector<const SideOutlook*>& sides) {
-        task.yard = yard;
-        task.sides = sides;
-        task.count = static_cast<std::int32_t>(sides.size());
-    }
-
-    /// First look and catch, for all nucs of a batch in a yard together.
-    void nucLooks(const Batch& batch, const BatchTimeline& line) {
-        const auto found = turns_.find(batch.id);
-        if (found == turns_.end()) return;
-        for (const auto& [yard, days] : found->second) {
-            Turn all;
-            for (const auto& [day, turn] : days) {
-                all.sides.insert(all.sides.end(), turn.sides.begin(), turn.sides.end());
-                all.rounds.insert(all.rounds.end(), turn.rounds.begin(), turn.rounds.end());
-            }
-            firstLook(batch, line, yard, all);
-            catching(batch, yard, all);
-        }
-    }
-
-    /// Somebody looked into the nuc after the cell went in and saw no eggs.
-    [[nodiscard]] bool wasLookedInto(const Batch& batch, const SideOutlook& side,
-                                     const SideRound& round) const {
-        const auto outcomes = snapshot_.all<Outcome>().of(batch.id.uuid);
-        return std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& row) {
-            if (row->side != side.side->id || row->day < round.transferDay) return false;
-            return row->kind == OutcomeKind::NoneYet || (row->kind == OutcomeKind::Emergence &&
-                                                         row->day >= round.timeline->hold.lookDay);
-        });
-    }
-
-    /// Nucs that nobody has looked into are one task; those to be looked into again another, for
-    /// the first of them to be due.
-    void firstLook(const Batch& batch, const BatchTimeline& line, std::optional<Id<Yard>> yard,
-                   const Turn& all) {
-        Turn first;
-        Turn again;
-        Day last = line.hold.lookDay;
-        for (std::size_t i = 0; i < all.rounds.size(); ++i) {
-            const auto& round = *all.rounds[i];
-            if (!round.isOpen()) {
-                last = std::max(last, round.seenDay.value_or(last));
-                continue;
-            }
-            auto& turn = wasLookedInto(batch, *all.sides[i], round) ? again : first;
-            turn.sides.push_back(all.sides[i]);
-            turn.rounds.push_back(&round);
-        }
-        const auto place = yard.value_or(Id<Yard>{}).uuid;
-        if (!first.sides.empty()) {
-            Day look = line.hold.lookDay;
-            for (const auto* round : first.rounds) look = std::max(look, round->lookDay);
-            fill(add(TaskRule::FirstLook, batch, place, 0, momentOf(look)), yard, first.sides);
-        }
-        if (!again.sides.empty()) lookAgain(batch, yard, again);
-        if (!first.sides.empty() || !again.sides.empty()) return;
-        auto& task = add(TaskRule::FirstLook, batch, place, 0, momentOf(last));
-        fill(task, yard, all.sides);
-        task.done = last;
-    }
-
-    void lookAgain(const Batch& batch, std::optional<Id<Yard>> yard, const Turn& again) {
-        const auto soonest =
-            std::min_element(again.rounds.begin(), again.rounds.end(),
-                             [](const auto* a, const auto* b) { return a->lookDay < b->lookDay; });
-        const Day look = (*soonest)->lookDay;
-        std::vector<const SideOutlook*> due;
-        for (std::size_t i = 0; i < again.rounds.size(); ++i)
-            if (again.rounds[i]->lookDay == look) due.push_back(again.sides[i]);
-        fill(add(TaskRule::FirstLook, batch, yard.value_or(Id<Yard>{}).uuid, 1, momentOf(look)),
-             yard, due);
-    }
-
-    void catching(const Batch& batch, std::optional<Id<Yard>> yard, const Turn& all) {
-        double expected = 0;
-        std::vector<const SideOutlook*> sides;
-        Day day = kFirstDay;
-        Day last = kFirstDay;
-        for (std::size_t i = 0; i < all.rounds.size(); ++i) {
-            const auto& round = *all.rounds[i];
-            if (hasEnded(round)) {
-                last = std::max(last, round.seenDay.value_or(last));
-                continue;
-            }
-            expected += round.layingShare();
-            sides.push_back(all.sides[i]);
-            day = std::max(day, round.catchDay);
-        }
-        auto& task = add(TaskRule::CatchQueens, batch, yard.value_or(Id<Yard>{}).uuid, 0,
-                         momentOf(sides.empty() ? last : day));
-        fill(task, yard, sides.empty() ? all.sides : sides);
-        if (sides.empty())
-            task.done = last;
-        else
-            task.count = std::max(1, rounded(expected));
     }
 
     /// Builders keep what was done to them in all years; batches are read by the season.

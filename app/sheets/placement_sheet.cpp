@@ -4,6 +4,7 @@
 
 #include "screen_text/cells_text.h"
 #include "screen_text/sheet_text.h"
+#include "sheets/page_stack.h"
 #include "sheets/week_pieces.h"
 
 namespace tenthday {
@@ -16,7 +17,10 @@ constexpr qreal kCell = millimetres(58);  ///< least width of one nuc
 class PlacementPages {
 public:
     PlacementPages(const PlacementSheet& sheet, Paper paper, const PaperRuler& ruler)
-        : sheet_(sheet), ruler_(ruler), area_(printable(paper)), room_{ruler, area_.width()} {}
+        : sheet_(sheet),
+          ruler_(ruler),
+          pages_(ruler, printable(paper)),
+          room_{ruler, pages_.width()} {}
 
     std::vector<Page> lay() {
         beginPage();
@@ -26,28 +30,19 @@ public:
             none.height = none.paragraph(ruler_, Print::Text, cells_text::noList(), 0, 0, width());
             put(none);
         }
-        numberPages();
-        return std::move(pages_);
+        pages_.number(numberTop_);
+        return pages_.take();
     }
 
 private:
-    [[nodiscard]] qreal width() const { return area_.width(); }
-    [[nodiscard]] bool fits(qreal height) const { return y_ + height <= area_.bottom() + 0.01; }
-
-    void stamp(Page& page, const Piece& piece, qreal top) const {
-        for (auto mark : piece.marks) {
-            mark.rect.translate(area_.left(), top);
-            page.marks.push_back(std::move(mark));
-        }
-    }
-    void put(const Piece& piece) {
-        stamp(pages_.back(), piece, y_);
-        y_ += piece.height;
+    [[nodiscard]] qreal width() const { return pages_.width(); }
+    [[nodiscard]] bool fits(qreal height) const {
+        return pages_.fits(height, pages_.area().bottom());
     }
 
+    void put(const Piece& piece) { pages_.put(piece); }
     void beginPage() {
-        pages_.emplace_back();
-        y_ = area_.top();
+        pages_.begin();
         Piece head;
         head.height = head.paragraph(ruler_, Print::Huge, sheet_.title, 0, 0, width());
         const qreal number = ruler_.width(sheet_text::page(88, 88), Print::Small) + 8;
@@ -56,7 +51,7 @@ private:
                        ruler_.atMost(2, sheet_.operation, Print::SmallStrong, width() - number), 0,
                        head.height);
         numberTop_ = head.height - ruler_.line(Print::Small);
-        if (pages_.size() == 1)
+        if (pages_.isFirst())
             head.height += head.paragraph(ruler_, Print::Text, sheet_.sum, 0, head.height, width());
         head.line({0, 0, width(), head.height + 2}, kThick);
         head.height += 8;
@@ -76,7 +71,7 @@ private:
             }
             put(row(stop, first, std::min(first + across, stop.nucs.size()), across));
         }
-        y_ += 6;
+        pages_.skip(6);
     }
 
     [[nodiscard]] Piece row(const PlacementSheet::Stop& stop, std::size_t first, std::size_t end,
@@ -103,23 +98,10 @@ private:
         return piece;
     }
 
-    void numberPages() {
-        for (std::size_t i = 0; i < pages_.size(); ++i) {
-            Piece piece;
-            piece.textBefore(
-                ruler_, Print::Small,
-                sheet_text::page(static_cast<int>(i) + 1, static_cast<int>(pages_.size())), width(),
-                numberTop_);
-            stamp(pages_[i], piece, area_.top());
-        }
-    }
-
     const PlacementSheet& sheet_;
     const PaperRuler& ruler_;
-    QRectF area_;
+    PageStack pages_;
     WeekRoom room_;
-    std::vector<Page> pages_;
-    qreal y_ = 0;
     qreal numberTop_ = 0;
 };
 

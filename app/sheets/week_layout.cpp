@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "screen_text/sheet_text.h"
+#include "sheets/page_stack.h"
 #include "sheets/week_pieces.h"
 
 namespace tenthday {
@@ -12,7 +13,10 @@ namespace {
 class WeekPages {
 public:
     WeekPages(const WeekContent& week, Paper paper, const PaperRuler& ruler)
-        : week_(week), ruler_(ruler), area_(printable(paper)), room_{ruler, area_.width()} {}
+        : week_(week),
+          ruler_(ruler),
+          pages_(ruler, printable(paper)),
+          room_{ruler, pages_.width()} {}
 
     std::vector<Page> lay() {
         beginPage();
@@ -22,37 +26,27 @@ public:
             for (const auto& block : day.blocks) putBlock(block);
         }
         putNotes();
-        numberPages();
-        return std::move(pages_);
+        pages_.number(pageNumberTop_);
+        return pages_.take();
     }
 
 private:
-    [[nodiscard]] qreal width() const { return area_.width(); }
+    [[nodiscard]] qreal width() const { return pages_.width(); }
     [[nodiscard]] qreal foot() const {
-        return area_.bottom() - (pages_.size() == 1 ? cautions_ : 0);
+        return pages_.area().bottom() - (pages_.isFirst() ? cautions_ : 0);
     }
-    [[nodiscard]] bool fits(qreal height) const { return y_ + height <= foot() + 0.01; }
+    [[nodiscard]] bool fits(qreal height) const { return pages_.fits(height, foot()); }
 
-    void stamp(Page& page, const Piece& piece, qreal top) const {
-        for (auto mark : piece.marks) {
-            mark.rect.translate(area_.left(), top);
-            page.marks.push_back(std::move(mark));
-        }
-    }
-    void put(const Piece& piece) {
-        stamp(pages_.back(), piece, y_);
-        y_ += piece.height;
-    }
+    void put(const Piece& piece) { pages_.put(piece); }
     void putWhole(const Piece& piece) {
         if (!fits(piece.height)) beginPage();
         put(piece);
     }
 
     void beginPage() {
-        pages_.emplace_back();
-        y_ = area_.top();
+        pages_.begin();
         put(pageHead());
-        if (pages_.size() == 1) layCautions();
+        if (pages_.isFirst()) layCautions();
     }
 
     [[nodiscard]] Piece pageHead() {
@@ -88,7 +82,7 @@ private:
         for (const auto& caution : week_.cautions)
             y += piece.paragraph(ruler_, Print::Small, caution, 0, y, width());
         piece.line({0, 2, width(), 0}, kThin);
-        stamp(pages_.back(), piece, area_.bottom() - y);
+        pages_.stamp(piece, pages_.area().bottom() - y);
         cautions_ = y + 6;
     }
 
@@ -110,7 +104,7 @@ private:
         for (const auto& row : block.rows)
             for (const auto& piece : rowPieces(room_, row)) follow(piece);
         if (!block.sum.isEmpty()) follow(sumLine(room_, block.sum));
-        y_ += 5;
+        pages_.skip(5);
     }
 
     /// Two yards side by side; what is left of the last page is room to write.
@@ -119,28 +113,15 @@ private:
         const auto rows = (yards + 1) / 2;
         if (rows == 0) return;
         if (!fits(static_cast<qreal>(rows) * (kNotes + 2))) beginPage();
-        const qreal each = (foot() - y_) / static_cast<qreal>(rows) - 2;
+        const qreal each = (foot() - pages_.y()) / static_cast<qreal>(rows) - 2;
         for (qsizetype i = 0; i < yards; i += 2)
             putWhole(notesFor(room_, week_.yards.mid(i, 2), std::clamp(each, kNotes, 4 * kNotes)));
     }
 
-    void numberPages() {
-        for (std::size_t i = 0; i < pages_.size(); ++i) {
-            Piece piece;
-            piece.textBefore(
-                ruler_, Print::Small,
-                sheet_text::page(static_cast<int>(i) + 1, static_cast<int>(pages_.size())), width(),
-                pageNumberTop_);
-            stamp(pages_[i], piece, area_.top());
-        }
-    }
-
     const WeekContent& week_;
     const PaperRuler& ruler_;
-    QRectF area_;
+    PageStack pages_;
     WeekRoom room_;
-    std::vector<Page> pages_;
-    qreal y_ = 0;
     qreal cautions_ = 0;
     qreal pageNumberTop_ = 0;
 };

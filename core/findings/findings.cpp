@@ -5,6 +5,7 @@
 
 #include "base/natural_order.h"
 #include "findings/disease_hold.h"
+#include "findings/drone_findings.h"
 #include "findings/finding.h"
 #include "records/relations.h"
 #include "records/yard_state.h"
@@ -50,7 +51,8 @@ public:
         }
         for (const auto& day : nucs_.cellsDays)
             if (tooManyCells(day)) heldByCatch(day);
-        for (const auto& need : drones_) fewDrones(need);
+        for (auto& finding : aboutDrones(drones_, snapshot_.today()))
+            found_.push_back(std::move(finding));
         for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
@@ -203,39 +205,6 @@ private:
                                      snapshot_.facts()[Fact::Accepted]);
             name(finding, hungry.builder->id);
         }
-    }
-
-    void fewDrones(const DroneNeed& need) {
-        if (need.flights.last < snapshot_.today()) return;
-        lateDrones(need);
-        if (!need.isShort()) return;
-        auto& finding = aboutDrones(need);
-        // Nothing noted at all may be a yard among bees of others: worth a word, no more.
-        finding.severity = need.combIn ? Severity::Warning : Severity::Note;
-        finding.day = std::max(need.peak, snapshot_.today());
-        finding.count = *need.noted;
-        finding.limit = need.wanted;
-        finding.virgins = need.virgins;
-    }
-
-    Finding& aboutDrones(const DroneNeed& need) {
-        Finding finding;
-        finding.kind = FindingKind::FewDrones;
-        finding.subject = need.yard->id;
-        finding.subjectLabel = need.yard->label;
-        found_.push_back(std::move(finding));
-        return found_.back();
-    }
-
-    /// The first virgins fly before the yard's drones are mature.
-    void lateDrones(const DroneNeed& need) {
-        if (!need.mature || *need.mature <= need.flights.first) return;
-        if (*need.mature <= snapshot_.today()) return;
-        auto& finding = aboutDrones(need);
-        finding.severity = Severity::Note;
-        finding.day = std::max(need.flights.first, snapshot_.today());
-        finding.moment = momentOf(need.flights.first);
-        finding.freeFrom = need.mature;
     }
 
     [[nodiscard]] bool isDayOff(Day day) const {

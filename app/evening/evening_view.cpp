@@ -87,6 +87,7 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
 QWidget* EveningView::makeTop() {
     auto* top = new QWidget;
     makeStrong(*summary_);
+    summary_->setWordWrap(false);  // beside the hint, which wraps
     auto* hint = new QLabel(evening_text::printHint());
     hint->setWordWrap(true);
     auto* first = stepRow(

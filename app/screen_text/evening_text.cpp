@@ -55,7 +55,11 @@ QString columnHead(int column) {
 }
 
 QString what(const Outlook& outlook, const EveningRow& row) {
-    if (row.isHead) return sheet_text::what(outlook, row.task);
+    if (row.isHead) {
+        const auto task = sheet_text::what(outlook, row.task);
+        const auto yard = row.task.yard ? outlook.snapshot.find(*row.task.yard) : nullptr;
+        return yard ? Words::tr("%1 · %2").arg(task, plain(yard->label)) : task;
+    }
     if (row.side) return nucOf(row);
     return Words::tr("bar %1").arg(chart_text::number(row.bar.value_or(1)));
 }

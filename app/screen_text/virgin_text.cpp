@@ -94,7 +94,7 @@ QString sentence(const WaitingVirgins& virgins) {
     return parts.join(u' ');
 }
 
-QString toDo(const std::array<std::int32_t, kTokenCount<VirginAdvice>>& advised) {
+QString advised(const std::array<std::int32_t, kTokenCount<VirginAdvice>>& advised) {
     QStringList parts;
     for (std::size_t i = 0; i < advised.size(); ++i)
         if (advised[i] > 0)

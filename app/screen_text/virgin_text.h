@@ -16,7 +16,7 @@ namespace tenthday::virgin_text {
 /// The weather behind and ahead, how many wait for it, and until when they can.
 [[nodiscard]] QString sentence(const WaitingVirgins& virgins);
 /// "4 wait, 12 look, 1 combine"; nothing for advice that no nuc gets.
-[[nodiscard]] QString toDo(const std::array<std::int32_t, kTokenCount<VirginAdvice>>& advised);
+[[nodiscard]] QString advised(const std::array<std::int32_t, kTokenCount<VirginAdvice>>& advised);
 
 /// Age in days; "cell" before she is out.
 [[nodiscard]] QString age(std::int32_t days);

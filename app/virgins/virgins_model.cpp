@@ -166,7 +166,7 @@ QString VirginGroupsModel::text(const VirginGroup& group, int column) const {
         case Still:
             return virgin_text::chance(group.still);
         default:
-            return virgin_text::toDo(group.advised);
+            return virgin_text::advised(group.advised);
     }
 }
 

@@ -59,7 +59,7 @@ class VirginGroupsModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { Batch, Yard, Nucs, Age, Flown, Mated, Still, ToDo, ColumnCount };
+    enum Column { Batch, Yard, Nucs, Age, Flown, Mated, Still, Advised, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 

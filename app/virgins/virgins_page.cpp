@@ -57,7 +57,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
       reasons_(new ReasonsView),
       head_(new QLabel),
       sentence_(new QLabel),
-      toDo_(new QLabel),
+      advised_(new QLabel),
       filter_(new QComboBox),
       find_(new QLineEdit),
       nuc_(new QPushButton(virgin_text::goToNuc())),
@@ -82,6 +82,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
     parts->addWidget(makeSide());
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 4);
+    parts->setSizes({960, 390});  // the list first: its last column says what to do
     parts->setChildrenCollapsible(false);
     auto* column = pageColumn(*this);
     column->addWidget(makeTop());
@@ -113,7 +114,7 @@ void VirginsPage::connectParts() {
 QWidget* VirginsPage::makeTop() {
     auto* top = new QWidget;
     makeStrong(*sentence_);
-    toDo_->setWordWrap(true);
+    advised_->setWordWrap(true);
     for (std::size_t i = 0; i <= kTokenCount<VirginAdvice>; ++i)
         filter_->addItem(virgin_text::filter(static_cast<int>(i)));
     filter_->setAccessibleName(virgin_text::filter(0));
@@ -128,7 +129,7 @@ QWidget* VirginsPage::makeTop() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(first);
     column->addWidget(sentence_);
-    column->addWidget(toDo_);
+    column->addWidget(advised_);
     return top;
 }
 
@@ -207,8 +208,10 @@ void VirginsPage::follow() {
     sentence_->setText(none ? virgin_text::noVirgins() : virgin_text::sentence(virgins));
     std::array<std::int32_t, kTokenCount<VirginAdvice>> advised{};
     for (const auto& virgin : virgins.nucs) ++advised[static_cast<std::size_t>(virgin.advice)];
-    toDo_->setText(virgin_text::toDo(advised));
-    toDo_->setVisible(!none);
+    auto line = virgin_text::advised(advised);
+    if (!line.isEmpty()) line[0] = line[0].toUpper();  // it begins a line
+    advised_->setText(line);
+    advised_->setVisible(!none);
     int found = std::min(row, shown_->rowCount() - 1);
     for (int at = 0; side && at < shown_->rowCount(); ++at)
         if (model_->at(shown_->mapToSource(shown_->index(at, 0)).row()).side->side->id == *side)

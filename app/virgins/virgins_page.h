@@ -71,7 +71,7 @@ private:
     ReasonsView* reasons_;
     QLabel* head_;
     QLabel* sentence_;
-    QLabel* toDo_;
+    QLabel* advised_;
     QComboBox* filter_;
     QLineEdit* find_;
     QPushButton* nuc_;

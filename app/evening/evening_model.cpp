@@ -25,8 +25,9 @@ std::optional<Hour> hourOf(const EveningRow& row) {
 
 void EveningModel::show(OutlookPtr outlook, Day day) {
     beginResetModel();
+    // The rows until now point into the outlook until now.
+    page_ = eveningOf(*outlook, day, page_);
     outlook_ = std::move(outlook);
-    page_ = eveningOf(*outlook_, day);
     endResetModel();
 }
 

@@ -220,7 +220,7 @@ QString proposeHint(const WayOrder& order) {
                : rule + u' ' +
                      Words::tr("The rest, in your order: %1.").arg(ways.join(Words::tr(", then ")));
 }
-QString clear() { return Words::tr("Clea&r"); }
+QString clear() { return Words::tr("C&lear"); }
 QString order() { return Words::tr("&Order of ways ..."); }
 QString print() { return Words::tr("Pr&int the list ..."); }
 QString planIt() { return Words::tr("&Plan it"); }

@@ -91,7 +91,7 @@ void addEnd(const Outlook& outlook, const WaitingVirgin& virgin, Link& link) {
 
 Link virginAdvice(const Outlook& outlook, const WaitingVirgin& virgin) {
     Link link;
-    link.what = virgin_text::advice(virgin);
+    link.what = virgin_text::word(virgin.advice);
     link.rule = ruleOf(virgin);
     addSeen(virgin, link);
     if (virgin.look) {

@@ -55,8 +55,13 @@ std::int32_t rounded(double count) { return static_cast<std::int32_t>(std::lroun
 /// Finds the lines of one page.
 class Reader {
 public:
-    Reader(const Outlook& outlook, Day day) : outlook_(outlook), snapshot_(outlook.snapshot) {
+    Reader(const Outlook& outlook, Day day, const EveningPage& before)
+        : outlook_(outlook), snapshot_(outlook.snapshot) {
         page_.day = day;
+        if (before.day != day) return;
+        for (const auto& row : before.rows)
+            if (row.entry == EveningEntry::Placed)
+                meant_.emplace(*row.task.batch, row.side->side->id);
     }
 
     EveningPage run() {
@@ -212,6 +217,13 @@ private:
     [[nodiscard]] std::optional<EveningRow> nucRow(const Task& task,
                                                    const SideOutlook& side) const {
         const auto* round = roundOf(task, side);
+        if (round == nullptr && wasMeant(task, side)) {
+            EveningRow row;
+            row.entry = EveningEntry::Placed;
+            row.task = task;
+            row.side = &side;
+            return row;
+        }
         if (round == nullptr || side.yardOn(std::max(round->transferDay, kFirstDay)) != task.yard)
             return std::nullopt;
         EveningRow row;
@@ -254,6 +266,11 @@ private:
             if (round.batch == *task.batch) found = &round;
         return found;
     }
+    /// A cell of the batch was meant for it when the page was made, in the task's yard.
+    [[nodiscard]] bool wasMeant(const Task& task, const SideOutlook& side) const {
+        return task.key.rule == TaskRule::CellsIn &&
+               meant_.contains({*task.batch, side.side->id}) && side.yardOn(page_.day) == task.yard;
+    }
     static bool isTurnOf(const Task& task, const SideOutlook& side) {
         return std::find(task.sides.begin(), task.sides.end(), &side) != task.sides.end();
     }
@@ -281,6 +298,7 @@ private:
 
     const Outlook& outlook_;
     const Snapshot& snapshot_;
+    std::set<std::pair<Id<Batch>, Id<NucSide>>> meant_;
     std::set<std::tuple<TaskRule, Id<Batch>, Id<NucSide>>> shown_;
     EveningPage page_;
 };
@@ -311,6 +329,8 @@ std::optional<NucLook> EveningRow::lookBefore() const {
     return entry == EveningEntry::Look && before ? lookOf(before->kind) : std::nullopt;
 }
 
-EveningPage eveningOf(const Outlook& outlook, Day day) { return Reader(outlook, day).run(); }
+EveningPage eveningOf(const Outlook& outlook, Day day, const EveningPage& before) {
+    return Reader(outlook, day, before).run();
+}
 
 }  // namespace tenthday

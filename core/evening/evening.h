@@ -73,6 +73,9 @@ struct EveningPage {
     Day day;
     std::vector<EveningRow> rows;
 };
-[[nodiscard]] EveningPage eveningOf(const Outlook& outlook, Day day);
+/// @param before  the page as it was filled until now: a nuc that a cell was meant for stays on it,
+///                though the cells that went in elsewhere leave the plan without one for it
+[[nodiscard]] EveningPage eveningOf(const Outlook& outlook, Day day,
+                                    const EveningPage& before = {});
 
 }  // namespace tenthday

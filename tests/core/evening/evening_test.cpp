@@ -188,6 +188,29 @@ TEST_F(EveningTest, CellsGoInNucByNuc) {
               1);
 }
 
+// Cells that go in late leave other nucs without brood for them: those do not leave the page.
+TEST_F(EveningTest, NucsMeantForACellStayWhileThePageIsFilled) {
+    maker_ = SeasonMaker("2027-06-23");
+    maker_.yard("Mill", 2).yard("Home", 1).builder("Box", "Home");
+    for (int i = 1; i <= 4; ++i) {
+        const auto box = "N" + std::to_string(i);
+        maker_.box(box, "Mill", "7", "2027-04-01").stock(box + "/-", "2027-06-01", false);
+    }
+    maker_.batch("9", "2027-06-11", 15, 14, "Box");
+    read(maker_.snapshot());
+    const auto before = page("2027-06-23");
+    const auto rows = rowsOf(before, TaskRule::CellsIn);
+    ASSERT_EQ(rows.size(), 5U) << "planned for the 21st, when their bees still took a cell";
+    apply(enter(*outlook_, rows[1], on("2027-06-23"), ids()));
+    EXPECT_LT(rowsOf(page("2027-06-23"), TaskRule::CellsIn).size(), 5U) << "the plan has moved";
+    const auto after = rowsOf(eveningOf(*outlook_, day("2027-06-23"), before), TaskRule::CellsIn);
+    ASSERT_EQ(after.size(), 5U);
+    EXPECT_TRUE(after[1].isFilled());
+    EXPECT_FALSE(after[2].isFilled());
+    apply(enter(*outlook_, after[2], on("2027-06-23"), ids()));
+    EXPECT_EQ(outlook_->snapshot.all<Placement>().size(), 2U);
+}
+
 TEST_F(EveningTest, LooksAreEnteredBySide) {
     untilCellsAreIn();
     setToday("2027-07-07");

@@ -26,7 +26,8 @@ const Migrations& schemaSteps() {
         {1, makeFirstSchema},
         {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }},
         {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }},
-        {4, [](Connection& connection) { return runScript(connection, embedded::schema_4()); }}};
+        {4, [](Connection& connection) { return runScript(connection, embedded::schema_4()); }},
+        {5, [](Connection& connection) { return runScript(connection, embedded::schema_5()); }}};
     return steps;
 }
 

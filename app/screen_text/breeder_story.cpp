@@ -47,7 +47,7 @@ QString whyDays(const Facts& facts) {
            Words::tr(
                "Fewer than %Ln free day(s) are called too soon (derived from S25: three queens "
                "share a batch every fourth day).",
-               nullptr, static_cast<int>(kFreeBetweenUses.count()));
+               nullptr, static_cast<int>(facts[Fact::ConfineRestD]));
 }
 
 const BreederUse* firstTooSoon(const BreederSeason& season, Day today) {

@@ -119,6 +119,16 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "First eggs before larvae are seen, at least"),
     QT_TRANSLATE_NOOP("Words",
                       "A virgin less likely than this to be mated or to mate yet is given up"),
+    QT_TRANSLATE_NOOP("Words", "Worker bees a builder wants for each cell"),
+    QT_TRANSLATE_NOOP("Words", "Bees a nuc is stocked with where nothing else is said"),
+    QT_TRANSLATE_NOOP("Words", "Rounds after which a nuc's bees are worn"),
+    QT_TRANSLATE_NOOP("Words", "Queens that one bank colony keeps"),
+    QT_TRANSLATE_NOOP("Words", "Longest a queen stays in a bank"),
+    QT_TRANSLATE_NOOP("Words", "Coldest that queens on the way should have it"),
+    QT_TRANSLATE_NOOP("Words", "Warmest that queens on the way should have it"),
+    QT_TRANSLATE_NOOP("Words", "Cold that can kill half of a queen's sperm"),
+    QT_TRANSLATE_NOOP("Words", "Heat that can kill half of a queen's sperm"),
+    QT_TRANSLATE_NOOP("Words", "Days a breeder queen lays freely between two confinements"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 
@@ -134,6 +144,7 @@ QString unit(const FactEntry& entry) {
     if (entry.unit == "colonies") return Words::tr("colonies");
     if (entry.unit == "queens") return Words::tr("queens");
     if (entry.unit == "workers") return Words::tr("workers");
+    if (entry.unit == "rounds") return Words::tr("rounds");
     return QString::fromUtf8(entry.unit.data(), static_cast<qsizetype>(entry.unit.size()));
 }
 

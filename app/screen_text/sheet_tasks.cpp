@@ -118,6 +118,10 @@ QString what(const Outlook& outlook, const Task& task) {
                        : Words::tr("First look, batch %1: circle what is there").arg(subject(task));
         case TaskRule::CatchQueens:
             return Words::tr("Catch queens of batch %1: about %2").arg(subject(task), count(task));
+        case TaskRule::CageQueens:
+            return Words::tr("Cage queens for order %1: %2").arg(subject(task), count(task));
+        case TaskRule::Deliver:
+            return Words::tr("Deliver order %1: %2").arg(subject(task), count(task));
         case TaskRule::StockNucs:
             return Words::tr("Stock nucs: %1").arg(count(task));
         case TaskRule::ToStation:
@@ -184,6 +188,10 @@ QString wayOf(const Outlook& outlook, const Task& task) {
             return task.done ? nucs(task) : circlesMean();
         case TaskRule::StockNucs:
             return Words::tr("shut, cool and dark until they are set out");
+        case TaskRule::CageQueens:
+            return Words::tr("each with young workers and candy; 15 to 38 °C on the way");
+        case TaskRule::Deliver:
+            return Words::tr("shaded and aired; papers as the bee inspector wants them");
         case TaskRule::ToStation:
         case TaskRule::FromStation:
             return joined({Words::tr("at dusk, shut and aired; ask the inspector's rules first"),
@@ -220,6 +228,10 @@ QString blank(const Task& task) {
             return Words::tr("moved");
         case TaskRule::CatchQueens:
             return Words::tr("caught");
+        case TaskRule::CageQueens:
+            return Words::tr("caged, of %1").arg(count(task));
+        case TaskRule::Deliver:
+            return Words::tr("delivered, of %1").arg(count(task));
         case TaskRule::StockNucs:
             return Words::tr("stocked, of %1").arg(count(task));
         case TaskRule::Feed:
@@ -261,6 +273,10 @@ QString work(TaskRule rule) {
             return Words::tr("first look");
         case TaskRule::CatchQueens:
             return Words::tr("catch");
+        case TaskRule::CageQueens:
+            return Words::tr("cage queens");
+        case TaskRule::Deliver:
+            return Words::tr("deliver");
         case TaskRule::StockNucs:
             return Words::tr("stock nucs");
         case TaskRule::ToStation:
@@ -301,6 +317,7 @@ QString takeAlong(const std::vector<TaskRule>& rules, Day day) {
             add(Words::tr("straps, ventilated screens"));
         if (rule == TaskRule::CatchQueens)
             add(Words::tr("queen cages, marking pen (%1)").arg(mark));
+        if (rule == TaskRule::CageQueens) add(Words::tr("shipping cages, candy"));
         if (rule == TaskRule::FirstLook) add(Words::tr("pencil"));
     }
     return things.join(QStringLiteral(", "));

@@ -100,6 +100,10 @@ QString kind(TaskRule rule) {
             return Words::tr("First look");
         case TaskRule::CatchQueens:
             return Words::tr("Catch queens");
+        case TaskRule::CageQueens:
+            return Words::tr("Cage queens for orders");
+        case TaskRule::Deliver:
+            return Words::tr("Deliver orders");
         case TaskRule::StockNucs:
             return Words::tr("Stock nucs");
         case TaskRule::ToStation:

@@ -105,6 +105,10 @@ QString ruleOf(const Outlook& outlook, const Task& task) {
             return Words::tr("By the first look most queens that will lay have eggs.");
         case TaskRule::CatchQueens:
             return Words::tr("Good queens are caught, and their nucs are free again.");
+        case TaskRule::CageQueens:
+            return Words::tr("Queens are caged the day before they go.");
+        case TaskRule::Deliver:
+            return Words::tr("The last day the order can go by its due day and its weekdays.");
         case TaskRule::StockNucs:
             return Words::tr("Bees go into these nucs on the day that stands in the book.");
         case TaskRule::Own:
@@ -150,6 +154,8 @@ void fill(const Outlook& outlook, const Task& task, const BatchOutlook* batch, L
         case TaskRule::ToStation:
         case TaskRule::FromStation:
         case TaskRule::Inseminate:
+        case TaskRule::CageQueens:
+        case TaskRule::Deliver:
         case TaskRule::StockNucs:
         case TaskRule::Own:
             link.inputs.push_back(setByYou(Words::tr("Day"), weekdayAndDay(task.day)));

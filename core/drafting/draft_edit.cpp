@@ -156,6 +156,10 @@ Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {
     eraseAll(snapshot.all<Outcome>().of(id.uuid));
     eraseAll(snapshot.all<BatchBar>().of(id.uuid));
     eraseAll(snapshot.all<MatingStay>().of(id.uuid));
+    eraseAll(snapshot.all<LeftOut>().of(id.uuid));
+    eraseAll(snapshot.all<CaughtQueen>().of(id.uuid));  // the queens themselves stay
+    for (const auto& earmark : snapshot.all<Earmark>())
+        if (earmark->batch == id) changes.erase(earmark);
     for (const auto& tick : snapshot.all<TaskDone>())
         if (tick->subject == toText(id.uuid)) changes.erase(tick);
     changes.erase(batch);

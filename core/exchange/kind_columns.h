@@ -325,10 +325,127 @@ struct KindOf<MatingStay> {
         file::needed("from", &MatingStay::from), file::needed("until", &MatingStay::until)};
     static auto same(const MatingStay& r) { return std::optional{std::tuple{r.batch, r.from}}; }
 };
+template <>
+struct KindOf<NucCare> {
+    static constexpr std::string_view name = "nuccare";
+    static constexpr std::string_view sameColumn = "side";
+    static constexpr auto columns = std::tuple{file::side(&NucCare::side),
+                                               file::needed("day", &NucCare::day),
+                                               file::free("hour", &NucCare::hour),
+                                               file::needed("kind", &NucCare::kind),
+                                               file::free("bees_ml", &NucCare::beesMl),
+                                               file::free("brood_frames", &NucCare::broodFrames),
+                                               file::free("open_brood", &NucCare::openBrood),
+                                               file::free("donor", &NucCare::donor),
+                                               file::free("note", &NucCare::note)};
+    static auto same(const NucCare& r) { return std::optional{std::tuple{r.side, r.day, r.kind}}; }
+};
+template <>
+struct KindOf<MiteWork> {
+    static constexpr std::string_view name = "mitework";
+    static constexpr std::string_view sameColumn = "what";
+    static constexpr auto columns =
+        std::tuple{file::free("builder", &MiteWork::builder), file::side(&MiteWork::side),
+                   file::needed("day", &MiteWork::day), file::needed("what", &MiteWork::what),
+                   file::free("note", &MiteWork::note)};
+    static auto same(const MiteWork& r) {
+        return std::optional{std::tuple{r.side, r.builder, r.day, r.what}};
+    }
+};
+template <>
+struct KindOf<QueenNote> {
+    static constexpr std::string_view name = "queennotes";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns =
+        std::tuple{file::needed("queen", &QueenNote::queen), file::needed("day", &QueenNote::day),
+                   file::needed("kind", &QueenNote::kind), file::free("note", &QueenNote::note)};
+    static auto same(const QueenNote& r) { return std::optional{std::tuple{r.queen, r.day}}; }
+};
+template <>
+struct KindOf<CaughtQueen> {
+    static constexpr std::string_view name = "caught";
+    static constexpr std::string_view sameColumn = "queen";
+    static constexpr auto columns = std::tuple{
+        file::needed("queen", &CaughtQueen::queen), file::needed("batch", &CaughtQueen::batch),
+        file::side(&CaughtQueen::side), file::needed("day", &CaughtQueen::day)};
+    static auto same(const CaughtQueen& r) { return std::optional{r.queen}; }
+};
+template <>
+struct KindOf<QueenStay> {
+    static constexpr std::string_view name = "queenstays";
+    static constexpr std::string_view sameColumn = "from";
+    static constexpr auto columns = std::tuple{
+        file::needed("queen", &QueenStay::queen), file::needed("place", &QueenStay::place),
+        file::needed("from", &QueenStay::from), file::free("note", &QueenStay::note)};
+    static auto same(const QueenStay& r) { return std::optional{std::tuple{r.queen, r.from}}; }
+};
+template <>
+struct KindOf<OrderTerms> {
+    static constexpr std::string_view name = "orderterms";
+    static constexpr std::string_view sameColumn = "order";
+    static constexpr auto columns = std::tuple{file::needed("order", &OrderTerms::order),
+                                               file::free("standing", &OrderTerms::standing),
+                                               file::free("purpose", &OrderTerms::purpose),
+                                               file::free("ship_days", &OrderTerms::shipDays)};
+    static auto same(const OrderTerms& r) { return std::optional{r.order}; }
+};
+template <>
+struct KindOf<Earmark> {
+    static constexpr std::string_view name = "earmarks";
+    static constexpr std::string_view sameColumn = "batch";
+    static constexpr auto columns =
+        std::tuple{file::needed("order", &Earmark::order), file::needed("batch", &Earmark::batch),
+                   file::needed("count", &Earmark::count)};
+    static auto same(const Earmark& r) { return std::optional{std::tuple{r.order, r.batch}}; }
+};
+template <>
+struct KindOf<Delivery> {
+    static constexpr std::string_view name = "deliveries";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns = std::tuple{
+        file::needed("order", &Delivery::order), file::needed("day", &Delivery::day),
+        file::needed("count", &Delivery::count), file::free("batch", &Delivery::fromBatch),
+        file::free("yard", &Delivery::yard),     file::free("failed", &Delivery::failed),
+        file::free("why", &Delivery::why),       file::free("note", &Delivery::note)};
+    /// Several may be alike: a line without an id is a new row.
+    static std::optional<Day> same(const Delivery&) { return {}; }
+};
+template <>
+struct KindOf<PromiseMove> {
+    static constexpr std::string_view name = "promisemoves";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns = std::tuple{file::needed("order", &PromiseMove::order),
+                                               file::needed("day", &PromiseMove::day),
+                                               file::needed("due_before", &PromiseMove::dueBefore),
+                                               file::needed("due_after", &PromiseMove::dueAfter),
+                                               file::free("reason", &PromiseMove::reason)};
+    /// Several may be alike: a line without an id is a new row.
+    static std::optional<Day> same(const PromiseMove&) { return {}; }
+};
+template <>
+struct KindOf<QueenLot> {
+    static constexpr std::string_view name = "bought";
+    static constexpr std::string_view sameColumn = "day";
+    static constexpr auto columns =
+        std::tuple{file::needed("day", &QueenLot::day), file::needed("count", &QueenLot::count),
+                   file::free("line", &QueenLot::line), file::free("proven", &QueenLot::proven),
+                   file::free("note", &QueenLot::note)};
+    /// Several may be alike: a line without an id is a new row.
+    static std::optional<Day> same(const QueenLot&) { return {}; }
+};
+template <>
+struct KindOf<LeftOut> {
+    static constexpr std::string_view name = "leftout";
+    static constexpr std::string_view sameColumn = "batch";
+    static constexpr auto columns = std::tuple{file::needed("batch", &LeftOut::batch),
+                                               file::needed("reason", &LeftOut::reason)};
+    static auto same(const LeftOut& r) { return std::optional{r.batch}; }
+};
 
 using FileKinds =
     RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch, BatchBar, BatchLoad,
             BatchShare, Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone,
-            ClimateMonth, DroneSighting, YardNote, MatingStay>;
+            ClimateMonth, DroneSighting, YardNote, MatingStay, NucCare, MiteWork, QueenNote,
+            CaughtQueen, QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut>;
 
 }  // namespace tenthday

@@ -8,11 +8,13 @@
 namespace tenthday {
 namespace {
 
-constexpr std::array<std::string_view, 25> kKinds{
-    "seasons",  "yards",    kBoxes,    "stockings", "builders", "makeups",   "buildernotes",
-    kMethods,   "queens",   "batches", "bars",      "loads",    "shares",    "placements",
-    "outcomes", "orders",   "weather", "climate",   "drones",   "yardnotes", "matings",
-    "daysoff",  "owntasks", "ticks",   kFacts};
+constexpr std::array<std::string_view, 36> kKinds{
+    "seasons",      "yards",      kBoxes,         "stockings", "builders",   "makeups",
+    "buildernotes", kMethods,     "queens",       "batches",   "bars",       "loads",
+    "shares",       "placements", "outcomes",     "orders",    "weather",    "climate",
+    "drones",       "yardnotes",  "matings",      "daysoff",   "owntasks",   "ticks",
+    "nuccare",      "mitework",   "queennotes",   "caught",    "queenstays", "orderterms",
+    "earmarks",     "deliveries", "promisemoves", "bought",    "leftout",    kFacts};
 
 template <class Row, class Member>
 void append(std::vector<KindColumn>& columns, const FileColumn<Row, Member>& c) {

@@ -102,6 +102,16 @@ enum class Fact : std::uint8_t {
     LookAgainD,
     LarvaeSeenD,
     GiveUpChance,
+    WorkersPerCell,
+    NucBeesMl,
+    NucRounds,
+    BankQueens,
+    BankDaysD,
+    ShipMinC,
+    ShipMaxC,
+    SpermMinC,
+    SpermMaxC,
+    ConfineRestD,
 };
 
 template <>
@@ -200,6 +210,16 @@ struct TokensOf<Fact> {
         "look_again_d",
         "larvae_seen_d",
         "give_up_chance",
+        "workers_per_cell",
+        "nuc_bees_ml",
+        "nuc_rounds",
+        "bank_queens",
+        "bank_days_d",
+        "ship_min_c",
+        "ship_max_c",
+        "sperm_min_c",
+        "sperm_max_c",
+        "confine_rest_d",
     });
 };
 

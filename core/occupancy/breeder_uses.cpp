@@ -53,7 +53,8 @@ std::vector<BreederUse> usesOf(const Snapshot& snapshot, Id<Queen> queen) {
     }
     for (std::size_t i = 1; i < uses.size(); ++i) {
         uses[i].free = dayOf(uses[i].confined.from) - dayOf(uses[i - 1].confined.until);
-        uses[i].tooSoon = *uses[i].free < kFreeBetweenUses;
+        uses[i].tooSoon =
+            static_cast<double>(uses[i].free->count()) < snapshot.facts()[Fact::ConfineRestD];
     }
     return uses;
 }

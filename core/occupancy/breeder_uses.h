@@ -8,11 +8,6 @@
 
 namespace tenthday {
 
-/// Days on which a breeder queen lays freely between being freed and being confined again; fewer is
-/// a warning. Derived from S25: there three queens share a batch every fourth day, so that each has
-/// 11. Whose every fourth day it is alone has 3.
-inline constexpr Days kFreeBetweenUses{4};
-
 /// When the breeder queens of a batch are confined to comb or cups, until they are freed. As the
 /// batch's own dates have it; has no meaning where there is no graft.
 [[nodiscard]] MomentSpan confinementOf(const Snapshot& snapshot, const Batch& batch);
@@ -22,7 +17,7 @@ struct BreederUse {
     MomentSpan confined;
     std::vector<Ptr<Batch>> batches;  ///< by graft
     std::optional<Days> free;         ///< since she was freed before, this season; none: her first
-    bool tooSoon = false;             ///< fewer than kFreeBetweenUses
+    bool tooSoon = false;             ///< fewer than fact confine_rest_d
     std::vector<Ptr<Queen>> reserve;  ///< breeder queens of her line, not confined then; by label
 };
 

@@ -279,6 +279,93 @@ struct ColumnsOf<MatingStay> {
         std::tuple{column("batch", &MatingStay::batch), column("yard", &MatingStay::yard),
                    column("from_day", &MatingStay::from), column("until_day", &MatingStay::until)};
 };
+template <>
+struct ColumnsOf<NucCare> {
+    static constexpr std::string_view table = "nuc_care";
+    static constexpr auto columns = std::tuple{column("side", &NucCare::side),
+                                               column("day", &NucCare::day),
+                                               column("hour", &NucCare::hour),
+                                               column("kind", &NucCare::kind),
+                                               column("bees_ml", &NucCare::beesMl),
+                                               column("brood_frames", &NucCare::broodFrames),
+                                               column("open_brood", &NucCare::openBrood),
+                                               column("donor", &NucCare::donor),
+                                               column("note", &NucCare::note)};
+};
+template <>
+struct ColumnsOf<MiteWork> {
+    static constexpr std::string_view table = "mite_work";
+    static constexpr auto columns =
+        std::tuple{column("side", &MiteWork::side), column("builder", &MiteWork::builder),
+                   column("day", &MiteWork::day), column("what", &MiteWork::what),
+                   column("note", &MiteWork::note)};
+};
+template <>
+struct ColumnsOf<QueenNote> {
+    static constexpr std::string_view table = "queen_note";
+    static constexpr auto columns =
+        std::tuple{column("queen", &QueenNote::queen), column("day", &QueenNote::day),
+                   column("kind", &QueenNote::kind), column("note", &QueenNote::note)};
+};
+template <>
+struct ColumnsOf<CaughtQueen> {
+    static constexpr std::string_view table = "caught_queen";
+    static constexpr auto columns =
+        std::tuple{column("queen", &CaughtQueen::queen), column("batch", &CaughtQueen::batch),
+                   column("side", &CaughtQueen::side), column("day", &CaughtQueen::day)};
+};
+template <>
+struct ColumnsOf<QueenStay> {
+    static constexpr std::string_view table = "queen_stay";
+    static constexpr auto columns =
+        std::tuple{column("queen", &QueenStay::queen), column("place", &QueenStay::place),
+                   column("from_day", &QueenStay::from), column("note", &QueenStay::note)};
+};
+template <>
+struct ColumnsOf<OrderTerms> {
+    static constexpr std::string_view table = "order_terms";
+    static constexpr auto columns = std::tuple{
+        column("order_id", &OrderTerms::order), column("standing", &OrderTerms::standing),
+        column("purpose", &OrderTerms::purpose), column("ship_days", &OrderTerms::shipDays)};
+};
+template <>
+struct ColumnsOf<Earmark> {
+    static constexpr std::string_view table = "earmark";
+    static constexpr auto columns =
+        std::tuple{column("order_id", &Earmark::order), column("batch", &Earmark::batch),
+                   column("count", &Earmark::count)};
+};
+template <>
+struct ColumnsOf<Delivery> {
+    static constexpr std::string_view table = "delivery";
+    static constexpr auto columns =
+        std::tuple{column("order_id", &Delivery::order), column("day", &Delivery::day),
+                   column("count", &Delivery::count),    column("from_batch", &Delivery::fromBatch),
+                   column("yard", &Delivery::yard),      column("failed", &Delivery::failed),
+                   column("why", &Delivery::why),        column("note", &Delivery::note)};
+};
+template <>
+struct ColumnsOf<PromiseMove> {
+    static constexpr std::string_view table = "promise_move";
+    static constexpr auto columns = std::tuple{
+        column("order_id", &PromiseMove::order), column("day", &PromiseMove::day),
+        column("due_before", &PromiseMove::dueBefore), column("due_after", &PromiseMove::dueAfter),
+        column("reason", &PromiseMove::reason)};
+};
+template <>
+struct ColumnsOf<QueenLot> {
+    static constexpr std::string_view table = "queen_lot";
+    static constexpr auto columns =
+        std::tuple{column("day", &QueenLot::day), column("count", &QueenLot::count),
+                   column("line", &QueenLot::line), column("proven", &QueenLot::proven),
+                   column("note", &QueenLot::note)};
+};
+template <>
+struct ColumnsOf<LeftOut> {
+    static constexpr std::string_view table = "left_out";
+    static constexpr auto columns =
+        std::tuple{column("batch", &LeftOut::batch), column("reason", &LeftOut::reason)};
+};
 
 /// Calls `visit(Column)` for each column of a row type.
 template <class Row, class Visitor>
@@ -293,7 +380,8 @@ using AllRows =
     RowList<Book, FactOverride, Season, Yard, Box, BoxStay, BoxLayout, NucSide, Stocking, Builder,
             MakeUp, BuilderNote, Method, Step, Line, Queen, Batch, BatchBar, BatchLoad, BatchShare,
             Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone, ClimateMonth,
-            DroneSighting, YardNote, MatingStay>;
+            DroneSighting, YardNote, MatingStay, NucCare, MiteWork, QueenNote, CaughtQueen,
+            QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut>;
 
 template <class... Rows, class Visitor>
 constexpr void forEachRowType(RowList<Rows...>, Visitor&& visit) {

@@ -52,6 +52,8 @@ enum class TaskRule : std::uint8_t {
     SecondWildLook,
     FirstLook,  ///< into the nucs: who lays
     CatchQueens,
+    CageQueens,   ///< for an order that is delivered the next day
+    Deliver,      ///< an order
     StockNucs,    ///< bees into nucs
     ToStation,    ///< nucs to the mating station
     FromStation,  ///< and back
@@ -59,6 +61,21 @@ enum class TaskRule : std::uint8_t {
     DroneComb,  ///< drone comb into strong colonies, in time for the first flights
     Own,        ///< the user's own
 };
+/// What is done to keep up the bees of a nuc.
+enum class NucCareKind : std::uint8_t { Boost, Thin, BroodIn, Feed };
+/// What was seen of a breeder queen's comb the day before larvae are taken.
+enum class QueenNoteKind : std::uint8_t { Larvae, NoLarvae };
+/// Where a caught queen is.
+enum class QueenPlace : std::uint8_t { Bank, Cage, Colony, Sold, Lost };
+enum class OrderStanding : std::uint8_t {
+    Open,
+    Waiting,  ///< on the waiting list: nothing is kept for it
+    Cancelled
+};
+/// What queens for oneself are for.
+enum class OrderPurpose : std::uint8_t { None, Split, Requeen, Winter, Reserve };
+/// Why delivered queens have to be replaced.
+enum class DeliveryLoss : std::uint8_t { None, DeadOnArrival, DroneLayer, NotAccepted, Other };
 /// A line in a builder's diary.
 enum class BuilderNoteKind : std::uint8_t { Look, BroodIn, BeesIn, Feed, Pollen };
 /// How old brood put in is at the most: what wild cells can come of it, and when.
@@ -121,26 +138,43 @@ struct TokensOf<OrderKind> {
 };
 template <>
 struct TokensOf<TaskRule> {
-    static constexpr auto names = std::to_array<std::string_view>({"cells_out",
-                                                                   "cells_in",
-                                                                   "cage_cells",
-                                                                   "free_breeder",
-                                                                   "confine",
-                                                                   "make_up_builder",
-                                                                   "feed",
-                                                                   "graft",
-                                                                   "take_count",
-                                                                   "move_cells",
-                                                                   "first_wild_look",
-                                                                   "second_wild_look",
-                                                                   "first_look",
-                                                                   "catch",
-                                                                   "stock_nucs",
-                                                                   "to_station",
-                                                                   "from_station",
-                                                                   "inseminate",
-                                                                   "drone_comb",
-                                                                   "own"});
+    static constexpr auto names =
+        std::to_array<std::string_view>({"cells_out",    "cells_in",        "cage_cells",
+                                         "free_breeder", "confine",         "make_up_builder",
+                                         "feed",         "graft",           "take_count",
+                                         "move_cells",   "first_wild_look", "second_wild_look",
+                                         "first_look",   "catch",           "cage_queens",
+                                         "deliver",      "stock_nucs",      "to_station",
+                                         "from_station", "inseminate",      "drone_comb",
+                                         "own"});
+};
+template <>
+struct TokensOf<NucCareKind> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"boost", "thin", "brood_in", "feed"});
+};
+template <>
+struct TokensOf<QueenNoteKind> {
+    static constexpr auto names = std::to_array<std::string_view>({"larvae", "no_larvae"});
+};
+template <>
+struct TokensOf<QueenPlace> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"bank", "cage", "colony", "sold", "lost"});
+};
+template <>
+struct TokensOf<OrderStanding> {
+    static constexpr auto names = std::to_array<std::string_view>({"open", "waiting", "cancelled"});
+};
+template <>
+struct TokensOf<OrderPurpose> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"none", "split", "requeen", "winter", "reserve"});
+};
+template <>
+struct TokensOf<DeliveryLoss> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"none", "dead_on_arrival", "drone_layer", "not_accepted", "other"});
 };
 template <>
 struct TokensOf<BroodAge> {

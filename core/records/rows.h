@@ -385,4 +385,135 @@ struct MatingStay {
     friend bool operator==(const MatingStay&, const MatingStay&) = default;
 };
 
+/// Upkeep of a nuc's bees between its stockings.
+struct NucCare {
+    Id<NucCare> id;
+    std::int32_t version = 1;
+    Id<NucSide> side;
+    Day day;
+    std::optional<Hour> hour;
+    NucCareKind kind = NucCareKind::Boost;
+    std::optional<BeesMl> beesMl;  ///< put in, or taken out of a nuc that is thinned
+    std::optional<Frames> broodFrames;
+    bool openBrood = false;
+    std::string donor;  ///< yard or colony that bees or brood came from
+    std::string note;
+    friend bool operator==(const NucCare&, const NucCare&) = default;
+};
+
+/// Work against mites in a nuc or a builder: what was done in a span without open brood. Just one
+/// of side and builder is set.
+struct MiteWork {
+    Id<MiteWork> id;
+    std::int32_t version = 1;
+    std::optional<Id<NucSide>> side;
+    std::optional<Id<Builder>> builder;
+    Day day;
+    std::string what;
+    std::string note;
+    friend bool operator==(const MiteWork&, const MiteWork&) = default;
+};
+
+/// Whether a breeder queen's comb had larvae fit to graft.
+struct QueenNote {
+    Id<QueenNote> id;
+    std::int32_t version = 1;
+    Id<Queen> queen;
+    Day day;
+    QueenNoteKind kind = QueenNoteKind::Larvae;
+    std::string note;
+    friend bool operator==(const QueenNote&, const QueenNote&) = default;
+};
+
+/// The catch a queen came from: a queen of her own row, out of a batch's nuc.
+struct CaughtQueen {
+    Id<CaughtQueen> id;
+    std::int32_t version = 1;
+    Id<Queen> queen;
+    Id<Batch> batch;
+    std::optional<Id<NucSide>> side;
+    Day day;
+    friend bool operator==(const CaughtQueen&, const CaughtQueen&) = default;
+};
+
+/// A queen is somewhere from a day on, until her next stay.
+struct QueenStay {
+    Id<QueenStay> id;
+    std::int32_t version = 1;
+    Id<Queen> queen;
+    QueenPlace place = QueenPlace::Bank;
+    Day from;
+    std::string note;  ///< which bank or colony, to whom, how lost
+    friend bool operator==(const QueenStay&, const QueenStay&) = default;
+};
+
+/// How an order stands and what it is for. An order without one is open and goes any day.
+struct OrderTerms {
+    Id<OrderTerms> id;
+    std::int32_t version = 1;
+    Id<Order> order;  ///< has at most one
+    OrderStanding standing = OrderStanding::Open;
+    OrderPurpose purpose = OrderPurpose::None;
+    std::string shipDays;  ///< ISO weekdays it can go on, rising: "1234"; empty: any
+    friend bool operator==(const OrderTerms&, const OrderTerms&) = default;
+};
+
+/// Queens of a batch that are meant for an order, by hand.
+struct Earmark {
+    Id<Earmark> id;
+    std::int32_t version = 1;
+    Id<Order> order;
+    Id<Batch> batch;
+    std::int32_t count = 1;
+    friend bool operator==(const Earmark&, const Earmark&) = default;
+};
+
+/// What went out for an order, and how much of it has to be replaced.
+struct Delivery {
+    Id<Delivery> id;
+    std::int32_t version = 1;
+    Id<Order> order;
+    Day day;
+    std::int32_t count = 1;
+    std::optional<Id<Batch>> fromBatch;  ///< may be of another season
+    std::optional<Id<Yard>> yard;        ///< where they mated
+    std::int32_t failed = 0;             ///< of these: 0..count
+    DeliveryLoss why = DeliveryLoss::None;
+    std::string note;
+    friend bool operator==(const Delivery&, const Delivery&) = default;
+};
+
+/// The due day of an order was moved.
+struct PromiseMove {
+    Id<PromiseMove> id;
+    std::int32_t version = 1;
+    Id<Order> order;
+    Day day;  ///< of the change
+    Day dueBefore;
+    Day dueAfter;
+    std::string reason;
+    friend bool operator==(const PromiseMove&, const PromiseMove&) = default;
+};
+
+/// Mated queens bought in, or left from the year before.
+struct QueenLot {
+    Id<QueenLot> id;
+    std::int32_t version = 1;
+    Day day;  ///< in hand from
+    std::int32_t count = 1;
+    std::optional<Id<Line>> line;
+    bool proven = false;
+    std::string note;
+    friend bool operator==(const QueenLot&, const QueenLot&) = default;
+};
+
+/// A batch that is odd, and does not speak for the rates of losses.
+struct LeftOut {
+    Id<LeftOut> id;
+    std::int32_t version = 1;
+    Id<Batch> batch;
+    std::string reason;
+    friend bool operator==(const LeftOut&, const LeftOut&) = default;
+};
+
 }  // namespace tenthday

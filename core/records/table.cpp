@@ -102,5 +102,16 @@ template class Table<ClimateMonth>;
 template class Table<DroneSighting>;
 template class Table<YardNote>;
 template class Table<MatingStay>;
+template class Table<NucCare>;
+template class Table<MiteWork>;
+template class Table<QueenNote>;
+template class Table<CaughtQueen>;
+template class Table<QueenStay>;
+template class Table<OrderTerms>;
+template class Table<Earmark>;
+template class Table<Delivery>;
+template class Table<PromiseMove>;
+template class Table<QueenLot>;
+template class Table<LeftOut>;
 
 }  // namespace tenthday

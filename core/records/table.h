@@ -24,6 +24,15 @@ inline Uuid ownerOf(const Outcome& r) { return r.batch.uuid; }
 inline Uuid ownerOf(const DroneSighting& r) { return r.yard.uuid; }
 inline Uuid ownerOf(const YardNote& r) { return r.yard.uuid; }
 inline Uuid ownerOf(const MatingStay& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const NucCare& r) { return r.side.uuid; }
+inline Uuid ownerOf(const QueenNote& r) { return r.queen.uuid; }
+inline Uuid ownerOf(const CaughtQueen& r) { return r.batch.uuid; }
+inline Uuid ownerOf(const QueenStay& r) { return r.queen.uuid; }
+inline Uuid ownerOf(const OrderTerms& r) { return r.order.uuid; }
+inline Uuid ownerOf(const Earmark& r) { return r.order.uuid; }
+inline Uuid ownerOf(const Delivery& r) { return r.order.uuid; }
+inline Uuid ownerOf(const PromiseMove& r) { return r.order.uuid; }
+inline Uuid ownerOf(const LeftOut& r) { return r.batch.uuid; }
 
 template <class Row>
 concept Grouped = requires(const Row& row) {

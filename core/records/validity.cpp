@@ -152,6 +152,41 @@ void checkOwn(const MatingStay& r, Complaint& c) {
     c.unless(r.from <= r.until, "until_day", "ends before it begins");
 }
 
+void checkOwn(const NucCare& r, Complaint& c) {
+    c.unless(within(r.beesMl, BeesMl{0}, BeesMl{20000}), "bees_ml", "0 to 20000 is needed");
+    c.unless(within(r.broodFrames, Frames{0}, Frames{20}), "brood_frames", "0 to 20 is needed");
+}
+void checkOwn(const MiteWork& r, Complaint& c) {
+    c.unless(r.side.has_value() != r.builder.has_value(), "builder",
+             "either a nuc or a builder is needed");
+    c.unless(!r.what.empty(), "what", "what was done is needed");
+}
+void checkOwn(const OrderTerms& r, Complaint& c) {
+    const bool good = std::all_of(r.shipDays.begin(), r.shipDays.end(),
+                                  [](char day) { return day >= '1' && day <= '7'; }) &&
+                      std::adjacent_find(r.shipDays.begin(), r.shipDays.end(),
+                                         std::greater_equal<>()) == r.shipDays.end();
+    c.unless(good, "ship_days", "weekdays are needed, 1 for Monday to 7, rising: " + r.shipDays);
+}
+void checkOwn(const Earmark& r, Complaint& c) {
+    c.unless(between(r.count, 1, 9999), "count", "1 to 9999 is needed");
+}
+void checkOwn(const Delivery& r, Complaint& c) {
+    c.unless(between(r.count, 1, 9999), "count", "1 to 9999 is needed");
+    c.unless(between(r.failed, 0, r.count), "failed", "0 to the count delivered is needed");
+    c.unless((r.failed > 0) == (r.why != DeliveryLoss::None), "why",
+             "a reason is needed when, and only when, queens have to be replaced");
+}
+void checkOwn(const PromiseMove& r, Complaint& c) {
+    c.unless(r.dueBefore != r.dueAfter, "due_after", "is the same day");
+}
+void checkOwn(const QueenLot& r, Complaint& c) {
+    c.unless(between(r.count, 1, 9999), "count", "1 to 9999 is needed");
+}
+void checkOwn(const LeftOut& r, Complaint& c) {
+    c.unless(!r.reason.empty(), "reason", "a reason is needed");
+}
+
 template <class Member>
 void checkMember(const Member&, std::string_view, Complaint&) {}
 void checkMember(const Day& day, std::string_view column, Complaint& c) {
@@ -250,6 +285,17 @@ template Result<void> checkRow(const ClimateMonth&);
 template Result<void> checkRow(const DroneSighting&);
 template Result<void> checkRow(const YardNote&);
 template Result<void> checkRow(const MatingStay&);
+template Result<void> checkRow(const NucCare&);
+template Result<void> checkRow(const MiteWork&);
+template Result<void> checkRow(const QueenNote&);
+template Result<void> checkRow(const CaughtQueen&);
+template Result<void> checkRow(const QueenStay&);
+template Result<void> checkRow(const OrderTerms&);
+template Result<void> checkRow(const Earmark&);
+template Result<void> checkRow(const Delivery&);
+template Result<void> checkRow(const PromiseMove&);
+template Result<void> checkRow(const QueenLot&);
+template Result<void> checkRow(const LeftOut&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;

@@ -36,6 +36,8 @@ std::optional<Event> eventOf(const Task& task, const BatchTimeline& timeline) {
             return Event::DueToFly;
         case TaskRule::FromStation:
             return Event::FirstEggs;
+        case TaskRule::CageQueens:
+        case TaskRule::Deliver:
         case TaskRule::DroneComb:
         case TaskRule::FirstWildLook:
         case TaskRule::SecondWildLook:

@@ -279,6 +279,8 @@ private:
                 task.shut =
                     shutHours(snapshot_, nucs_, mating_, *task.yard, task.day, Opens::Builder);
                 break;
+            case TaskRule::CageQueens:
+            case TaskRule::Deliver:
             case TaskRule::ToStation:
             case TaskRule::FromStation:
             case TaskRule::Inseminate:

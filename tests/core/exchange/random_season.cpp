@@ -84,7 +84,8 @@ private:
         }
         for (int i = number(0, 3); i > 0; --i) {
             const Day due = day();
-            add(Order{id<Order>(),
+            orders_.push_back(id<Order>());
+            add(Order{orders_.back(),
                       1,
                       label(),
                       token<OrderKind>(),
@@ -97,6 +98,9 @@ private:
                       number(0, 999),
                       note()});
         }
+        for (const auto order : orders_) makeOrder(order);
+        for (int i = number(0, 2); i > 0; --i)
+            add(QueenLot{id<QueenLot>(), 1, day(), number(1, 50), {}, chance(), note()});
         Day date = kStart;
         for (int i = number(0, 9); i > 0; --i) {
             date += Days{number(1, 5)};
@@ -121,6 +125,28 @@ private:
         for (int i = number(0, 3); i > 0; --i)
             add(TaskDone{id<TaskDone>(), 1, token<TaskRule>(), toText(id<Batch>().uuid),
                          chance() ? toText(oneOf(yards_).uuid) : "", number(0, 9), day()});
+    }
+
+    void makeOrder(Id<Order> order) {
+        static const std::vector<std::string> kDays{"", "1", "1234", "57"};
+        if (chance())
+            add(OrderTerms{id<OrderTerms>(), 1, order, token<OrderStanding>(),
+                           token<OrderPurpose>(), oneOf(kDays)});
+        for (int i = number(0, 2); i > 0; --i) {
+            const int failed = number(0, 3);
+            add(Delivery{id<Delivery>(),
+                         1,
+                         order,
+                         day(),
+                         number(3, 9),
+                         {},
+                         maybe(oneOf(yards_)),
+                         failed,
+                         failed > 0 ? DeliveryLoss::DroneLayer : DeliveryLoss::None,
+                         note()});
+        }
+        if (chance())
+            add(PromiseMove{id<PromiseMove>(), 1, order, day(), day(0, 90), day(91, 180), note()});
     }
 
     void makeMethods() {
@@ -153,6 +179,14 @@ private:
                 add(Stocking{id<Stocking>(), 1, side.id, dayIn(side), hour(),
                              maybe(BeesMl{number(0, 20000)}), maybe(Frames{number(0, 20)}),
                              chance(), note(), note()});
+        for (const auto& side : sides_) {
+            if (number(0, 3) == 0)
+                add(NucCare{id<NucCare>(), 1, side.id, dayIn(side), hour(), token<NucCareKind>(),
+                            maybe(BeesMl{number(0, 20000)}), maybe(Frames{number(0, 20)}), chance(),
+                            note(), note()});
+            if (number(0, 3) == 0)
+                add(MiteWork{id<MiteWork>(), 1, side.id, {}, dayIn(side), label(), note()});
+        }
     }
     Day dayIn(const Side& side) {
         return side.from + Days{number(0, static_cast<int>((side.until - side.from).count()))};
@@ -209,6 +243,8 @@ private:
                            maybe(BeesMl{number(0, 9000)}), maybe(Frames{number(0, 9)}), note(),
                            chance()});
             if (chance())
+                add(MiteWork{id<MiteWork>(), 1, {}, builders_.back(), day(), label(), note()});
+            if (chance())
                 add(BuilderNote{id<BuilderNote>(), 1, builders_.back(), token<BuilderNoteKind>(),
                                 day(), hour(), chance(), token<BroodAge>(), note(), note()});
         }
@@ -227,6 +263,12 @@ private:
             add(Queen{queens_.back(), 1, label(), maybe(number(2020, 2027)), mother,
                       lines.empty() ? std::nullopt : maybe(oneOf(lines)), maybe(from),
                       maybe(from + Days{number(0, 99)}), note()});
+            if (chance())
+                add(QueenNote{id<QueenNote>(), 1, queens_.back(), day(), token<QueenNoteKind>(),
+                              note()});
+            if (chance())
+                add(QueenStay{id<QueenStay>(), 1, queens_.back(), token<QueenPlace>(), day(),
+                              note()});
         }
     }
 
@@ -238,6 +280,15 @@ private:
         add(Batch{batch, 1, label(), token<Start>(), kStart + Days{day0}, hour(), from,
                   from ? std::optional(number(36, 72)) : std::nullopt, method, token<Mating>(),
                   maybe(token<CatchRule>()), note()});
+        if (chance()) add(LeftOut{id<LeftOut>(), 1, batch, label()});
+        if (!orders_.empty() && chance())
+            add(Earmark{id<Earmark>(), 1, oneOf(orders_), batch, number(1, 20)});
+        if (!queens_.empty()) {  // each was caught once
+            if (chance())
+                add(CaughtQueen{
+                    id<CaughtQueen>(), 1, queens_.back(), batch, {}, kStart + Days{day0 + 30}});
+            queens_.pop_back();
+        }
         const int bars = number(0, 3);
         for (int bar = 1; bar <= bars; ++bar) {
             add(BatchBar{id<BatchBar>(), 1, batch, bar,
@@ -293,6 +344,7 @@ private:
     ChangeSet changes_;
     std::vector<Id<Yard>> yards_;
     std::vector<Id<Builder>> builders_;
+    std::vector<Id<Order>> orders_;
     std::vector<Id<Queen>> queens_;
     std::vector<std::pair<Id<Method>, int>> methods_;
     std::vector<Side> sides_;

@@ -19,12 +19,15 @@ public:
     /// Queens in hand by a day that serve any order for queens, over all possible seasons; all
     /// since the season began, those gone to orders among them.
     [[nodiscard]] const CountSpread& queensBy(Day day) { return sums_->overall({}, day); }
-    /// Queens wanted by orders due by a day, of those for queens.
+    /// Queens wanted since the season began: by orders for queens due by a day, those delivered and
+    /// those to be replaced among them, and whatever else was delivered by then.
     [[nodiscard]] std::int32_t owedBy(Day day) const;
     /// Days on which an order for queens is due, rising, each once.
     [[nodiscard]] std::vector<Day> dueDays() const;
     /// The same were all batches caught by this rule.
     [[nodiscard]] SeasonSupply under(CatchRule rule) const;
+    /// The same with one open order more.
+    [[nodiscard]] SeasonSupply with(const Order& order, std::string_view shipDays) const;
 
     [[nodiscard]] const Snapshot& snapshot() const { return *snapshot_; }
 

@@ -20,9 +20,7 @@ struct Delivered {
     /// Delivered, and no word that it failed.
     [[nodiscard]] std::int32_t good() const { return count - failed; }
     /// Still owed of an order for so many.
-    [[nodiscard]] std::int32_t restOf(const Order& order) const {
-        return order.count > good() ? order.count - good() : 0;
-    }
+    [[nodiscard]] std::int32_t restOf(const Order& order) const;
 };
 [[nodiscard]] Delivered deliveredOf(const Snapshot& snapshot, Id<Order> order);
 

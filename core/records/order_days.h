@@ -41,6 +41,8 @@ struct OrderDays {
 
 /// The day on which an order has to be whole: the day it is caged where it has weekdays, so that
 /// days off count; else its due day, and so too where there is no day on which it can go.
-[[nodiscard]] Day wholeOn(const Snapshot& snapshot, const Order& order);
+/// @param days  of the order with these weekdays
+[[nodiscard]] Day wholeOn(const Order& order, std::string_view shipDays,
+                          const std::optional<OrderDays>& days);
 
 }  // namespace tenthday

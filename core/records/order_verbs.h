@@ -48,7 +48,8 @@ struct DeliveryWords {
     std::string note;
 };
 
-/// Refused where the order is not open, the day is ahead of today, or more goes out than is owed.
+/// Earmarks of that batch are used up by it, all of them once the order is delivered. Refused where
+/// the order is not open, the day is ahead of today, or more goes out than is owed.
 [[nodiscard]] Result<ChangeSet> deliver(const Snapshot& snapshot, const DeliveryWords& words,
                                         Id<Delivery> fresh);
 
@@ -59,10 +60,10 @@ struct DeliveryWords {
 
 [[nodiscard]] Result<ChangeSet> deleteDelivery(const Snapshot& snapshot, Id<Delivery> delivery);
 
-/// Means so many queens of a batch for an order; 0 takes the earmark away. Empty when nothing
-/// changes. Refused for cells and virgins (they are of the batch of their day), for an order that
-/// is not open, for more than is owed or than the batch has grafts, and where the batch has no bar
-/// of the line that is wanted.
+/// Means so many queens of a batch, of those still owed, for an order; 0 takes the earmark away.
+/// Empty when nothing changes. Refused for cells and virgins (they are of the batch of their day),
+/// for an order that is not open, for more than is owed or than the batch has grafts, and where the
+/// batch has no bar of the line that is wanted.
 /// @param fresh  id of the row, should it be a new one
 [[nodiscard]] Result<ChangeSet> earmark(const Snapshot& snapshot, Id<Order> order, Id<Batch> batch,
                                         std::int32_t count, Id<Earmark> fresh);

@@ -4,7 +4,6 @@
 #include <span>
 #include <vector>
 
-#include "records/order_days.h"
 #include "supply/order_needs.h"
 #include "supply/queen_sums.h"
 
@@ -45,9 +44,12 @@ struct OrderOutlook {
 
 /// How an order stands when so many in all have to be there.
 /// @param supply  what it can be filled from, over all seasons
-/// @param before  of this, what orders filled earlier want
-[[nodiscard]] OrderOutlook orderOutlook(const Ptr<Order>& order, const CountSpread& supply,
+/// @param before  of this, what went out and what orders filled earlier want
+[[nodiscard]] OrderOutlook orderOutlook(const OrderNeed& need, const CountSpread& supply,
                                         std::int32_t before);
+
+/// Chances are sums of many: one that only rounding keeps below its mark is as good as it.
+inline constexpr double kRounding = 1e-9;
 
 /// Orders for queens, of those in `book`. Rules:
 ///

@@ -43,11 +43,12 @@ struct PromiseAsk {
 /// nothing in the season and its last queens.
 [[nodiscard]] std::optional<Day> firstPromise(SeasonSupply& supply, std::int32_t queens,
                                               double level);
-/// First day, from today on, on which all that is asked for can go whole, with its chance and
-/// without making any order that is met less than that. With weekdays, queens must be there the day
-/// before, on which they are caged; days off count. Between days it is sought by halves: where a
-/// later day is the worse one (an order due just before it), a first one may be passed over, but
-/// the day given always holds.
+/// First day, from today on, on which all that is asked for can go whole, with its chance and so
+/// that no order that is met ceases to be. With weekdays, queens must be there the day before, on
+/// which they are caged; days off count. For queens of any line there is none while an order due
+/// later is short. Ripe cells go on a day on which cells are ripe. Queens of
+/// one line, or proven ones, are sought by halving the days: should a later day be the worse one
+/// (orders due in between), an earlier good one may be passed over; the day given always holds.
 [[nodiscard]] std::optional<Day> firstPromise(SeasonSupply& supply, const PromiseAsk& ask);
 
 /// By catch rule, in the order of CatchRule: what each costs.

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "supply/order_needs.h"
+
 namespace tenthday {
 
 KnownQueens QueenPart::knownOn(Day day) const {
@@ -48,6 +50,22 @@ CountSpread matedOf(const RaisedPart& part, const TakenCells& taken) {
         static_cast<std::int32_t>(std::lround(part.elsewhere.kept * part.emergedShare()));
     const auto virgins = part.emerged(cells).without(std::max(taken.virgins - kept, 0));
     return passed(virgins, part.rates[LossStage::Mated]);
+}
+
+std::vector<QueenPart> boughtQueens(const Snapshot& snapshot) {
+    const auto none = std::make_shared<const EggDays>(eggsOn(kLastDay));
+    std::vector<QueenPart> parts;
+    for (const auto& lot : snapshot.all<QueenLot>()) {
+        if (!isOfSeason(snapshot, lot->day, kLeadIn)) continue;
+        QueenPart part;
+        part.line = lot->line;
+        part.isProven = lot->proven;
+        part.from = lot->day;
+        part.eggs = none;
+        part.known.push_back({lot->day, 0, lot->count});
+        parts.push_back(std::move(part));
+    }
+    return parts;
 }
 
 QueenMaker::QueenMaker(const Snapshot& snapshot, const MatingTable& mating)

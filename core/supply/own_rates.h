@@ -14,16 +14,18 @@ struct BatchOutcome {
 
 /// By stage, each with the batches that have an outcome there, in the order of `timelines`. Rules:
 ///
-/// - Accepted: grafts and the take count of bars (or the batch). Bars that stood in a dearth, and
-///   batches of bought cells, say nothing.
-/// - Sealed: from the take count to the count of sealed cells.
-/// - Emerged: of cells that went into nucs, those whose queen was seen out, or lays; all nucs of
-///   the batch that have anything seen.
-/// - Mated: virgins known to be out that met flying weather, and of these, those seen laying. A
-///   round that still waits says nothing. A virgin whose days at risk had fewer flying days than
-///   she needs met none; without weather all met it.
-/// - Judged good: laying queens under a rule by sealed brood that were caught or judged good, of
-///   these and the drone layers.
+/// - Accepted: of the grafts of bars whose graft is recorded, those started by the take count. Bars
+///   in a dearth without feed have a rate of their own and say nothing.
+/// - Sealed: of cells started, those counted as sealed.
+/// - Emerged: of nucs looked at before her first flights, those in which the virgin was seen.
+/// - Mated: of virgins that met flying weather, those seen laying. Those that were never seen are
+///   reckoned: of nucs found without a queen, the share that had one by the facts. A virgin met
+///   none where all days on which she could have flown are known to be without flying. One that is
+///   still waited for says nothing.
+/// - Judged good: of queens seen laying that wait for their brood, those judged good or caught; the
+///   others were lost or laid drones.
+///
+/// An odd batch (LeftOut) is named with its reason.
 [[nodiscard]] PerStage<std::vector<BatchOutcome>> ownOutcomes(const Snapshot& snapshot,
                                                               const Timelines& timelines,
                                                               const NucOutlook& nucs,
@@ -48,5 +50,8 @@ inline constexpr std::int32_t kBatchesToSpeak = 3;
 /// The rates for chances of orders and promises; elsewhere (counts in timelines, tasks, nucs) the
 /// facts stand.
 [[nodiscard]] ChainRates ratesInForce(const Snapshot& snapshot, const OwnRates& rates);
+/// The same, without what is only for show.
+[[nodiscard]] ChainRates ratesInForce(const Snapshot& snapshot,
+                                      const PerStage<std::vector<BatchOutcome>>& outcomes);
 
 }  // namespace tenthday

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "supply/own_rates.h"
+
 namespace tenthday {
 
 SeasonSupply::SeasonSupply(const Snapshot& snapshot, const Timelines& timelines,
@@ -10,7 +12,8 @@ SeasonSupply::SeasonSupply(const Snapshot& snapshot, const Timelines& timelines,
     : snapshot_(&snapshot),
       maker_(std::make_shared<QueenMaker>(snapshot, mating)),
       book_(orderBookOf(snapshot)),
-      parts_(raisedParts(snapshot, timelines, nucs)),
+      parts_(raisedParts(snapshot, timelines, nucs,
+                         ratesInForce(snapshot, ownOutcomes(snapshot, timelines, nucs, mating)))),
       cells_(cellOrders(book_, parts_)) {
     makeStock();
 }

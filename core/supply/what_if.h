@@ -41,12 +41,15 @@ struct WhatIfAnswer {
     /// Queens expected in hand by the end of the season and its last queens, since it began.
     double queensBefore = 0;
     double queensAfter = 0;
-    /// Cold days were asked about, and no weather is known: then nothing hangs on them.
+    /// Cold days were asked about, and no past year or climate is known: first eggs come at a fixed
+    /// figure then, and nothing hangs on the weather of some days.
     bool coldUnknown = false;
 };
 
-/// The snapshot as it would be. Refused where the builder is unknown, no nuc is there to be robbed,
-/// or the take is no share.
+/// The snapshot as it would be; its new rows are never kept. Cells in a builder that is lost come
+/// to nothing, and no other builder takes them; a nuc that is robbed out stands nowhere from that
+/// day on, and cells planned for it look for another. Refused where the builder is unknown, fewer
+/// nucs with bees stand there on the day, or the take is no share.
 /// @param nucs  of the snapshot as it is
 [[nodiscard]] Result<Snapshot> snapshotIf(const Snapshot& snapshot, const Timelines& timelines,
                                           const NucOutlook& nucs, const WhatIf& what);

@@ -4,9 +4,9 @@
 
 namespace tenthday {
 
-/// For each open order of the season shown. Both are named by the order's id, may be done earlier
-/// and must be done by its due day; done when deliveries cover the count. Queens are caged the day
-/// before they go; cells, virgins and queens for oneself are not caged.
+/// For each open order of the season shown, named by its id: deliver what is owed on the last day
+/// on which it can go, at the latest on its due day; queens for others are caged the day before.
+/// Done when deliveries cover the count.
 [[nodiscard]] std::vector<Task> orderTasks(const Snapshot& snapshot);
 
 }  // namespace tenthday

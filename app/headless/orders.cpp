@@ -4,12 +4,14 @@
 namespace tenthday {
 namespace {
 
-/// "701 6.2; 702 3.8": the batches with what is expected of each.
+/// "701 6.2; 702 3.8": the batches with what is expected of each; "bought" for queens bought in.
 std::string batchesOf(const Outlook& outlook, const OrderOutlook& order) {
     std::string text;
-    for (const auto& fill : order.fills)
-        text += (text.empty() ? "" : "; ") + outlook.find(fill.batch)->batch->label + " " +
-                decimal(fill.count, 1).text;
+    for (const auto& fill : order.fills) {
+        const auto from =
+            fill.batch.isNone() ? std::string("bought") : outlook.find(fill.batch)->batch->label;
+        text += (text.empty() ? "" : "; ") + from + " " + decimal(fill.count, 1).text;
+    }
     return text;
 }
 

@@ -54,6 +54,8 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& dronesVerb();
 [[nodiscard]] const HeadlessVerb& promiseVerb();
 [[nodiscard]] const HeadlessVerb& ordersVerb();
+[[nodiscard]] const HeadlessVerb& whatIfVerb();
+[[nodiscard]] const HeadlessVerb& ratesVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
 [[nodiscard]] const HeadlessVerb& pictureVerb();
 [[nodiscard]] const HeadlessVerb& tasksVerb();

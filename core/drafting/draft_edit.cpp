@@ -144,6 +144,10 @@ Result<Snapshot> withDraft(const Snapshot& snapshot, const BatchDraft& draft,
 Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {
     const auto batch = snapshot.find(id);
     if (!batch) return Error{"batch: there is none with this id"};
+    for (const auto& delivery : snapshot.all<Delivery>())
+        if (delivery->fromBatch == id)
+            return Error{"batch " + batch->label +
+                         ": queens of it were delivered; it stays, as they came from it"};
     ChangeSet changes{Verb::DeleteBatch, batch->label, {}, {}};
     const auto eraseAll = [&](const auto& rows) {
         for (const auto& row : rows) changes.erase(row);

@@ -55,18 +55,40 @@ RatePrior priorOf(const Facts& facts, LossStage stage) {
     return prior;
 }
 
+namespace {
+
+std::vector<StageCount> counting(std::span<const OwnOutcome> outcomes) {
+    std::vector<StageCount> counted;
+    for (const auto& outcome : outcomes)
+        if (outcome.leftOut.empty() && canBe(outcome.count)) counted.push_back(outcome.count);
+    return counted;
+}
+
+}  // namespace
+
+std::int32_t batchesThatCount(std::span<const OwnOutcome> outcomes) {
+    return static_cast<std::int32_t>(counting(outcomes).size());
+}
+
+StageRate fittedRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes) {
+    const auto counted = counting(outcomes);
+    if (counted.empty()) return {prior.rate, prior.spread};
+    const auto now =
+        beliefAfter(betaOf(prior), logNormalGrid(prior.spread, prior.spreadLogSd, kForMeans),
+                    OutcomeTally(counted), kForMeans);
+    return {now.rate.mean(), now.spread.mean()};
+}
+
 RateFit fitRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes) {
     RateFit fit;
-    std::vector<StageCount> counted;
-    for (const auto& outcome : outcomes) {
-        if (!outcome.leftOut.empty()) {
-            ++fit.leftOut;
-        } else if (canBe(outcome.count)) {
-            counted.push_back(outcome.count);
-            fit.record.tried += outcome.count.tried;
-            fit.record.passed += outcome.count.passed;
-        }
+    const auto counted = counting(outcomes);
+    for (const auto& count : counted) {
+        fit.record.tried += count.tried;
+        fit.record.passed += count.passed;
     }
+    fit.leftOut = static_cast<std::int32_t>(
+        std::count_if(outcomes.begin(), outcomes.end(),
+                      [](const auto& outcome) { return !outcome.leftOut.empty(); }));
     fit.batches = static_cast<std::int32_t>(counted.size());
     const auto shape = betaOf(prior);
     const auto spreads = logNormalGrid(prior.spread, prior.spreadLogSd);

@@ -66,4 +66,10 @@ struct RateFit {
 /// cannot be (none tried, more passed than tried) do not count.
 [[nodiscard]] RateFit fitRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes);
 
+/// RateFit::use() of that, on a coarser grid and without what is only for show: within 0.002 of it.
+[[nodiscard]] StageRate fittedRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes);
+
+/// Outcomes that count: not left out, and such as can be.
+[[nodiscard]] std::int32_t batchesThatCount(std::span<const OwnOutcome> outcomes);
+
 }  // namespace tenthday

@@ -1,13 +1,40 @@
 #include "outlook/supply_of.h"
 
 namespace tenthday {
+namespace {
 
-SeasonSupply supplyOf(const Outlook& outlook) {
+Timelines timelinesOf(const Outlook& outlook) {
     Timelines timelines;
     timelines.reserve(outlook.batches.size());
     for (const auto& batch : outlook.batches)
         timelines.emplace_back(batch->batch->id, &batch->timeline);
-    return {outlook.snapshot, timelines, outlook.nucs, *outlook.mating};
+    return timelines;
+}
+
+bool knowsWeather(const MatingTable& mating) {
+    return (mating.seasons() && mating.seasons()->size() > 0) || mating.chain();
+}
+
+}  // namespace
+
+SeasonSupply supplyOf(const Outlook& outlook) {
+    return {outlook.snapshot, timelinesOf(outlook), outlook.nucs, *outlook.mating};
+}
+
+OwnRates ownRatesOf(const Outlook& outlook) {
+    return ownRates(outlook.snapshot, timelinesOf(outlook), outlook.nucs, *outlook.mating);
+}
+
+Result<WhatIfAnswer> whatIf(const Outlook& outlook, const WhatIf& what) {
+    const auto supposed = snapshotIf(outlook.snapshot, timelinesOf(outlook), outlook.nucs, what);
+    if (!supposed) return supposed.error();
+    OutlookMemo memo;
+    const auto then = outlookOf(supposed.value(), memo);
+    auto before = supplyOf(outlook);
+    auto after = supplyOf(*then);
+    auto answer = compared(before, after);
+    answer.coldUnknown = what.cold && !knowsWeather(*outlook.mating);
+    return answer;
 }
 
 }  // namespace tenthday

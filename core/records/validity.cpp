@@ -205,11 +205,13 @@ void checkMember(const std::optional<Member>& value, std::string_view column, Co
     if (value) checkMember(*value, column, c);
 }
 
-/// Every reference of a row that came must lead to a row.
+/// Every reference of a row that came must lead to a row. One that stood before may lead to a batch
+/// of another season, which is not read; should its row go, that is refused as it is in use.
 template <class Row>
-void checkReferences(const Snapshot& next, const Row& row, Complaint& c) {
+void checkReferences(const Snapshot& next, const Ptr<Row>& before, const Row& row, Complaint& c) {
     forEachReference(row, [&](const auto& column, const auto& id) {
-        if (id) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
+        const bool stood = before && (*before).*column.member == row.*column.member;
+        if (id && !stood) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
     });
 }
 
@@ -306,7 +308,7 @@ Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
                 Complaint complaint(ColumnsOf<Row>::table);
                 if (c.after) {
                     result = checkRow(*c.after);
-                    checkReferences(next, *c.after, complaint);
+                    checkReferences(next, c.before, *c.after, complaint);
                 } else if (!next.find(c.before->id)) {  // else it came back in the same edit
                     checkUnused(next, c.before->id, complaint);
                 }

@@ -15,23 +15,23 @@ public:
         for (std::size_t i = 0; i < parts.size(); ++i) supply_.push_back(supplyOf(i));
     }
 
-    OrderOutlook fill(const Ptr<Order>& order) {
-        const auto serving = servingParts(*order);
-        std::int32_t before = 0;
+    OrderOutlook fill(const OrderNeed& need) {
+        const auto serving = servingParts(need);
+        std::int32_t before = need.went;
         for (const auto& [count, parts] : earlier_)
             if (overlap(parts, serving)) before += count;
         std::vector<std::size_t> from;
-        auto outlook = orderOutlook(order, CountSpread(0), before);
-        for (const auto& choice : choices(*order, serving)) {
-            auto chosen = orderOutlook(order, sum(choice), before);
+        auto outlook = orderOutlook(need, CountSpread(0), before);
+        for (const auto& choice : choices(*need.order, serving)) {
+            auto chosen = orderOutlook(need, sum(choice), before);
             if (!from.empty() && chosen.chance <= outlook.chance &&
                 chosen.lacking >= outlook.lacking)
                 continue;
             outlook = std::move(chosen);
             from = choice;
         }
-        outlook.fills = take(order->count, from);
-        earlier_.emplace_back(order->count, serving);
+        outlook.fills = take(need, from);
+        earlier_.emplace_back(need.wanted(), serving);
         return outlook;
     }
 
@@ -51,17 +51,22 @@ private:
         return part.emerged(part.ripe.without(gone));
     }
 
-    [[nodiscard]] Parts servingParts(const Order& order) const {
-        const Day first = order.notBefore.value_or(order.due);
-        const Day alive = order.partOk ? first : order.due;
+    [[nodiscard]] Parts servingParts(const OrderNeed& need) const {
+        const auto& order = *need.order;
+        auto days = need.goDays.value_or(std::vector<Day>{});
+        if (!need.goDays)
+            for (Day day = order.notBefore.value_or(order.due); day <= order.due; day += Days{1})
+                days.push_back(day);
+        if (days.empty()) return {};
+        const Day alive = order.partOk ? days.front() : days.back();
         Parts serving;
         for (std::size_t i = 0; i < parts_.size(); ++i) {
             const auto& part = parts_[i];
             if (order.line && part.line != order.line) continue;
             const bool serves =
                 kind_ == OrderKind::RipeCell
-                    ? DayWindow{first, order.due}.contains(part.cellsDay())
-                    : DayWindow{alive - kVirginServes, order.due}.contains(part.outDay());
+                    ? std::binary_search(days.begin(), days.end(), part.cellsDay())
+                    : DayWindow{alive - kVirginServes, days.back()}.contains(part.outDay());
             if (serves && supply_[i].last() > 0) serving.push_back(i);
         }
         std::stable_sort(serving.begin(), serving.end(), [&](auto a, auto b) {
@@ -96,16 +101,19 @@ private:
 
     /// Takes whole cells as far as they are expected; what is wanted beyond that, and may come by
     /// good luck, from the last batch.
-    std::vector<OrderFill> take(std::int32_t count, const Parts& from) {
+    std::vector<OrderFill> take(const OrderNeed& need, const Parts& from) {
         std::vector<OrderFill> fills;
-        std::int32_t left = count;
+        std::int32_t gone = need.went;
+        std::int32_t left = need.wanted();
         for (const auto i : from) {
             auto& taken = kind_ == OrderKind::RipeCell ? taken_[i].cells : taken_[i].virgins;
             const auto there = static_cast<std::int32_t>(std::floor(supply_[i].mean() + kRound));
             const auto share = std::clamp(there - taken, 0, left);
             taken += share;
             left -= share;
-            if (share > 0) fills.push_back({parts_[i].batch, static_cast<double>(share)});
+            const auto went = std::min(gone, share);
+            gone -= went;
+            if (share > went) fills.push_back({parts_[i].batch, static_cast<double>(share - went)});
             if (i == from.back()) taken += left;
         }
         return fills;
@@ -122,16 +130,22 @@ private:
 
 }  // namespace
 
-CellOrders cellOrders(std::span<const Ptr<Order>> orders, std::span<const RaisedPart> parts) {
+CellOrders cellOrders(const OrderBook& book, std::span<const RaisedPart> parts) {
     CellOrders made;
     made.taken.resize(parts.size());
     // Cells before virgins: they leave their batch earlier, whatever the order.
     for (const auto kind : {OrderKind::RipeCell, OrderKind::Virgin}) {
         Filler filler(parts, kind, made.taken);
-        for (const auto& order : orders)
-            if (order->kind == kind) made.orders.push_back(filler.fill(order));
+        for (const auto& need : book.needs)
+            if (need.order->kind == kind) made.orders.push_back(filler.fill(need));
     }
     return made;
+}
+
+CellOrders cellOrders(std::span<const Ptr<Order>> orders, std::span<const RaisedPart> parts) {
+    OrderBook book;
+    for (const auto& order : orders) book.needs.push_back(bareNeed(order));
+    return cellOrders(book, parts);
 }
 
 }  // namespace tenthday

@@ -3,13 +3,10 @@
 #include <algorithm>
 #include <numeric>
 
-#include "base/natural_order.h"
+#include "supply/hands.h"
 
 namespace tenthday {
 namespace {
-
-/// Chances are sums of many: one that only rounding keeps below its mark is as good as it.
-constexpr double kRounding = 1e-9;
 
 double sureOf(const Order& order) { return order.sure.value / 1000.0; }
 
@@ -18,35 +15,26 @@ OrderState stateOf(double chance, const Order& order) {
     return chance >= 0.5 ? OrderState::AtRisk : OrderState::Short;
 }
 
-bool isOfSeason(const Snapshot& snapshot, Day due) {
-    const auto season = snapshot.season();
-    if (season.contains(due)) return true;
-    if (due < season.first || due > season.last + kLeadIn) return false;
-    const auto& all = snapshot.all<Season>();
-    return std::none_of(all.begin(), all.end(), [&](const auto& other) {
-        return other->from <= due && due <= other->until;
-    });
-}
-
-/// How an order that only some queens will do for stands.
-class NarrowOrder {
+/// How an order stands of which the seasons are looked at one by one: only some queens will do for
+/// it, or something is earmarked.
+class ApartOrder {
 public:
-    /// @param own  wanted of these queens, by it and those before it
+    /// @param fit  wanted of the queens that fit, by it and those before it
     /// @param all  wanted of all queens
-    NarrowOrder(std::vector<QueenSums::Apart> seasons, std::int32_t own, std::int32_t all)
-        : seasons_(std::move(seasons)), own_(own), all_(all) {}
+    ApartOrder(std::vector<QueenSums::Apart> seasons, const OrderNeed& need, bool isAny,
+               std::int32_t fit, std::int32_t all)
+        : seasons_(std::move(seasons)), need_(need), isAny_(isAny), fit_(fit), all_(all) {}
 
     /// Chance that all is there but so many.
     [[nodiscard]] double chance(std::int32_t lacking) const {
         double sum = 0;
-        for (const auto& season : seasons_)
-            sum += season.weight * both(season, own_ - lacking, all_ - lacking);
+        for (const auto& season : seasons_) sum += season.weight * chanceIn(season, lacking);
         return std::min(sum, 1.0);
     }
-    /// The least lacking with this chance, of `count`.
-    [[nodiscard]] std::int32_t lackingAt(double sure, std::int32_t count) const {
+    /// The least lacking with this chance.
+    [[nodiscard]] std::int32_t lackingAt(double sure) const {
         std::int32_t tooFew = -1;
-        std::int32_t enough = count;
+        std::int32_t enough = need_.rest - meantAt(sure);
         while (enough - tooFew > 1) {
             const auto middle = (tooFew + enough) / 2;
             (chance(middle) < sure - kRounding ? tooFew : enough) = middle;
@@ -55,6 +43,26 @@ public:
     }
 
 private:
+    [[nodiscard]] double chanceIn(const QueenSums::Apart& season, std::int32_t lacking) const {
+        const double inTurn = isAny_ ? season.fit.atLeast(all_ - lacking)
+                                     : both(season, fit_ - lacking, all_ - lacking);
+        if (need_.earmarks.empty() || need_.earmarked() < need_.rest) return inTurn;
+        // All of it is meant for it: whole in its turn, or because its batches gave their parts.
+        const double meant = season.own.atLeast(need_.rest);
+        if (!isAny_) return std::max(meant, inTurn);
+        return meant + inTurn - meant * season.fitIfOwn.atLeast(all_ - lacking);
+    }
+    /// What it has with this chance of what is meant for it, whoever is short.
+    [[nodiscard]] std::int32_t meantAt(double sure) const {
+        if (need_.earmarks.empty()) return 0;
+        std::vector<double> weights;
+        std::vector<CountSpread> spreads;
+        for (const auto& season : seasons_) {
+            weights.push_back(season.weight);
+            spreads.push_back(season.own);
+        }
+        return std::min(mixture(weights, spreads).reachedWith(sure), need_.rest);
+    }
     /// Enough that fit, and enough in all.
     static double both(const QueenSums::Apart& season, std::int32_t own, std::int32_t all) {
         const auto& fit = season.fit;
@@ -69,121 +77,105 @@ private:
     }
 
     std::vector<QueenSums::Apart> seasons_;
-    std::int32_t own_;
+    const OrderNeed& need_;
+    bool isAny_;
+    std::int32_t fit_;
     std::int32_t all_;
 };
 
-/// Hands the queens that are expected out to orders, in the order of filling.
-class Hands {
+/// Fills the orders for queens of one book.
+class Filling {
 public:
-    Hands(const QueenStock& stock, std::span<const Ptr<Order>> orders)
-        : stock_(stock), given_(stock.parts.size()), order_(stock.parts.size()) {
-        std::vector<int> claims(stock.parts.size());
-        for (const auto& order : orders) {
-            const auto want = wantOf(*order);
-            if (want.isAny() || !isForQueens(order->kind)) continue;
-            for (std::size_t i = 0; i < claims.size(); ++i)
-                if (want.takes(stock.parts[i])) claims[i] = 1;
-        }
-        std::iota(order_.begin(), order_.end(), std::size_t{0});
-        std::stable_sort(order_.begin(), order_.end(), [&](auto a, auto b) {
-            if (claims[a] != claims[b]) return claims[a] < claims[b];
-            return stock.parts[a].lastDay() < stock.parts[b].lastDay();
-        });
-    }
+    Filling(const OrderBook& book, const QueenStock& stock, QueenSums& sums)
+        : book_(book), stock_(stock), sums_(sums), hands_(book, stock) {}
 
-    std::vector<OrderFill> fill(const Order& order) {
-        const auto want = wantOf(order);
-        std::vector<OrderFill> fills;
-        double left = order.count;
-        for (const auto i : order_) {
-            if (left <= 0) break;
-            const auto& part = stock_.parts[i];
-            if (!want.takes(part)) continue;
-            const double share = std::min(expected(part, order.due) - given_[i], left);
-            if (share <= kLeast) continue;
-            given_[i] += share;
-            left -= share;
-            const auto same = std::find_if(fills.begin(), fills.end(), [&](const auto& fill) {
-                return fill.batch == part.batch;
-            });
-            if (same == fills.end())
-                fills.push_back({part.batch, share});
-            else
-                same->count += share;
+    std::vector<OrderOutlook> run() {
+        std::vector<OrderOutlook> outlooks;
+        for (std::size_t i = 0; i < book_.needs.size(); ++i) {
+            const auto& need = book_.needs[i];
+            if (!isForQueens(need.order->kind)) continue;
+            outlooks.push_back(stand(i));
+            outlooks.back().fills = hands_.fill(need);
+            owed_ += need.rest;
         }
-        return fills;
+        return outlooks;
     }
 
 private:
-    static constexpr double kLeast = 1e-6;
-
-    [[nodiscard]] double expected(const QueenPart& part, Day day) const {
-        if (part.isCertainOn(day)) return part.knownOn(day).certain;
-        double share = 0;
-        const auto rows = part.eggs->rows();
-        for (std::size_t row = 0; row < rows; ++row) share += part.shareOn(day, row);
-        return part.meanCaught(share / static_cast<double>(rows), day);
+    OrderOutlook stand(std::size_t place) {
+        const auto& need = book_.needs[place];
+        const auto want = wantOf(*need.order);
+        const auto before = goneBy(book_, need, {}) + owed_;
+        auto outlook = orderOutlook(need, sums_.overall({}, need.wholeOn), before);
+        if (need.rest == 0) return outlook;
+        const auto claims = claimsAt(book_, place, true, need.wholeOn);
+        if (want.isAny() && claims.empty()) return outlook;
+        const ApartOrder apart(sums_.apart(want, need.wholeOn, claims), need, want.isAny(),
+                               fitting(place, want), before + need.rest);
+        outlook.chance = apart.chance(0);
+        outlook.state = stateOf(outlook.chance, *need.order);
+        outlook.lacking =
+            outlook.state == OrderState::Met ? 0 : apart.lackingAt(sureOf(*need.order));
+        return outlook;
     }
 
+    /// Wanted of the queens that fit: gone, by orders before it that take no others, and by itself.
+    [[nodiscard]] std::int32_t fitting(std::size_t place, const QueenWant& want) const {
+        const auto& need = book_.needs[place];
+        auto sum = goneBy(book_, need, [&](const QueensGone& gone) { return fits(gone, want); });
+        for (std::size_t i = 0; i <= place; ++i) {
+            const auto& other = *book_.needs[i].order;
+            if (isForQueens(other.kind) && want.includes(wantOf(other))) sum += book_.needs[i].rest;
+        }
+        return sum;
+    }
+    /// Queens that went out were such: the order took no others, or their batch has them.
+    [[nodiscard]] bool fits(const QueensGone& gone, const QueenWant& want) const {
+        if (want.includes({gone.line, gone.proven})) return true;
+        return gone.batch &&
+               std::any_of(stock_.parts.begin(), stock_.parts.end(), [&](const auto& part) {
+                   return part.batch == *gone.batch && want.takes(part);
+               });
+    }
+
+    const OrderBook& book_;
     const QueenStock& stock_;
-    std::vector<double> given_;
-    std::vector<std::size_t> order_;  ///< parts, those nobody asks for by line or proof first
+    QueenSums& sums_;
+    Hands hands_;
+    std::int32_t owed_ = 0;  ///< by orders filled before
 };
 
 }  // namespace
 
-std::vector<Ptr<Order>> ordersOf(const Snapshot& snapshot) {
-    std::vector<Ptr<Order>> orders;
-    for (const auto& order : snapshot.all<Order>())
-        if (isOfSeason(snapshot, order->due)) orders.push_back(order);
-    std::sort(orders.begin(), orders.end(), [](const auto& a, const auto& b) {
-        if (a->due != b->due) return a->due < b->due;
-        if (a->weight != b->weight) return a->weight > b->weight;
-        return a->label != b->label ? naturalLess(a->label, b->label) : a->id < b->id;
-    });
-    return orders;
-}
-
 QueenWant wantOf(const Order& order) { return {order.line, order.kind == OrderKind::Proven}; }
 
-OrderOutlook orderOutlook(const Ptr<Order>& order, const CountSpread& supply, std::int32_t before) {
+OrderOutlook orderOutlook(const OrderNeed& need, const CountSpread& supply, std::int32_t before) {
     OrderOutlook outlook;
-    outlook.order = order;
-    outlook.owedDue = before + order->count;
-    outlook.chance = supply.atLeast(outlook.owedDue);
-    outlook.state = stateOf(outlook.chance, *order);
+    outlook.order = need.order;
+    outlook.delivered = need.delivered;
+    outlook.rest = need.rest;
+    outlook.earmarked = need.earmarked();
+    outlook.wholeOn = need.wholeOn;
+    outlook.days = need.days;
+    outlook.owedDue = before + need.rest;
+    outlook.chance = need.rest == 0 ? 1 : supply.atLeast(outlook.owedDue);
+    outlook.state = stateOf(outlook.chance, *need.order);
     if (outlook.state != OrderState::Met)
         outlook.lacking =
-            std::clamp(outlook.owedDue - supply.reachedWith(sureOf(*order)), 0, order->count);
+            std::clamp(outlook.owedDue - supply.reachedWith(sureOf(*need.order)), 0, need.rest);
     return outlook;
+}
+
+std::vector<OrderOutlook> queenOrders(const OrderBook& book, const QueenStock& stock,
+                                      QueenSums& sums) {
+    return Filling(book, stock, sums).run();
 }
 
 std::vector<OrderOutlook> queenOrders(std::span<const Ptr<Order>> orders, const QueenStock& stock,
                                       QueenSums& sums) {
-    std::vector<OrderOutlook> outlooks;
-    Hands hands(stock, orders);
-    std::int32_t before = 0;
-    for (const auto& order : orders) {
-        if (!isForQueens(order->kind)) continue;
-        const auto want = wantOf(*order);
-        auto outlook = orderOutlook(order, sums.overall({}, order->due), before);
-        before += order->count;
-        if (!want.isAny()) {
-            std::int32_t own = order->count;
-            for (const auto& other : outlooks)
-                if (want.includes(wantOf(*other.order))) own += other.order->count;
-            const NarrowOrder narrow(sums.apart(want, order->due), own, before);
-            outlook.chance = narrow.chance(0);
-            outlook.state = stateOf(outlook.chance, *order);
-            outlook.lacking = outlook.state == OrderState::Met
-                                  ? 0
-                                  : narrow.lackingAt(sureOf(*order), order->count);
-        }
-        outlook.fills = hands.fill(*order);
-        outlooks.push_back(std::move(outlook));
-    }
-    return outlooks;
+    OrderBook book;
+    for (const auto& order : orders) book.needs.push_back(bareNeed(order));
+    return queenOrders(book, stock, sums);
 }
 
 }  // namespace tenthday

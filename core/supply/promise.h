@@ -28,13 +28,42 @@ struct PromiseWeek {
 /// @param level  0..1
 [[nodiscard]] std::vector<PromiseWeek> promiseByWeek(SeasonSupply& supply, double level);
 
+/// What somebody would order.
+struct PromiseAsk {
+    OrderKind kind = OrderKind::Mated;
+    std::int32_t count = 1;        ///< >= 1
+    std::optional<Id<Line>> line;  ///< none: any
+    std::string shipDays;          ///< as in OrderTerms
+    double level = kPromiseLevel;  ///< how sure it must be, 0..1
+};
+/// An order as a question: what is still owed of it, at the chance it must have.
+[[nodiscard]] PromiseAsk askOf(const Snapshot& snapshot, const Order& order);
+
 /// First day, from today on, for which so many queens (>= 1) of any line can be promised whole;
 /// nothing in the season and its last queens.
 [[nodiscard]] std::optional<Day> firstPromise(SeasonSupply& supply, std::int32_t queens,
                                               double level);
+/// First day, from today on, on which all that is asked for can go whole, with its chance and so
+/// that no order that is met ceases to be. With weekdays, queens must be there the day before, on
+/// which they are caged; days off count. For queens of any line there is none while an order due
+/// later is short. Ripe cells go on a day on which cells are ripe. Queens of
+/// one line, or proven ones, are sought by halving the days: should a later day be the worse one
+/// (orders due in between), an earlier good one may be passed over; the day given always holds.
+[[nodiscard]] std::optional<Day> firstPromise(SeasonSupply& supply, const PromiseAsk& ask);
 
-/// The same were all batches caught by one rule, in the order of CatchRule: what each costs.
-[[nodiscard]] std::array<std::optional<Day>, kTokenCount<CatchRule>> firstPromiseByRule(
-    const SeasonSupply& supply, std::int32_t queens, double level);
+/// By catch rule, in the order of CatchRule: what each costs.
+using DayByRule = std::array<std::optional<Day>, kTokenCount<CatchRule>>;
+/// The same were all batches caught by one rule.
+[[nodiscard]] DayByRule firstPromiseByRule(const SeasonSupply& supply, std::int32_t queens,
+                                           double level);
+[[nodiscard]] DayByRule firstPromiseByRule(const SeasonSupply& supply, const PromiseAsk& ask);
+
+/// An order on the waiting list.
+struct WaitingOrder {
+    Ptr<Order> order;
+    std::optional<Day> earliest;  ///< on which it could be promised whole
+};
+/// In the order of filling; each by itself, as if it alone were taken from the list.
+[[nodiscard]] std::vector<WaitingOrder> waitingOrders(SeasonSupply& supply);
 
 }  // namespace tenthday

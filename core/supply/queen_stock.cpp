@@ -3,7 +3,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "supply/order_needs.h"
+
 namespace tenthday {
+
+double QueenPart::meanShareOn(Day day) const {
+    const auto shares = sharesOn(day);
+    const auto rows = eggs->rows();
+    double sum = 0;
+    for (std::size_t row = 0; row < rows; ++row) sum += shares.in(row);
+    return sum / static_cast<double>(rows);
+}
 
 KnownQueens QueenPart::knownOn(Day day) const {
     KnownQueens sum{day, 0, 0};
@@ -48,6 +58,22 @@ CountSpread matedOf(const RaisedPart& part, const TakenCells& taken) {
         static_cast<std::int32_t>(std::lround(part.elsewhere.kept * part.emergedShare()));
     const auto virgins = part.emerged(cells).without(std::max(taken.virgins - kept, 0));
     return passed(virgins, part.rates[LossStage::Mated]);
+}
+
+std::vector<QueenPart> boughtQueens(const Snapshot& snapshot) {
+    const auto none = std::make_shared<const EggDays>(eggsOn(kLastDay));
+    std::vector<QueenPart> parts;
+    for (const auto& lot : snapshot.all<QueenLot>()) {
+        if (!isOfSeason(snapshot, lot->day, kLeadIn)) continue;
+        QueenPart part;
+        part.line = lot->line;
+        part.isProven = lot->proven;
+        part.from = lot->day;
+        part.eggs = none;
+        part.known.push_back({lot->day, 0, lot->count});
+        parts.push_back(std::move(part));
+    }
+    return parts;
 }
 
 QueenMaker::QueenMaker(const Snapshot& snapshot, const MatingTable& mating)

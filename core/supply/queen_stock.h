@@ -13,7 +13,7 @@ namespace tenthday {
 /// The queens of one line of a batch. Under the rule by eggs a queen is caught once she has laid;
 /// under the others once her brood is sealed and she is judged good, so she is proven.
 struct QueenPart {
-    Id<Batch> batch;
+    Id<Batch> batch;  ///< none (isNone()): bought in
     std::optional<Id<Line>> line;
     bool isProven = false;
     Day from;                ///< first day on which queens nobody has seen laying yet can be caught
@@ -27,6 +27,12 @@ struct QueenPart {
     [[nodiscard]] double shareOn(Day day, std::size_t season) const {
         return day < from ? 0 : eggs->by(day - toCatch, season);
     }
+    /// The same of all seasons.
+    [[nodiscard]] EggDays::OnDay sharesOn(Day day) const {
+        return day < from ? EggDays::OnDay() : eggs->on(day - toCatch);
+    }
+    /// Their mean.
+    [[nodiscard]] double meanShareOn(Day day) const;
     /// Queens seen by a day.
     [[nodiscard]] KnownQueens knownOn(Day day) const;
     /// Queens caught by a day of a season with that share.
@@ -58,6 +64,10 @@ struct QueenStock {
     std::size_t seasons = 1;  ///< possible ones, all equally likely
     std::vector<QueenPart> parts;
 };
+
+/// Queens bought in, each lot a part without a batch, sure from its day on: lots of the season or
+/// up to kLeadIn before or after it, where no other season holds their day.
+[[nodiscard]] std::vector<QueenPart> boughtQueens(const Snapshot& snapshot);
 
 /// Makes the queens of parts: eggs by season for each batch, and what a catch rule makes of them.
 class QueenMaker {

@@ -142,12 +142,17 @@ QueenSums::QueenSums(const QueenStock& stock) : stock_(&stock) {
     }
 }
 
-QueenSums::Sum QueenSums::sumOf(const QueenWant& want, bool fits, Day day) const {
+QueenSums::Sum QueenSums::sumOf(const QueenWant& want, bool fits, Day day,
+                                std::span<const BatchClaim> claims) const {
+    const auto isClaimed = [&](const QueenPart& part) {
+        return std::any_of(claims.begin(), claims.end(),
+                           [&](const auto& claim) { return claim.batch == part.batch; });
+    };
     Sum sum;
     std::int32_t certain = 0;
     for (std::size_t i = 0; i < stock_->parts.size(); ++i) {
         const auto& part = stock_->parts[i];
-        if (want.takes(part) != fits) continue;
+        if (want.takes(part) != fits || isClaimed(part)) continue;
         if (part.isCertainOn(day))
             certain += part.knownOn(day).certain;
         else
@@ -209,17 +214,22 @@ CountSpread QueenSums::bulkOverall(const QueenWant& want, const Sum& sum, Day da
     bulk.day = day;
     const auto add = [&](std::size_t i, std::vector<Cumulants>& seasons) {
         const auto seen = parts[i].knownOn(day);
+        const auto shares = parts[i].sharesOn(day);
         for (std::size_t season = 0; season < seasons.size(); ++season)
-            seasons[season] += moments_[i].at(parts[i].shareOn(day, season), seen);
+            seasons[season] += moments_[i].at(shares.in(season), seen);
     };
     for (; bulk.joined < bulk.byEnd.size(); ++bulk.joined) {
         if (parts[bulk.byEnd[bulk.joined]].lastDay() > day) break;
         add(bulk.byEnd[bulk.joined], bulk.seasons);
     }
     auto seasons = bulk.seasons;
-    for (auto i = bulk.joined; i < bulk.byEnd.size(); ++i)
-        if (parts[bulk.byEnd[i]].from <= day || !parts[bulk.byEnd[i]].known.empty())
-            add(bulk.byEnd[i], seasons);
+    for (auto at = bulk.joined; at < bulk.byEnd.size(); ++at) {
+        const auto i = bulk.byEnd[at];
+        if (!parts[i].isCertainOn(day))
+            add(i, seasons);
+        else if (const auto certain = parts[i].knownOn(day).certain; certain > 0)
+            for (auto& season : seasons) season.mean += certain;
+    }
     return sumsTogether(seasons, [&](std::size_t season) {
         return exact(sum, sharesOf(sum.open, day, season), day);
     });
@@ -245,18 +255,54 @@ CountSpread QueenSums::in(const Sum& sum, Day day, std::size_t season) const {
     return sum.certain + spreadOf(total);
 }
 
-std::vector<QueenSums::Apart> QueenSums::apart(const QueenWant& want, Day day) const {
-    const auto fit = sumOf(want, true, day);
-    const auto other = sumOf(want, false, day);
+void QueenSums::addClaimed(const QueenWant& want, Day day, std::size_t season,
+                           const BatchClaim& claim, Apart& apart) const {
+    CountSpread fit;
+    CountSpread other;
+    bool anyFit = false;
+    bool anyOther = false;
+    for (const auto& part : stock_->parts) {
+        if (part.batch != claim.batch) continue;
+        const bool fits = want.takes(part);
+        (fits ? anyFit : anyOther) = true;
+        auto& sum = fits ? fit : other;
+        sum = sum + part.caught(part.isCertainOn(day) ? 0 : part.shareOn(day, season), day);
+    }
+    if (!anyFit) {
+        apart.other = apart.other + claim.serving(other);
+        return;
+    }
+    const auto serving = [&](const CountSpread& queens) {
+        return anyOther ? queens.without(claim.later) : claim.serving(queens);
+    };
+    apart.own = apart.own + claim.ownOf(fit);
+    apart.fitIfOwn = apart.fitIfOwn + serving(claim.ifOwnIsThere(fit));
+    apart.fit = apart.fit + serving(fit);
+    if (anyOther) apart.other = apart.other + other.without(claim.later);
+}
+
+std::vector<QueenSums::Apart> QueenSums::apart(const QueenWant& want, Day day,
+                                               std::span<const BatchClaim> claims) const {
+    const auto fit = sumOf(want, true, day, claims);
+    const auto other = sumOf(want, false, day, claims);
+    auto open = fit.open;
+    open.insert(open.end(), other.open.begin(), other.open.end());
+    for (std::size_t i = 0; i < stock_->parts.size(); ++i)
+        for (const auto& claim : claims)
+            if (claim.batch == stock_->parts[i].batch && !stock_->parts[i].isCertainOn(day))
+                open.push_back(i);
     const double weight = 1.0 / static_cast<double>(stock_->seasons);
     std::map<std::vector<double>, std::size_t> alike;
     std::vector<Apart> all;
     for (std::size_t season = 0; season < stock_->seasons; ++season) {
-        auto shares = sharesOf(fit.open, day, season);
-        const auto others = sharesOf(other.open, day, season);
-        shares.insert(shares.end(), others.begin(), others.end());
-        const auto [at, isNew] = alike.try_emplace(std::move(shares), all.size());
-        if (isNew) all.push_back({0, in(fit, day, season), in(other, day, season)});
+        const auto [at, isNew] = alike.try_emplace(sharesOf(open, day, season), all.size());
+        if (isNew) {
+            auto& apart = all.emplace_back();
+            apart.fit = in(fit, day, season);
+            apart.fitIfOwn = apart.fit;
+            apart.other = in(other, day, season);
+            for (const auto& claim : claims) addClaimed(want, day, season, claim, apart);
+        }
         all[at->second].weight += weight;
     }
     return all;

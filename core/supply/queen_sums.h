@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "supply/claims.h"
 #include "supply/queen_stock.h"
 
 namespace tenthday {
@@ -76,9 +77,14 @@ public:
         double weight = 0;  ///< 0..1
         CountSpread fit{0};
         CountSpread other{0};
+        CountSpread own{0};       ///< of those that fit: meant for the order
+        CountSpread fitIfOwn{0};  ///< those that fit, should all be there that are meant for it
     };
-    /// Their chances sum over these, whose weights sum to 1.
-    [[nodiscard]] std::vector<Apart> apart(const QueenWant& want, Day day) const;
+    /// Their chances sum over these, whose weights sum to 1. Of claimed batches only what serves
+    /// the order counts. Where a batch has queens that fit and others, what is claimed later is
+    /// taken of both: so much less can be there, never more.
+    [[nodiscard]] std::vector<Apart> apart(const QueenWant& want, Day day,
+                                           std::span<const BatchClaim> claims = {}) const;
 
 private:
     using Parts = std::vector<std::size_t>;
@@ -93,13 +99,17 @@ private:
         Day day = kFirstDay;
         std::vector<Cumulants> seasons;
     };
-    [[nodiscard]] Sum sumOf(const QueenWant& want, bool fits, Day day) const;
+    /// @param claims  batches that are left out
+    [[nodiscard]] Sum sumOf(const QueenWant& want, bool fits, Day day,
+                            std::span<const BatchClaim> claims = {}) const;
     [[nodiscard]] std::vector<double> sharesOf(const Parts& parts, Day day,
                                                std::size_t season) const;
     [[nodiscard]] CountSpread exact(const Sum& sum, std::span<const double> shares, Day day) const;
     [[nodiscard]] CountSpread exactOverall(const Sum& sum, Day day) const;
     [[nodiscard]] CountSpread bulkOverall(const QueenWant& want, const Sum& sum, Day day);
     [[nodiscard]] CountSpread in(const Sum& sum, Day day, std::size_t season) const;
+    void addClaimed(const QueenWant& want, Day day, std::size_t season, const BatchClaim& claim,
+                    Apart& apart) const;
 
     const QueenStock* stock_;
     std::vector<PartMoments> moments_;

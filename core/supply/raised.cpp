@@ -3,30 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "records/yard_state.h"
-#include "timeline/bar_seen.h"
-#include "timeline/loads.h"
+#include "supply/counted_bars.h"
 
 namespace tenthday {
 namespace {
-
-/// What leaves the builder; open cells alone have no latest move.
-Given givenBy(const Batch& batch, const BatchTimeline& timeline) {
-    if (batch.start == Start::Virgin) return Given::Virgin;
-    const bool open = hasGraft(batch.start) && timeline.find(Event::LatestMove) == nullptr;
-    return open ? Given::Open : Given::Sealed;
-}
-
-/// Parts of counts of the whole batch are rounded so that their sum stays.
-void makeWhole(std::vector<SeenCounts>& bars, std::optional<double> SeenCounts::*mark) {
-    double sum = 0;
-    for (auto& bar : bars) {
-        if (!(bar.*mark)) continue;
-        const double before = std::round(sum);
-        sum += *(bar.*mark);
-        bar.*mark = std::round(sum) - before;
-    }
-}
 
 /// Deals things one by one in proportion to weights (method of odd divisors, as graftsOf()).
 class Deal {
@@ -50,12 +30,12 @@ private:
 class BatchParts {
 public:
     BatchParts(const Snapshot& snapshot, Id<Batch> id, const BatchTimeline& timeline,
-               const BatchNucs& nucs)
+               const BatchNucs& nucs, const ChainRates& rates)
         : snapshot_(snapshot),
           batch_(snapshot.find(id)),
           timeline_(timeline),
           nucs_(nucs),
-          rates_(chainRates(snapshot.facts())) {}
+          rates_(rates) {}
 
     std::vector<RaisedPart> make() {
         if (!batch_ || isGivenUp()) return {};
@@ -75,29 +55,16 @@ private:
     }
 
     void raise() {
-        const auto rows = snapshot_.all<BatchBar>().of(batch_->id.uuid);
-        std::vector<Ptr<BatchBar>> bars(rows.begin(), rows.end());
-        std::sort(bars.begin(), bars.end(),
-                  [](const auto& a, const auto& b) { return a->bar < b->bar; });
-        const auto hungry = hungryBars(snapshot_, *batch_);
-        BatchInputs inputs;
-        inputs.batch = batch_;
-        inputs.bars = bars;
-        inputs.outcomes = snapshot_.all<Outcome>().of(batch_->id.uuid);
-        inputs.hungryBars = hungry;
-        inputs.facts = &snapshot_.facts();
-        const auto given = givenBy(*batch_, timeline_);
-        auto [counts, seen] = barsSeen(inputs, given);
-        for (const auto mark : {&SeenCounts::grafted, &SeenCounts::accepted, &SeenCounts::sealed,
-                                &SeenCounts::ripe, &SeenCounts::emerged})
-            makeWhole(seen, mark);
+        const auto counted = countedBars(snapshot_, batch_, timeline_);
         std::vector<BatchStanding> standings;
-        for (std::size_t i = 0; i < bars.size(); ++i) {
-            const double share = acceptedShare(inputs, bars[i]->bar);
-            const auto at = partFor(lineOf(*bars[i]), share, given);
+        for (const auto& bar : counted.bars) {
+            // What hunger does is a fact of its own, whatever the rate of one's own is.
+            const double accepted =
+                bar.isHungry ? bar.acceptedShare : rates_[LossStage::Accepted].mean;
+            const auto at = partFor(lineOf(*bar.bar), accepted, counted.given);
             standings.resize(parts_.size());
-            standings[at] += standing(bars[i]->cells.value, seen[i], given);
-            weights_[at] += counts[i].ripe;
+            standings[at] += standing(bar.bar->cells.value, bar.seen, counted.given);
+            weights_[at] += bar.expected.ripe;
         }
         for (std::size_t i = 0; i < parts_.size(); ++i) ripen(parts_[i], standings[i]);
     }
@@ -204,7 +171,7 @@ private:
     Ptr<Batch> batch_;
     const BatchTimeline& timeline_;
     const BatchNucs& nucs_;
-    ChainRates rates_;
+    const ChainRates& rates_;
     std::vector<RaisedPart> parts_;
     std::vector<double> weights_;  ///< ripe cells expected, by part
 };
@@ -229,11 +196,11 @@ Day RaisedPart::outDay() const {
 }
 
 std::vector<RaisedPart> raisedParts(const Snapshot& snapshot, const Timelines& timelines,
-                                    const NucOutlook& nucs) {
+                                    const NucOutlook& nucs, const ChainRates& rates) {
     const auto rooms = batchNucs(snapshot, timelines, nucs);
     std::vector<RaisedPart> all;
     for (const auto& [id, timeline] : timelines)
-        for (auto& part : BatchParts(snapshot, id, *timeline, rooms.at(id)).make())
+        for (auto& part : BatchParts(snapshot, id, *timeline, rooms.at(id), rates).make())
             all.push_back(std::move(part));
     return all;
 }

@@ -54,8 +54,9 @@ struct RaisedPart {
 ///
 /// A nuc does not tell its bar: where a batch has several lines, nucs and cells that go elsewhere
 /// are dealt to them in proportion to their ripe cells.
+/// @param rates  in force for batches that were fed
 [[nodiscard]] std::vector<RaisedPart> raisedParts(const Snapshot& snapshot,
                                                   const Timelines& timelines,
-                                                  const NucOutlook& nucs);
+                                                  const NucOutlook& nucs, const ChainRates& rates);
 
 }  // namespace tenthday

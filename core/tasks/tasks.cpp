@@ -5,6 +5,7 @@
 #include "base/natural_order.h"
 #include "records/relations.h"
 #include "tasks/nuc_tasks.h"
+#include "tasks/order_tasks.h"
 #include "tasks/season_tasks.h"
 #include "tasks/task.h"
 
@@ -50,6 +51,7 @@ public:
             wildLooks(builder);
         }
         stockings();
+        take(orderTasks(snapshot_));
         for (const auto& own : snapshot_.all<OwnTask>()) {
             auto& task = add(TaskRule::Own, own->id.uuid, {}, 0, own->day, own->text);
             task.yard = own->yard;

@@ -1,9 +1,5 @@
 #include "chart/chart_orders.h"
 
-#include <QCoreApplication>
-#include <QPointer>
-#include <QThreadPool>
-
 namespace tenthday {
 
 ChartOrders::ChartOrders(QObject* parent) : QObject(parent) {
@@ -11,14 +7,9 @@ ChartOrders::ChartOrders(QObject* parent) : QObject(parent) {
     connect(&rest_, &QTimer::timeout, this, &ChartOrders::ask);
 }
 
-void ChartOrders::cancel() {
-    if (cancelled_) *cancelled_ = true;
-    cancelled_.reset();
-}
-
 void ChartOrders::show(const OutlookPtr& outlook, bool isPreview) {
     if (outlook == wanted_ && isPreview == isPreview_) return;
-    cancel();
+    work_.cancel();
     rest_.stop();
     const bool otherSeason = !outlook || !wanted_ || wanted_->season != outlook->season;
     wanted_ = outlook;
@@ -31,15 +22,11 @@ void ChartOrders::show(const OutlookPtr& outlook, bool isPreview) {
 }
 
 void ChartOrders::ask() {
-    auto cancelled = std::make_shared<std::atomic<bool>>(false);
-    cancelled_ = cancelled;
-    QThreadPool::globalInstance()->start([cancelled, me = QPointer(this), outlook = wanted_] {
-        if (*cancelled) return;
-        const Made made{outlook, seasonOrdersOf(*outlook)};
-        QMetaObject::invokeMethod(qApp, [cancelled, me, made] {
-            if (me && !*cancelled) me->take(made);
-        });
-    });
+    work_.ask(
+        [outlook = wanted_] {
+            return Made{outlook, seasonOrdersOf(*outlook)};
+        },
+        [this](const Made& made) { take(made); });
 }
 
 void ChartOrders::take(const Made& made) {

@@ -2,13 +2,13 @@
 #pragma once
 #include <QObject>
 #include <QTimer>
-#include <atomic>
 
+#include "desk/side_work.h"
 #include "outlook/season_orders.h"
 
 namespace tenthday {
 
-/// What is asked last counts; answers to older questions are dropped. Ending never waits.
+/// What is asked last counts; answers to older questions are dropped.
 class ChartOrders : public QObject {
     Q_OBJECT
 
@@ -17,7 +17,6 @@ public:
     static constexpr int kRest = 200;
 
     explicit ChartOrders(QObject* parent = nullptr);
-    ~ChartOrders() override { cancel(); }
 
     /// The season to show; null: none. Reckoned at once when it is saved, once it rests when it is
     /// a preview. Until then the orders reckoned last stay, and are old.
@@ -37,7 +36,6 @@ private:
         SeasonOrdersPtr orders;
     };
     void ask();
-    void cancel();
     void take(const Made& made);
 
     OutlookPtr wanted_;
@@ -45,7 +43,7 @@ private:
     Made saved_;  ///< to go back to when a preview is dropped
     bool isPreview_ = false;
     QTimer rest_;
-    std::shared_ptr<std::atomic<bool>> cancelled_;
+    SideWork work_{this};
 };
 
 }  // namespace tenthday

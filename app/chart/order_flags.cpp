@@ -121,9 +121,8 @@ void layMast(const LaneInput& input, const OrderOutlook& order, qreal top, const
     const qreal x = input.axis.middleOf(order.order->due);
     sheet.fill(Layer::Marks, roleOf(order.state), {x - kMast / 2, top, kMast, area.bottom() - top},
                target);
-    const auto ship = order_text::shipDay(input.outlook.snapshot, *order.order);
-    if (!ship || !input.visible.contains(*ship)) return;
-    const QPointF at(input.axis.middleOf(*ship), area.bottom());
+    if (!order.days || !input.visible.contains(order.days->go)) return;
+    const QPointF at(input.axis.middleOf(order.days->go), area.bottom());
     QPainterPath mark(at + QPointF(-kShip, 0));
     mark.lineTo(at + QPointF(kShip, 0));
     mark.lineTo(at + QPointF(0, -1.6 * kShip));

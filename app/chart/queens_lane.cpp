@@ -82,7 +82,7 @@ private:
     std::int32_t top_ = 5;  ///< a plot of nothing is no plot of one queen
 };
 
-void layScale(const LaneInput& input, const Curve& curve, const QRectF& plot, Sheet& sheet) {
+void layScale(const LaneInput& input, const Curve& curve, Sheet& sheet) {
     const qreal hair = sheet.snap().hair();
     const std::int32_t step = scaleStep(curve.top());
     for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
@@ -142,7 +142,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         sheet.target({.hit = Hit::QueensDay, .day = day},
                      {input.axis.xOf(day), plot_.top(), input.axis.dayWidth(), plot_.height()});
     const Curve curve(input, plot_);
-    layScale(input, curve, plot_, sheet);
+    layScale(input, curve, sheet);
     curve.lay(sheet);
 }
 

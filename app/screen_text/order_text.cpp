@@ -69,6 +69,7 @@ QString chance(double chance) {
 }
 
 QString state(const OrderOutlook& order) {
+    if (order.rest == 0) return Words::tr("delivered");
     switch (order.state) {
         case OrderState::Met:
             return Words::tr("met");
@@ -114,9 +115,10 @@ QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
 void addFills(const Outlook& outlook, const OrderOutlook& order, CardText& card) {
     for (const auto& fill : order.fills) {
         const auto* batch = outlook.find(fill.batch);
-        if (batch == nullptr || fill.count < 0.05) continue;
+        if (fill.count < 0.05) continue;
         card.lines.push_back(
-            {Words::tr("from batch %1").arg(QString::fromStdString(batch->batch->label)),
+            {batch ? Words::tr("from batch %1").arg(QString::fromStdString(batch->batch->label))
+                   : Words::tr("bought in"),
              oneDecimal(fill.count), Words::tr("expected, after what comes before it")});
     }
 }
@@ -146,7 +148,14 @@ CardText orderCard(const Outlook& outlook, const OrderOutlook& order) {
     card.title =
         Words::tr("%1 %2 for %3")
             .arg(chart_text::number(row.count), kind(row.kind), QString::fromStdString(row.label));
-    card.lines.push_back({Words::tr("due"), weekdayAndDay(row.due), {}});
+    card.lines.push_back({Words::tr("due"), weekdayAndDay(row.due),
+                          order.days && order.days->go != row.due
+                              ? Words::tr("goes %1").arg(weekdayAndDay(order.days->go))
+                              : QString()});
+    if (order.delivered > 0)
+        card.lines.push_back({Words::tr("delivered"), chart_text::number(order.delivered),
+                              Words::tr("%1 still owed").arg(chart_text::number(order.rest))});
+    if (order.rest == 0) return card;
     const auto tone = order.state == OrderState::Met      ? CardTone::Plain
                       : order.state == OrderState::AtRisk ? CardTone::Caution
                                                           : CardTone::Danger;

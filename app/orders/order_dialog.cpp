@@ -52,9 +52,8 @@ void OrderDialog::reckon() {
 
 void OrderDialog::tell(const OrderWords& words, const Result<OrderProspect>& found) {
     isReckoning_ = false;
-    live_->setText(found
-                       ? order_page_text::prospect(words, found.value())
-                       : order_page_text::cannotBe(QString::fromStdString(found.error().text)));
+    live_->setText(found ? order_page_text::prospect(words, found.value())
+                         : order_page_text::cannotBe(QString::fromStdString(found.error().text)));
 }
 
 }  // namespace tenthday

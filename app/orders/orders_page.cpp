@@ -81,7 +81,8 @@ QWidget* OrdersPage::makeTop() {
     auto* top = new QWidget;
     makeHead(*head_);
     makeStrong(*totals_);
-    for (int i = 0; i < order_page_text::kFilters; ++i) filter_->addItem(order_page_text::filter(i));
+    for (int i = 0; i < order_page_text::kFilters; ++i)
+        filter_->addItem(order_page_text::filter(i));
     filter_->setAccessibleName(order_page_text::filter(0));
     makeSearch(*find_, order_page_text::find());
     auto* first = new QHBoxLayout;
@@ -241,16 +242,15 @@ void OrdersPage::tellCurrent() {
     change_->setEnabled(can);
     deliver_->setEnabled(owed);
     earmark_->setEnabled(owed && isForQueens(row->order->kind));
-    replace_->setEnabled(can &&
-                         !desk_.snapshot().all<Delivery>().of(row->order->id.uuid).empty());
+    replace_->setEnabled(can && !desk_.snapshot().all<Delivery>().of(row->order->id.uuid).empty());
     waiting_->setText(order_page_text::waitingList(standing));
     waiting_->setEnabled(can && standing != OrderStanding::Cancelled);
     cancel_->setText(order_page_text::cancel(standing));
     cancel_->setEnabled(can);
-    reasons_->showChain(
-        row ? why_text::order(*desk_.outlook(), *row->order, row->outlook ? &*row->outlook : nullptr)
-            : std::vector<why_text::Link>{},
-        model_->rowCount() == 0 ? QString() : order_page_text::chooseOrder());
+    reasons_->showChain(row ? why_text::order(*desk_.outlook(), *row->order,
+                                              row->outlook ? &*row->outlook : nullptr)
+                            : std::vector<why_text::Link>{},
+                        model_->rowCount() == 0 ? QString() : order_page_text::chooseOrder());
 }
 
 bool OrdersPage::key(int key, Qt::KeyboardModifiers with) {

@@ -111,6 +111,8 @@ QString filter(int entry) {
 QString find() { return Words::tr("Find an order"); }
 QString newOrder() { return Words::tr("&New order ..."); }
 QString paste() { return Words::tr("&Paste ..."); }
+QString pasteHead() { return Words::tr("Orders from a spreadsheet"); }
+QString takeIn(int lines) { return Words::tr("&Take in %Ln order(s)", nullptr, lines); }
 QString bought() { return Words::tr("&Bought in ..."); }
 QString whatIf() { return Words::tr("What &if ..."); }
 QString losses() { return Words::tr("Losse&s ..."); }

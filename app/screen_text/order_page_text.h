@@ -26,6 +26,9 @@ inline constexpr int kFilters = 4;
 [[nodiscard]] QString find();
 [[nodiscard]] QString newOrder();
 [[nodiscard]] QString paste();
+[[nodiscard]] QString pasteHead();
+/// "Take in 12 orders".
+[[nodiscard]] QString takeIn(int lines);
 [[nodiscard]] QString bought();
 [[nodiscard]] QString whatIf();
 [[nodiscard]] QString losses();

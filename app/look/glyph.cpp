@@ -73,7 +73,7 @@ QPainterPath unitPath(Glyph glyph) {
         case Glyph::Doubt:
             path.addEllipse(QPointF(0, 0), 0.75, 0.75);
             break;
-        case Glyph::Cancelled:
+        case Glyph::Crossed:
             path.moveTo(-0.7, -0.7);
             path.lineTo(0.7, 0.7);
             path.moveTo(-0.7, 0.7);

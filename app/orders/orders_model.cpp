@@ -25,7 +25,7 @@ struct StateLook {
 
 StateLook lookOfState(const OrderRow& row) {
     if (row.terms.standing == OrderStanding::Waiting) return {Glyph::Wait, Role::InkSoft};
-    if (row.terms.standing == OrderStanding::Cancelled) return {Glyph::Cancelled, Role::InkSoft};
+    if (row.terms.standing == OrderStanding::Cancelled) return {Glyph::Crossed, Role::InkSoft};
     if (!row.outlook || row.outlook->state == OrderState::Met) return {Glyph::LookDone, Role::Good};
     return row.outlook->state == OrderState::AtRisk ? StateLook{Glyph::Doubt, Role::Caution}
                                                     : StateLook{Glyph::Warning, Role::Danger};

@@ -198,7 +198,7 @@ QString BatchEditor::toldOf(const ChangeSet& changes) const {
     if (desk_.isReadOnly()) return batch_text::readOnly();
     int gone = 0;
     for (const auto& row : changes.rows)
-        if (const auto* outcome = std::get_if<RowChangeOf<Outcome>>(&row))
+        if (const auto outcome = row.as<Outcome>())
             gone += outcome->before && !outcome->after ? 1 : 0;
     if (gone > 0) return batch_text::countsGo(gone);
     return isGraftRecorded() ? batch_text::grafted() : QString();

@@ -116,7 +116,7 @@ Result<void> logChange(Connection& connection, const ChangeSet& changes, const Q
 /// Text that is no UTF-8 would come back changed.
 Result<void> checkText(const std::vector<RowChange>& rows) {
     for (const auto& change : rows) {
-        const auto values = std::visit(
+        const auto values = visitChange(
             [](const auto& c) { return c.after ? valuesOf(*c.after) : Values{}; }, change);
         for (const auto& value : values) {
             const auto* text = std::get_if<std::string>(&value);
@@ -131,18 +131,19 @@ Result<void> checkText(const std::vector<RowChange>& rows) {
 
 std::vector<RowChange> netChanges(const ChangeSet& changes) {
     std::vector<RowChange> net;
-    std::map<std::pair<std::size_t, Uuid>, std::size_t> places;
+    std::map<RowKey, std::size_t> places;
     const auto put = [&]<class Row>(const RowChangeOf<Row>& change) {
-        const auto id = (change.before ? change.before : change.after)->id.uuid;
-        const auto [place, isNew] = places.try_emplace({RowChange(change).index(), id}, net.size());
+        const auto id = (change.before ? change.before : change.after)->id;
+        const auto [place, isNew] = places.try_emplace(id, net.size());
         if (isNew)
             net.push_back(change);
         else
-            std::get<RowChangeOf<Row>>(net[place->second]).after = change.after;
+            net[place->second] =
+                RowChangeOf<Row>{net[place->second].template as<Row>()->before, change.after};
     };
-    for (const auto& change : changes.rows) std::visit(put, change);
+    for (const auto& change : changes.rows) visitChange(put, change);
     std::erase_if(net, [](const RowChange& change) {
-        return std::visit([](const auto& c) { return !c.before && !c.after; }, change);
+        return visitChange([](const auto& c) { return !c.before && !c.after; }, change);
     });
     return net;
 }
@@ -150,7 +151,7 @@ std::vector<RowChange> netChanges(const ChangeSet& changes) {
 QByteArray imagesOf(const ChangeSet& changes) {
     QJsonArray images;
     for (const auto& change : changes.rows)
-        images += std::visit(
+        images += visitChange(
             []<class Row>(const RowChangeOf<Row>& c) {
                 const auto table = ColumnsOf<Row>::table;
                 return QJsonObject{
@@ -171,7 +172,7 @@ Result<void> writeChanges(Connection& connection, const ChangeSet& changes,
     for (const auto pass : {Pass::Delete, Pass::ClearLabels, Pass::Update, Pass::Insert})
         for (const auto& change : net) {
             auto done =
-                std::visit([&](const auto& c) { return writeRow(connection, c, pass); }, change);
+                visitChange([&](const auto& c) { return writeRow(connection, c, pass); }, change);
             if (!done) return done;
         }
     if (auto logged = logChange(connection, changes, utcNow); !logged) return logged;

@@ -22,12 +22,12 @@ enum class Cause {
 struct Changes {
     Cause cause = Cause::Opened;
     /// Row types touched, by their place in AllRows; all set when everything may differ.
-    std::bitset<std::variant_size_v<RowChange>> tables;
+    std::bitset<kTables> tables;
 
     [[nodiscard]] bool isPreview() const { return cause == Cause::Previewed; }
     template <class Row>
     [[nodiscard]] bool touches() const {
-        return tables[RowChange(RowChangeOf<Row>{}).index()];
+        return tables[kTable<Row>];
     }
 };
 

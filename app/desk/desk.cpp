@@ -6,9 +6,8 @@ namespace tenthday {
 namespace {
 
 bool touchesSeasons(const ChangeSet& changes) {
-    return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
-        return std::holds_alternative<RowChangeOf<Season>>(row);
-    });
+    return std::any_of(changes.rows.begin(), changes.rows.end(),
+                       [](const RowChange& row) { return row.as<Season>().has_value(); });
 }
 
 }  // namespace
@@ -30,7 +29,7 @@ void Desk::show(Cause cause, const ChangeSet* changes) {
     Changes what{cause, {}};
     if (changes == nullptr) what.tables.set();
     if (changes != nullptr)
-        for (const auto& row : changes->rows) what.tables.set(row.index());
+        for (const auto& row : changes->rows) what.tables.set(row.table());
     if (changes != nullptr && touchesSeasons(*changes)) what.tables.set();  // read anew
     const auto outlook = this->outlook();  // a slot may change what is to be seen
     Q_EMIT shown(outlook, what);

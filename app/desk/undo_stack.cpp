@@ -14,24 +14,17 @@ public:
 
     template <class Row>
     [[nodiscard]] Ptr<Row> find(Id<Row> id) const {
-        const auto known = rows_.find(keyOf(id));
-        return known == rows_.end() ? snapshot_.find(id)
-                                    : std::get<RowChangeOf<Row>>(known->second).after;
+        const auto known = rows_.find(id);
+        return known == rows_.end() ? snapshot_.find(id) : known->second.template as<Row>()->after;
     }
     template <class Row>
     void put(const RowChangeOf<Row>& change, Id<Row> id) {
-        rows_.insert_or_assign(keyOf(id), RowChange(change));
+        rows_.insert_or_assign(id, RowChange(change));
     }
 
 private:
-    using Key = std::pair<std::size_t, Uuid>;  ///< place of the row type in AllRows, id
-    template <class Row>
-    static Key keyOf(Id<Row> id) {
-        return {RowChange(RowChangeOf<Row>{}).index(), id.uuid};
-    }
-
     const Snapshot& snapshot_;
-    std::map<Key, RowChange> rows_;
+    std::map<RowKey, RowChange> rows_;
 };
 
 template <class Row>
@@ -66,7 +59,7 @@ Result<ChangeSet> refreshed(const Snapshot& snapshot, const ChangeSet& changes) 
     Standing standing(snapshot);
     Result<void> done;
     for (const auto& change : changes.rows) {
-        std::visit(
+        visitChange(
             [&](const auto& c) {
                 auto fresh = refreshedRow(standing, c);
                 if (fresh)

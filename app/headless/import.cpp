@@ -20,7 +20,7 @@ Result<void> keep(BookFile& book, const Snapshot& snapshot, const ChangeSet& cha
 std::string summary(const ChangeSet& changes) {
     std::size_t added = 0;
     for (const auto& change : changes.rows)
-        added += std::visit([](const auto& c) { return c.before ? 0U : 1U; }, change);
+        added += visitChange([](const auto& c) { return c.before ? 0U : 1U; }, change);
     return std::to_string(added) + " rows added, " + std::to_string(changes.rows.size() - added) +
            " changed\n";
 }

@@ -207,10 +207,9 @@ private:
     }
     static Entry brought(const ChangeSet& changes) {
         for (const auto& change : changes.rows) {
-            if (const auto* row = std::get_if<RowChangeOf<MakeUp>>(&change); row && !row->before)
+            if (const auto row = change.as<MakeUp>(); row && !row->before)
                 return {row->after, nullptr};
-            if (const auto* row = std::get_if<RowChangeOf<BuilderNote>>(&change);
-                row && !row->before)
+            if (const auto row = change.as<BuilderNote>(); row && !row->before)
                 return {nullptr, row->after};
         }
         return {};

@@ -48,14 +48,14 @@ public:
     }
     [[nodiscard]] std::optional<Uuid> broughtBy(const ChangeSet& changes) const override {
         for (const auto& change : changes.rows)
-            if (const auto* mine = std::get_if<RowChangeOf<Row>>(&change); mine && !mine->before)
+            if (const auto mine = change.as<Row>(); mine && !mine->before)
                 return mine->after->id.uuid;
         return std::nullopt;
     }
     [[nodiscard]] QString nameOfBrought(const ChangeSet& changes) const override {
         QStringList names;
         for (const auto& change : changes.rows)
-            if (const auto* mine = std::get_if<RowChangeOf<Row>>(&change); mine && !mine->before)
+            if (const auto mine = change.as<Row>(); mine && !mine->before)
                 names += nameOf(*mine->after);
         return setup_text::thing(
             kind(), names.size() == 1 ? names.front() : QString::fromStdString(changes.subject));

@@ -14,7 +14,7 @@ namespace {
 /// Batches outside the season shown would be mixed into it until it is read anew.
 bool bringsOtherSeasons(const Snapshot& shown, const ChangeSet& changes) {
     return std::any_of(changes.rows.begin(), changes.rows.end(), [&](const RowChange& row) {
-        const auto* batch = std::get_if<RowChangeOf<Batch>>(&row);
+        const auto batch = row.as<Batch>();
         return batch && batch->after && !shown.startDays().contains(batch->after->day);
     });
 }

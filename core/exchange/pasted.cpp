@@ -135,7 +135,7 @@ std::size_t lineNamed(const std::string& text) {
 
 bool bringsNewRow(const ChangeSet& changes) {
     return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
-        return std::visit([](const auto& change) { return change.before == nullptr; }, row);
+        return visitChange([](const auto& change) { return change.before == nullptr; }, row);
     });
 }
 

@@ -34,17 +34,18 @@ Result<void> applyRow(Snapshot& next, const RowChangeOf<Row>& change) {
 /// Many rows of one kind at once (an import): one new table instead of one per row.
 template <class Row>
 Result<void> applyAll(Snapshot& next, const std::vector<RowChange>& changes) {
-    std::vector<const RowChangeOf<Row>*> mine;
+    std::vector<RowChangeOf<Row>> mine;
     for (const auto& change : changes)
-        if (const auto* c = std::get_if<RowChangeOf<Row>>(&change)) mine.push_back(c);
-    const bool onlyNew = std::all_of(mine.begin(), mine.end(), [](auto* c) { return !c->before; });
+        if (auto c = change.as<Row>()) mine.push_back(std::move(*c));
+    const bool onlyNew =
+        std::all_of(mine.begin(), mine.end(), [](const auto& c) { return !c.before; });
     if (mine.size() < 8 || !onlyNew) {
-        for (const auto* change : mine)
-            if (auto done = applyRow(next, *change); !done) return done;
+        for (const auto& change : mine)
+            if (auto done = applyRow(next, change); !done) return done;
         return {};
     }
     std::vector<Ptr<Row>> rows(next.all<Row>().begin(), next.all<Row>().end());
-    for (const auto* change : mine) rows.push_back(change->after);
+    for (const auto& change : mine) rows.push_back(change.after);
     std::vector<Uuid> ids;
     for (const auto& row : rows) ids.push_back(row->id.uuid);
     std::sort(ids.begin(), ids.end());
@@ -59,7 +60,7 @@ Result<void> applyAll(Snapshot& next, const std::vector<RowChange>& changes) {
 ChangeSet ChangeSet::inverse() const {
     ChangeSet back{verb, subject, day, {}};
     for (auto change = rows.rbegin(); change != rows.rend(); ++change)
-        back.rows.push_back(std::visit([](const auto& c) { return inverted(c); }, *change));
+        back.rows.push_back(visitChange([](const auto& c) { return inverted(c); }, *change));
     return back;
 }
 

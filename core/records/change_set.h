@@ -9,10 +9,10 @@
 #pragma once
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 #include "base/result.h"
+#include "records/row_change.h"
 #include "records/snapshot.h"
 
 namespace tenthday {
@@ -41,21 +41,6 @@ struct TokensOf<Verb> {
          "record_outcome", "tick_look", "set_fact", "tick_task", "plan_batch", "edit_batch",
          "delete_batch"});
 };
-
-/// A row that comes (before null), changes, or goes (after null).
-template <class Row>
-struct RowChangeOf {
-    Ptr<Row> before;
-    Ptr<Row> after;
-};
-
-template <class List>
-struct RowChangeVariant;
-template <class... Rows>
-struct RowChangeVariant<RowList<Rows...>> {
-    using type = std::variant<RowChangeOf<Rows>...>;
-};
-using RowChange = RowChangeVariant<AllRows>::type;
 
 struct ChangeSet {
     Verb verb = Verb::EditRow;

@@ -6,20 +6,16 @@
 namespace tenthday {
 namespace {
 
-/// Names a row of any kind: the place of its type, and its id.
-using RowKey = std::pair<std::size_t, Uuid>;
-
 RowKey keyOf(const RowChange& change) {
-    return {
-        change.index(),
-        std::visit([](const auto& c) { return (c.before ? c.before : c.after)->id.uuid; }, change)};
+    return visitChange([](const auto& c) { return RowKey((c.before ? c.before : c.after)->id); },
+                       change);
 }
 
 /// The two changes of one row as one.
 RowChange joined(const RowChange& first, const RowChange& then) {
-    return std::visit(
+    return visitChange(
         [&]<class Row>(const RowChangeOf<Row>& c) -> RowChange {
-            return RowChangeOf<Row>{c.before, std::get<RowChangeOf<Row>>(then).after};
+            return RowChangeOf<Row>{c.before, then.as<Row>()->after};
         },
         first);
 }
@@ -57,7 +53,7 @@ ChangeSet EditSequence::changes(Verb verb, std::string subject, std::optional<Da
             order[place->second] = joined(order[place->second], row);
     }
     ChangeSet changes{verb, std::move(subject), day, {}};
-    for (const auto& row : order) std::visit([&](const auto& c) { put(c, changes); }, row);
+    for (const auto& row : order) visitChange([&](const auto& c) { put(c, changes); }, row);
     return changes;
 }
 

@@ -1,6 +1,6 @@
 /// @file references.h  What a row refers to, read from its columns.
 #pragma once
-#include "records/columns.h"
+#include "records/row_change.h"
 
 namespace tenthday {
 
@@ -27,12 +27,11 @@ void forEachReference(const Row& row, Visitor&& visit) {
     });
 }
 
-template <class Row, class Kind>
-[[nodiscard]] bool refersTo(const Row& row, Id<Kind> id) {
+template <class Row>
+[[nodiscard]] bool refersTo(const Row& row, const RowKey& key) {
     bool found = false;
     forEachReference(row, [&](const auto&, const auto& reference) {
-        if constexpr (std::is_same_v<decltype(reference), const std::optional<Id<Kind>>&>)
-            found = found || reference == id;
+        found = found || (reference && RowKey(*reference) == key);
     });
     return found;
 }

@@ -35,34 +35,27 @@ concept IsPart = !std::is_same_v<decltype(PartOf<Row>::whole), const std::nullpt
 /// A row with all its parts, by table and id.
 class Whole {
 public:
-    template <class Row>
-    Whole(const Snapshot& snapshot, Id<Row> id) {
-        if (const auto row = snapshot.find(id)) take(row);
+    Whole(const Snapshot& snapshot, const RowKey& key) {
         // Each type refers to earlier ones only: one walk finds the parts of parts too.
-        forEachRowType(AllRows{}, [&]<class Part>(std::type_identity<Part>) {
-            if constexpr (IsPart<Part>)
-                for (const auto& row : snapshot.all<Part>())
-                    if (has((*row).*PartOf<Part>::whole)) take(row);
+        forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) {
+            if (key.table == kTable<Row>)
+                if (const auto row = snapshot.find(Id<Row>{key.id})) take(row);
+            if constexpr (IsPart<Row>)
+                for (const auto& row : snapshot.all<Row>())
+                    if (has((*row).*PartOf<Row>::whole)) take(row);
         });
     }
-    template <class Row>
-    [[nodiscard]] bool has(Id<Row> id) const {
-        return ids_[tableIndex<Row>()].contains(id.uuid);
-    }
+    [[nodiscard]] bool has(const RowKey& key) const { return ids_[key.table].contains(key.id); }
     [[nodiscard]] std::vector<RowChange> erasures() const { return erasures_; }
 
 private:
     template <class Row>
-    static std::size_t tableIndex() {
-        return RowChange(RowChangeOf<Row>{}).index();
-    }
-    template <class Row>
     void take(const Ptr<Row>& row) {
-        ids_[tableIndex<Row>()].insert(row->id.uuid);
+        if (!ids_[kTable<Row>].insert(row->id.uuid).second) return;
         erasures_.insert(erasures_.begin(), RowChangeOf<Row>{row, nullptr});
     }
 
-    std::array<std::unordered_set<Uuid>, std::variant_size_v<RowChange>> ids_;
+    std::array<std::unordered_set<Uuid>, kTables> ids_;
     std::vector<RowChange> erasures_;  // parts before what they are parts of
 };
 
@@ -75,9 +68,8 @@ bool uses(const Row& row, const Whole& whole) {
 
 }  // namespace
 
-template <class Row>
-std::vector<Use> usesOf(const Snapshot& snapshot, Id<Row> id) {
-    const Whole whole(snapshot, id);
+std::vector<Use> usesOf(const Snapshot& snapshot, const RowKey& key) {
+    const Whole whole(snapshot, key);
     std::vector<Use> all;
     forEachRowType(AllRows{}, [&]<class User>(std::type_identity<User>) {
         Use use{ColumnsOf<User>::table, 0};
@@ -88,32 +80,8 @@ std::vector<Use> usesOf(const Snapshot& snapshot, Id<Row> id) {
     return all;
 }
 
-template <class Row>
-std::vector<RowChange> erasures(const Snapshot& snapshot, Id<Row> id) {
-    return Whole(snapshot, id).erasures();
+std::vector<RowChange> erasures(const Snapshot& snapshot, const RowKey& key) {
+    return Whole(snapshot, key).erasures();
 }
-
-template std::vector<Use> usesOf(const Snapshot&, Id<Yard>);
-template std::vector<Use> usesOf(const Snapshot&, Id<Box>);
-template std::vector<Use> usesOf(const Snapshot&, Id<Builder>);
-template std::vector<Use> usesOf(const Snapshot&, Id<Method>);
-template std::vector<Use> usesOf(const Snapshot&, Id<Queen>);
-template std::vector<Use> usesOf(const Snapshot&, Id<DayOff>);
-template std::vector<Use> usesOf(const Snapshot&, Id<Season>);
-template std::vector<Use> usesOf(const Snapshot&, Id<DroneSighting>);
-template std::vector<Use> usesOf(const Snapshot&, Id<YardNote>);
-template std::vector<Use> usesOf(const Snapshot&, Id<MakeUp>);
-template std::vector<Use> usesOf(const Snapshot&, Id<BuilderNote>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Yard>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Box>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Builder>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Method>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Queen>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<DayOff>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<Season>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<DroneSighting>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<YardNote>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<MakeUp>);
-template std::vector<RowChange> erasures(const Snapshot&, Id<BuilderNote>);
 
 }  // namespace tenthday

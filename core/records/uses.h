@@ -16,12 +16,9 @@ struct Use {
 
 /// What refers to a row, per table in the order of AllRows. Parts are no use by themselves: a box's
 /// stays, layouts and sides, a method's steps. What refers to a part is one of the whole.
-/// Made for what the set-up page lists.
-template <class Row>
-[[nodiscard]] std::vector<Use> usesOf(const Snapshot& snapshot, Id<Row> id);
+[[nodiscard]] std::vector<Use> usesOf(const Snapshot& snapshot, const RowKey& key);
 
 /// The row and its parts, each as a row that goes. Empty when there is none with this id.
-template <class Row>
-[[nodiscard]] std::vector<RowChange> erasures(const Snapshot& snapshot, Id<Row> id);
+[[nodiscard]] std::vector<RowChange> erasures(const Snapshot& snapshot, const RowKey& key);
 
 }  // namespace tenthday

@@ -216,12 +216,10 @@ void checkReferences(const Snapshot& next, const Ptr<Row>& before, const Row& ro
 }
 
 /// A row that went must not be referred to any more.
-template <class Gone>
-void checkUnused(const Snapshot& next, const Gone& gone, Complaint& c) {
-    if (next.find(gone.id)) return;  // it came back in the same edit
+void checkUnused(const Snapshot& next, const RowKey& gone, Complaint& c) {
     forEachRowType(AllRows{}, [&]<class Row>(std::type_identity<Row>) {
         for (const auto& row : next.all<Row>())
-            c.unless(!refersTo(*row, gone.id), "id",
+            c.unless(!refersTo(*row, gone), "id",
                      "still in use by " + std::string(ColumnsOf<Row>::table));
     });
 }
@@ -301,18 +299,18 @@ template Result<void> checkRow(const LeftOut&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;
-    std::vector<bool> touched(std::variant_size_v<RowChange>);
+    std::vector<bool> touched(kTables);
     for (const auto& change : changes.rows) {
-        touched[change.index()] = true;
-        std::visit(
+        touched[change.table()] = true;
+        visitChange(
             [&]<class Row>(const RowChangeOf<Row>& c) {
                 if (!result) return;
                 Complaint complaint(ColumnsOf<Row>::table);
                 if (c.after) {
                     result = checkRow(*c.after);
-                    checkReferences(next, c.before, *c.after, complaint);
-                } else {
-                    checkUnused(next, *c.before, complaint);
+checkReferences(next, c.before, *c.after, complaint);
+                } else if (!next.find(c.before->id)) {  // else it came back in the same edit
+                    checkUnused(next, c.before->id, complaint);
                 }
                 if (result) result = complaint.result();
             },

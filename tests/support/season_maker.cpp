@@ -140,8 +140,8 @@ SeasonMaker& SeasonMaker::bar(const std::string& batch, int bar, int grafts,
     rows_.add(BatchBar{next<BatchBar>(), 1, id, bar, {}, Cells{grafts}});
     std::vector<std::int32_t> steps;
     for (const auto& change : rows_.rows)
-        if (const auto* load = std::get_if<RowChangeOf<BatchLoad>>(&change);
-            load != nullptr && load->after->batch == id && load->after->bar == 1)
+        if (const auto load = change.as<BatchLoad>();
+            load && load->after->batch == id && load->after->bar == 1)
             steps.push_back(load->after->step);
     for (const auto step : steps)
         rows_.add(BatchLoad{next<BatchLoad>(), 1, id, bar, step, builders_.at(builder)});
@@ -151,13 +151,13 @@ SeasonMaker& SeasonMaker::bar(const std::string& batch, int bar, int grafts,
 SeasonMaker& SeasonMaker::load(const std::string& batch, int bar, int step,
                                const std::string& builder) {
     for (auto& change : rows_.rows) {
-        auto* load = std::get_if<RowChangeOf<BatchLoad>>(&change);
-        if (load == nullptr || load->after->batch != batches_.at(batch) ||
-            load->after->bar != bar || load->after->step != step)
+        const auto load = change.as<BatchLoad>();
+        if (!load || load->after->batch != batches_.at(batch) || load->after->bar != bar ||
+            load->after->step != step)
             continue;
         auto row = *load->after;
         row.builder = builders_.at(builder);
-        load->after = std::make_shared<const BatchLoad>(row);
+        change = RowChangeOf<BatchLoad>{load->before, std::make_shared<const BatchLoad>(row)};
         return *this;
     }
     throw std::invalid_argument("no such bar or step in batch " + batch);

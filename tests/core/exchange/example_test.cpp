@@ -189,7 +189,7 @@ TEST(Example, IsTheSameEveryTime) {
     std::set<Uuid> ids;
     std::size_t rows = 0;
     for (const auto& change : exampleContent().rows) {
-        std::visit([&](const auto& c) { ids.insert(c.after->id.uuid); }, change);
+        visitChange([&](const auto& c) { ids.insert(c.after->id.uuid); }, change);
         ++rows;
     }
     EXPECT_EQ(ids.size(), rows);

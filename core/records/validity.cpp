@@ -308,7 +308,7 @@ Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
                 Complaint complaint(ColumnsOf<Row>::table);
                 if (c.after) {
                     result = checkRow(*c.after);
-checkReferences(next, c.before, *c.after, complaint);
+                    checkReferences(next, c.before, *c.after, complaint);
                 } else if (!next.find(c.before->id)) {  // else it came back in the same edit
                     checkUnused(next, c.before->id, complaint);
                 }

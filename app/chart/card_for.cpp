@@ -2,6 +2,7 @@
 
 #include "screen_text/flying_text.h"
 #include "screen_text/limit_text.h"
+#include "screen_text/order_text.h"
 
 namespace tenthday {
 namespace {
@@ -36,9 +37,20 @@ CardText builderCard(const Outlook& outlook, const TargetKey& key) {
     return days ? chart_cards::idle(*builder, *days) : CardText{};
 }
 
+CardText ordersCard(const Outlook& outlook, const SeasonOrders* orders, const TargetKey& key) {
+    if (orders == nullptr) return {};
+    if (key.hit == Hit::QueensDay) return order_text::queensCard(outlook, *orders, *key.day);
+    if (key.hit == Hit::PromiseWeek) {
+        const auto* week = orders->weekOf(*key.day);
+        return week ? order_text::promiseCard(*week) : CardText{};
+    }
+    const auto* order = at(orders->orders, key.index);
+    return order ? order_text::orderCard(outlook, *order) : CardText{};
+}
+
 }  // namespace
 
-CardText cardFor(const Outlook& outlook, const TargetKey& key) {
+CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrders* orders) {
     switch (key.hit) {
         case Hit::None:
         case Hit::Ground:
@@ -68,6 +80,10 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key) {
             return flying_text::card(outlook, *key.day);
         case Hit::OutsideLimits:
             return limit_text::outside(outlook.limits, *key.day);
+        case Hit::QueensDay:
+        case Hit::OrderFlag:
+        case Hit::PromiseWeek:
+            return ordersCard(outlook, orders, key);
         case Hit::Trouble: {
             const auto* finding = at(outlook.findings, key.index);
             return finding ? chart_cards::trouble(*finding) : CardText{};

@@ -77,6 +77,9 @@ enum class Hit : std::uint8_t {
     Trouble,   ///< a word of warning: `index` in the findings
     FlyingDay,      ///< a day in the lane of flying days and drones
     OutsideLimits,  ///< a day outside the season for grafts, with nothing on it
+    QueensDay,      ///< queens in hand on a day
+    OrderFlag,      ///< an order: `index` in the orders, its due day
+    PromiseWeek,    ///< what can be promised in the week that begins on the day
 };
 
 /// Stable name of a place: the same thing keeps it from layout to layout.

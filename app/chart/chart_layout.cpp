@@ -7,11 +7,14 @@
 #include "chart/flying_lane.h"
 #include "chart/hint_lane.h"
 #include "chart/legend.h"
+#include "chart/promise_lane.h"
+#include "chart/queens_lane.h"
 #include "chart/ribbon.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/order_text.h"
 #include "screen_text/welcome_text.h"
 
 namespace tenthday {
@@ -29,7 +32,7 @@ bool hasFlyingLane(const Outlook& outlook) {
     return knowsFlyingDays(outlook) || knowsDrones(outlook);
 }
 
-/// From top to bottom. Queens and promises will join here.
+/// From top to bottom.
 Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
     Lanes lanes;
     const auto hint = [&](const QString& name, const QString& text) {
@@ -49,6 +52,10 @@ Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
         lanes.push_back(std::make_unique<YardLane>(i));
         if (options.isOpen(outlook.nucs.yards[i].yard->id))
             lanes.push_back(std::make_unique<SidesLane>(i));
+    }
+    if (hasQueensOrOrders(outlook)) {
+        lanes.push_back(std::make_unique<QueensLane>());
+        lanes.push_back(std::make_unique<PromiseLane>());
     }
     return lanes;
 }
@@ -104,6 +111,9 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
     for (const auto& yard : outlook.nucs.yards)
         names = std::max({names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label),
                           ruler.width(widest, Type::Strong)});
+    if (hasQueensOrOrders(outlook))
+        names = std::max({names, ruler.width(order_text::promiseLane(), Type::Label),
+                          ruler.width(order_text::inHandRange(), Type::Small)});
     const qreal left = std::ceil(kMargin + std::min(names, kMostNames) + kAfterName);
     return {left, std::max(80.0, options.size.width() - left - kMargin)};
 }

@@ -7,7 +7,7 @@
 
 #include "base/id.h"
 #include "calendar/day.h"
-#include "outlook/outlook.h"
+#include "outlook/season_orders.h"
 
 namespace tenthday {
 
@@ -20,6 +20,9 @@ struct ChartOptions {
     OutlookPtr before;                ///< the season as kept, while a preview is shown
     std::vector<Id<Yard>> openYards;  ///< shown nuc by nuc
     bool legend = true;
+    /// Orders and queens, reckoned apart; null while they are not there yet.
+    SeasonOrdersPtr orders;
+    bool ordersAreOld = false;  ///< of the season as it was: what is shown of them is about right
 
     [[nodiscard]] bool isOpen(Id<Yard> yard) const {
         return std::find(openYards.begin(), openYards.end(), yard) != openYards.end();

@@ -41,6 +41,7 @@ Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
     chart.size = options.size;
     chart.chosenDay = options.chosenDay;
     chart.selected = options.selected;
+    if (outlook.mating) chart.orders = seasonOrdersOf(outlook);
     const auto span = plotSpan(outlook, chart, ruler);
     const DayAxis axis(options.days.value_or(activeDays(outlook)), span.left, span.width);
     return {layOut(outlook, axis, chart, ruler), QRectF(QPointF(), QSizeF(options.size)), face,

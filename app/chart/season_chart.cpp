@@ -20,7 +20,10 @@ constexpr int kHoverDelayMs = 250;
 }  // namespace
 
 SeasonChart::SeasonChart(QWidget* parent)
-    : QWidget(parent), gesture_(std::make_unique<RestingGesture>()), card_(new HoverCard(this)) {
+    : QWidget(parent),
+      gesture_(std::make_unique<RestingGesture>()),
+      card_(new HoverCard(this)),
+      orders_(new ChartOrders(this)) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -28,6 +31,7 @@ SeasonChart::SeasonChart(QWidget* parent)
     hoverTimer_.setSingleShot(true);
     hoverTimer_.setInterval(kHoverDelayMs);
     connect(&hoverTimer_, &QTimer::timeout, this, &SeasonChart::showHoverCard);
+    connect(orders_, &ChartOrders::reckoned, this, &SeasonChart::showOrders);
     restyle();
 }
 
@@ -45,6 +49,8 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     }
     if (outlook && options_.selected && !outlook->find(*options_.selected))
         options_.selected.reset();
+    orders_->show(outlook, false);
+    showOrders();
     placeAxis();
     describe();
 }
@@ -52,10 +58,18 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
 void SeasonChart::setPreview(const OutlookPtr& preview) {
     shown_ = preview ? preview : saved_;
     options_.before = preview ? saved_ : nullptr;
+    orders_->show(shown_, preview != nullptr);
+    showOrders();
     placeAxis();
     if (moving_ && preview)
         if (const auto start = savedStart(*moving_))
             card_->showCard(chart_cards::dragged(*preview, *moving_, *start), pointer_);
+}
+
+void SeasonChart::showOrders() {
+    options_.orders = orders_->orders();
+    options_.ordersAreOld = options_.before && orders_->areOld();  // saved: in a moment
+    relayout();
 }
 
 void SeasonChart::showRefusal(const QString& why) {
@@ -179,7 +193,7 @@ void SeasonChart::hover(QPointF at) {
 
 void SeasonChart::showHoverCard() {
     if (!shown_ || gesture_->isBusy()) return;
-    card_->showCard(cardFor(*shown_, under(pointer_)), pointer_);
+    card_->showCard(cardFor(*shown_, under(pointer_), options_.orders.get()), pointer_);
 }
 
 void SeasonChart::showPreview(Id<Batch> batch, Day day) {

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "chart/chart_layout.h"
+#include "chart/chart_orders.h"
 #include "chart/chart_painter.h"
 #include "chart/gesture.h"
 #include "chart/hover_card.h"
@@ -34,6 +35,8 @@ public:
     void setSelectedBatch(std::optional<Id<Batch>> batch);
 
     [[nodiscard]] const DayAxis& dayAxis() const { return axis_; }
+    /// The orders shown, reckoned beside; null until the first are there.
+    [[nodiscard]] const SeasonOrdersPtr& orders() const { return options_.orders; }
     /// What is painted now.
     [[nodiscard]] const Layout& layoutNow();
     [[nodiscard]] const HoverCard& card() const { return *card_; }
@@ -60,6 +63,8 @@ Q_SIGNALS:
     /// A double click on the numbers of a cells day.
     void cellsDayRequested(tenthday::Day day);
     void dayChosen(tenthday::Day day);
+    /// A double click on the flag of an order.
+    void orderRequested(tenthday::Id<tenthday::Order> order);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -101,6 +106,7 @@ private:
     void stepDay(int by);
     void moveSelected(int byDays);
     void placeAxis();
+    void showOrders();
     void restyle();
     void relayout();
     void showHoverCard();
@@ -120,6 +126,7 @@ private:
     std::unique_ptr<Gesture> gesture_;
     std::optional<Id<Batch>> moving_;  ///< previewed now
     HoverCard* card_;
+    ChartOrders* orders_;
     QTimer hoverTimer_;
     QPointF pointer_;
 };

@@ -29,6 +29,9 @@ void SeasonChart::mouseDoubleClickEvent(QMouseEvent* event) {
         Q_EMIT editRequested(target.batch);
     else if (target.hit == Hit::CellsDay && target.day)
         Q_EMIT cellsDayRequested(*target.day);
+    else if (target.hit == Hit::OrderFlag && options_.orders)
+        Q_EMIT orderRequested(
+            options_.orders->orders[static_cast<std::size_t>(target.index)].order->id);
     else if (target.day)
         Q_EMIT planRequested(*target.day);
 }

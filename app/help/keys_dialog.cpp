@@ -70,6 +70,7 @@ KeysDialog::KeysDialog(const QMenuBar& menus, QWidget* parent) : QDialog(parent)
                             {key_text::onTheVirgins(), key_text::virginKeys()},
                             {key_text::onTheEvening(), key_text::eveningKeys()},
                             {key_text::onTheCellsDay(), key_text::cellsDayKeys()},
+                            {key_text::onTheOrders(), key_text::orderKeys()},
                             {key_text::inTheSetUp(), key_text::setupKeys()},
                             {key_text::onTheTradeNumbers(), key_text::factsKeys()}}),
                     2);

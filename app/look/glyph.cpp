@@ -70,6 +70,15 @@ QPainterPath unitPath(Glyph glyph) {
             path.addRect(-0.13, -0.35, 0.26, 0.6);
             path.addRect(-0.13, 0.42, 0.26, 0.26);
             break;
+        case Glyph::Doubt:
+            path.addEllipse(QPointF(0, 0), 0.75, 0.75);
+            break;
+        case Glyph::Crossed:
+            path.moveTo(-0.7, -0.7);
+            path.lineTo(0.7, 0.7);
+            path.moveTo(-0.7, 0.7);
+            path.lineTo(0.7, -0.7);
+            break;
     }
     return path;
 }

@@ -16,6 +16,8 @@ enum class Glyph : std::uint8_t {
     Recell,    ///< a hanging cell
     Combine,   ///< two ways that become one
     Warning,   ///< a triangle with a stroke in it
+    Doubt,     ///< sure neither way: a ring
+    Crossed,   ///< a cross
 };
 
 /// The glyph in a square of `size` px about `centre`; strokes are to be drawn `size`/7 px wide.

@@ -13,6 +13,7 @@ QString onTheWeather() { return Words::tr("On the weather"); }
 QString onTheEvening() { return Words::tr("On the evening page"); }
 QString onTheCellsDay() { return Words::tr("On the cells day"); }
 QString onTheVirgins() { return Words::tr("On the virgins"); }
+QString onTheOrders() { return Words::tr("On the orders"); }
 QString onTheTradeNumbers() { return Words::tr("On the trade numbers"); }
 QString planningABatch() { return Words::tr("Planning a batch"); }
 QString inTheSetUp() { return Words::tr("In the set-up"); }
@@ -49,6 +50,19 @@ std::vector<Key> weekKeys() {
         {Words::tr("Space"), Words::tr("tick the task as done, or take the tick back")},
         {Words::tr("Insert"), Words::tr("a new task of your own")},
         {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
+    };
+}
+
+std::vector<Key> orderKeys() {
+    return {
+        {Words::tr("Insert"), Words::tr("a new order")},
+        {Words::tr("F2, Del"), Words::tr("change or delete the order")},
+        {Words::tr("D, R"), Words::tr("deliver, replace what failed")},
+        {Words::tr("M"), Words::tr("mean a batch for it by hand")},
+        {Words::tr("L, C"), Words::tr("onto or off the waiting list; cancel or open again")},
+        {Words::tr("B"), Words::tr("queens bought in")},
+        {Words::tr("I, S"), Words::tr("what if; losses")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet")},
     };
 }
 

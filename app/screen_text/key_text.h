@@ -20,6 +20,7 @@ struct Key {
 [[nodiscard]] QString onTheVirgins();
 [[nodiscard]] QString onTheEvening();
 [[nodiscard]] QString onTheCellsDay();
+[[nodiscard]] QString onTheOrders();
 [[nodiscard]] QString onTheTradeNumbers();
 [[nodiscard]] QString planningABatch();
 [[nodiscard]] QString inTheSetUp();
@@ -32,6 +33,7 @@ struct Key {
 [[nodiscard]] std::vector<Key> virginKeys();
 [[nodiscard]] std::vector<Key> eveningKeys();
 [[nodiscard]] std::vector<Key> cellsDayKeys();
+[[nodiscard]] std::vector<Key> orderKeys();
 [[nodiscard]] std::vector<Key> factsKeys();
 [[nodiscard]] std::vector<Key> batchKeys();
 [[nodiscard]] std::vector<Key> setupKeys();

@@ -31,7 +31,8 @@ struct Field {
     std::vector<FieldChoice> choices = {};
     int low = 0;  ///< of a number
     int high = 9999;
-    QString unit = {};  ///< after a number
+    QString unit = {};   ///< after a number
+    bool inRow = false;  ///< checks stand side by side
 };
 
 /// A value per field, in the order of the fields.

@@ -93,16 +93,18 @@ FieldEditor dayEditor(Day today, const Edited& edited) {
 
 FieldEditor checksEditor(const Field& field, const Edited& edited) {
     auto* whole = new QWidget;
-    auto* column = new QVBoxLayout(whole);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
+    auto* places =
+        new QBoxLayout(field.inRow ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, whole);
+    places->setContentsMargins(0, 0, 0, 0);
+    places->setSpacing(field.inRow ? 10 : 4);
     std::vector<std::pair<QCheckBox*, QString>> boxes;
     for (const auto& choice : field.choices) {
         auto* box = new QCheckBox(choice.text);
-        column->addWidget(box);
+        places->addWidget(box);
         QObject::connect(box, &QCheckBox::toggled, box, [edited] { edited(); });
         boxes.emplace_back(box, choice.value.toString());
     }
+    if (field.inRow) places->addStretch();
     if (!boxes.empty()) whole->setFocusProxy(boxes.front().first);
     return {whole,
             [boxes] {

@@ -1,6 +1,9 @@
 #include "virgins/virgins_model.h"
 
 #include "base/natural_order.h"
+#include "look/glyph.h"
+#include "look/glyph_delegate.h"
+#include "look/role.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/virgin_text.h"
@@ -22,6 +25,33 @@ QString labelOf(const Outlook& outlook, Id<Yard> id) {
 QString keyOf(const std::string& label) { return QString::fromStdString(naturalKey(label)); }
 
 qlonglong keyOf(Day day) { return day.time_since_epoch().count(); }
+
+Glyph glyphOf(VirginAdvice advice) {
+    switch (advice) {
+        case VirginAdvice::Wait:
+            return Glyph::Wait;
+        case VirginAdvice::Look:
+            return Glyph::Look;
+        case VirginAdvice::Recell:
+            return Glyph::Recell;
+        default:
+            return Glyph::Combine;
+    }
+}
+
+/// What has to be given up stands out.
+Role roleOf(VirginAdvice advice) {
+    switch (advice) {
+        case VirginAdvice::Wait:
+            return Role::InkSoft;
+        case VirginAdvice::Look:
+            return Role::Ink;
+        case VirginAdvice::Recell:
+            return Role::Caution;
+        default:
+            return Role::Danger;
+    }
+}
 
 QVariant onTheRight() { return QVariant(Qt::AlignRight | Qt::AlignVCenter); }
 
@@ -116,8 +146,10 @@ QVariant VirginsModel::data(const QModelIndex& index, int role) const {
             return text(virgin, index.column());
         case kSortRole:
             return sortKey(virgin, index.column());
-        case kAdviceRole:
-            return static_cast<int>(virgin.advice);
+        case GlyphDelegate::kGlyphRole:
+            return static_cast<int>(glyphOf(virgin.advice));
+        case GlyphDelegate::kInkRole:
+            return static_cast<int>(roleOf(virgin.advice));
         case Qt::ToolTipRole:
             return because(virgin, index.column());
         case Qt::TextAlignmentRole:

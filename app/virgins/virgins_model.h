@@ -26,8 +26,6 @@ public:
     };
     /// What a column is sorted by: days and chances as numbers.
     static constexpr int kSortRole = Qt::UserRole + 1;
-    /// The advice of the row, as a number.
-    static constexpr int kAdviceRole = Qt::UserRole + 2;
 
     using QAbstractTableModel::QAbstractTableModel;
 

@@ -12,13 +12,13 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "look/glyph_delegate.h"
 #include "look/page_parts.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/why_virgin.h"
 #include "screen_text/window_text.h"
-#include "virgins/advice_delegate.h"
 
 namespace tenthday {
 namespace {
@@ -68,7 +68,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
     shown_->setSortRole(VirginsModel::kSortRole);
     table_->setModel(shown_);
     makeList(*table_, window_text::asTitle(virgin_text::pageEntry()));
-    table_->setItemDelegateForColumn(VirginsModel::Advice, new AdviceDelegate(table_));
+    table_->setItemDelegateForColumn(VirginsModel::Advice, new GlyphDelegate(table_));
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);

@@ -22,6 +22,7 @@
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "orders/orders_page.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
@@ -129,6 +130,7 @@ void MainWindow::connectActions() {
     on(actions_.weatherPage, [this] { showPage(weather_); });
     on(actions_.virginsPage, [this] { showPage(virgins_); });
     on(actions_.eveningPage, [this] { showPage(evening_); });
+    on(actions_.ordersPage, [this] { showPage(orders_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -202,6 +204,7 @@ void MainWindow::dropPages() {
     weather_ = nullptr;
     virgins_ = nullptr;
     evening_ = nullptr;
+    orders_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -223,6 +226,8 @@ void MainWindow::makePages() {
     addPage(virgins_, actions_.virginsPage);
     evening_ = new EveningView(*desk_);
     addPage(evening_, actions_.eveningPage);
+    orders_ = new OrdersPage(*desk_);
+    addPage(orders_, actions_.ordersPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
     auto* link = new ChartDeskLink(*chart_, *desk_);
@@ -231,6 +236,10 @@ void MainWindow::makePages() {
     addPage(chart_, actions_.seasonPage);
     connect(chart_, &SeasonChart::editRequested, this, &MainWindow::editBatch);
     connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
+    connect(chart_, &SeasonChart::orderRequested, this, [this](Id<Order> order) {
+        showPage(orders_);
+        orders_->choose(order);
+    });
     connect(chart_, &SeasonChart::cellsDayRequested, this, &MainWindow::showCellsDay);
     connect(nucs_, &NucsPage::cellsDayWished, this, &MainWindow::showCellsDay);
     connect(evening_, &EveningView::cellsDayWished, this, &MainWindow::showCellsDay);
@@ -271,12 +280,14 @@ void MainWindow::showPage(QWidget* page) {
 
 WhyDialog* MainWindow::why() const { return why_; }
 
-/// Of the chosen task on the week's page, of the chosen nuc's batch, else of the chart's batch.
+/// Of the chosen task on the week's page, of the chosen nuc's batch, of the batch that fills the
+/// chosen order, else of the chart's batch.
 void MainWindow::showWhy() {
     auto wish = DateOfBatch{chart_->selectedBatch(), {}};
     if (pages_->currentWidget() == week_) wish = week_->chosenDate();
     if (pages_->currentWidget() == nucs_) wish = nucs_->chosenDate();
     if (pages_->currentWidget() == virgins_) wish = virgins_->chosenDate();
+    if (pages_->currentWidget() == orders_) wish = orders_->chosenDate();
     if (!wish.batch) return statusBar()->showMessage(why_text::chooseBatch());
     if (why_ == nullptr) {
         why_ = new WhyDialog(*desk_, *wish.batch, wish.event, this);

@@ -26,6 +26,7 @@ class EveningView;
 class FactsPage;
 class PhoneLink;
 class NucsPage;
+class OrdersPage;
 class SeasonChart;
 class VirginsPage;
 class WeatherPage;
@@ -73,6 +74,8 @@ public:
     [[nodiscard]] CellsDayDialog* cellsDay() const;
     /// The evening page, or null.
     [[nodiscard]] EveningView* evening() const { return evening_; }
+    /// The page of orders, or null.
+    [[nodiscard]] OrdersPage* orders() const { return orders_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
     /// The calendar for the phone, or null.
@@ -150,6 +153,7 @@ private:
     WeatherPage* weather_ = nullptr;
     VirginsPage* virgins_ = nullptr;
     EveningView* evening_ = nullptr;
+    OrdersPage* orders_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;

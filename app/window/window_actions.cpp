@@ -8,6 +8,7 @@
 #include "screen_text/batch_text.h"
 #include "screen_text/cells_text.h"
 #include "screen_text/evening_text.h"
+#include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
@@ -65,6 +66,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     weatherPage = add(view, weather_text::pageEntry(), {Qt::CTRL | Qt::Key_4});
     virginsPage = add(view, virgin_text::pageEntry(), {Qt::CTRL | Qt::Key_5});
     eveningPage = add(view, evening_text::pageEntry(), {Qt::CTRL | Qt::Key_6});
+    ordersPage = add(view, order_page_text::pageEntry(), {Qt::CTRL | Qt::Key_7});
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
@@ -74,7 +76,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
     for (auto* page : {seasonPage, nucsPage, weekPage, weatherPage, virginsPage, eveningPage,
-                       setupPage, factsPage}) {
+                       ordersPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -126,7 +128,7 @@ void WindowActions::setHasBook(bool has) {
          {closeBook, saveCopy,    restoreBackup, importList,  exportList,  weekSheet, zoomIn,
           zoomOut,   wholeSeason, goToToday,     eachNuc,     planBatch,   editBatch, seasonPage,
           nucsPage,  weekPage,    weatherPage,   virginsPage, eveningPage, setupPage, factsPage,
-          newTask,   whyThisDay,  phoneCalendar, cellsDay})
+          newTask,   whyThisDay,  phoneCalendar, cellsDay,    ordersPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

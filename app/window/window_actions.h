@@ -53,6 +53,7 @@ struct WindowActions {
     QAction* weatherPage;
     QAction* virginsPage;
     QAction* eveningPage;
+    QAction* ordersPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

@@ -1,5 +1,6 @@
 #include "pictures/panels.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialog>
 #include <QDir>
@@ -27,6 +28,9 @@
 #include "exchange/example.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "orders/order_dialog.h"
+#include "orders/orders_page.h"
+#include "orders/what_if_dialog.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/diary_text.h"
@@ -213,6 +217,81 @@ QWidget* phoneCalendar(MainWindow& window) {
     return window.phone()->dialog();
 }
 
+/// Orders that are met, in doubt, short, delivered in part, waiting and cancelled; long names too.
+void addOrders(MainWindow& window) {
+    ChangeSet changes;
+    const auto order = [&](std::uint64_t n, const char* label, OrderKind kind, int count,
+                           const char* due, const char* shipDays,
+                           OrderStanding standing = OrderStanding::Open,
+                           OrderPurpose purpose = OrderPurpose::None) {
+        Order row;
+        row.id = {Uuid{2, n}};
+        row.label = label;
+        row.kind = kind;
+        row.count = count;
+        row.due = day(due);
+        changes.add(row);
+        changes.add(OrderTerms{{Uuid{3, n}}, 1, row.id, standing, purpose, shipDays});
+    };
+    order(1, "K-03", OrderKind::Mated, 6, "2027-06-18", "1234");
+    order(2, "Own splits", OrderKind::Own, 18, "2027-06-24", "", OrderStanding::Open,
+          OrderPurpose::Split);
+    order(3, "K-07", OrderKind::Proven, 8, "2027-06-30", "123");
+    order(4, "K-09", OrderKind::RipeCell, 6, "2027-06-18", "");
+    order(5, "Association of the upper valley, spring meeting", OrderKind::Mated, 24, "2027-07-20",
+          "12");
+    order(6, "K-14", OrderKind::Mated, 40, "2027-08-10", "1234");
+    order(7, "K-15", OrderKind::Virgin, 10, "2027-07-18", "", OrderStanding::Waiting);
+    order(8, "K-16", OrderKind::Mated, 12, "2027-07-01", "", OrderStanding::Waiting);
+    order(9, "K-01", OrderKind::Mated, 5, "2027-06-10", "", OrderStanding::Cancelled);
+    (void)window.desk()->apply(changes);
+}
+
+QWidget* orders(MainWindow& window, int filter = 0) {
+    addOrders(window);
+    page(window, window.actions().ordersPage);
+    window.orders()->filter().setCurrentIndex(filter);
+    return &window;
+}
+
+QWidget* orderForm(MainWindow& window) {
+    orders(window);
+    window.orders()->choose({Uuid{2, 3}});
+    window.orders()->changeOrder();
+    auto* form = qobject_cast<OrderDialog*>(window.orders()->dialog());
+    (void)QTest::qWaitFor([&] { return !form->isReckoning(); }, kPatience);
+    return form;
+}
+
+QWidget* orderDialog(MainWindow& window, void (OrdersPage::*ask)()) {
+    orders(window);
+    (window.orders()->*ask)();
+    return window.orders()->dialog();
+}
+
+QWidget* whatIf(MainWindow& window) {
+    auto* form = qobject_cast<WhatIfDialog*>(orderDialog(window, &OrdersPage::askWhatIf));
+    form->cold().click();
+    (void)QTest::qWaitFor([&] { return !form->isReckoning(); }, kPatience);
+    return form;
+}
+
+QWidget* pastedOrders(MainWindow& window) {
+    page(window, window.actions().ordersPage);
+    window.orders()->pasteOrders(
+        QStringLiteral("For whom\tWhat\tHow many\tDue\nK-20\tmated queens\t12\t2027-07-14\n"
+                       "K-21\ttame ones\t3\t2027-07-20\nK-22\tvirgins\t4\t2027-07-21\n"));
+    return window.orders()->dialog();
+}
+
+/// The chart with orders, once they are reckoned.
+QWidget* chartOfOrders(MainWindow& window) {
+    addOrders(window);
+    page(window, window.actions().seasonPage);
+    (void)QTest::qWaitFor([&] { return window.chart()->orders() != nullptr; }, kPatience);
+    return &window;
+}
+
 QWidget* opened(QWidget* dialog) {
     dialog->show();
     return dialog;
@@ -243,6 +322,18 @@ const std::vector<Panel>& panels() {
         {at("virgins"), true, [](MainWindow& w) { return virgins(w, "2027-06-03"); }},
         {at("virgins-given-up"), true, [](MainWindow& w) { return virgins(w, "2027-06-12"); }},
         {at("virgins-none"), true, [](MainWindow& w) { return virgins(w, "2027-04-20"); }},
+        {at("season-chart-orders"), true, [](MainWindow& w) { return chartOfOrders(w); }},
+        {at("orders"), true, [](MainWindow& w) { return orders(w); }},
+        {at("orders-all"), true, [](MainWindow& w) { return orders(w, 3); }},
+        {at("orders-none"), true, [](MainWindow& w) { return page(w, w.actions().ordersPage); }},
+        {at("order-form"), true, [](MainWindow& w) { return orderForm(w); }},
+        {at("order-delivery"), true,
+         [](MainWindow& w) { return orderDialog(w, &OrdersPage::deliver); }},
+        {at("order-earmark"), true,
+         [](MainWindow& w) { return orderDialog(w, &OrdersPage::earmark); }},
+        {at("orders-pasted"), true, [](MainWindow& w) { return pastedOrders(w); }},
+        {at("what-if"), true, [](MainWindow& w) { return whatIf(w); }},
+        {at("losses"), true, [](MainWindow& w) { return orderDialog(w, &OrdersPage::showLosses); }},
         {at("weather-import"), true, [](MainWindow& w) { return weatherImport(w); }},
         {at("trade-numbers"), true, [](MainWindow& w) { return page(w, w.actions().factsPage); }},
         {at("set-up-yards"), true, [](MainWindow& w) { return setUp(w, Kind::Yards); }},

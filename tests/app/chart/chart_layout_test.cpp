@@ -9,6 +9,7 @@
 #include "app/chart/layout_text.h"
 #include "chart/hit_test.h"
 #include "support/days.h"
+#include "support/sample_orders.h"
 #include "support/sample_outlook.h"
 
 namespace tenthday::test {
@@ -23,6 +24,7 @@ protected:
         options.size = size;
         options.chosenDay = day("2027-06-17");
         options.selected = sampleBatch("18");
+        options.orders = sampleOrders();
         return options;
     }
     Layout lay(const ChartOptions& options, DayWindow days) const {

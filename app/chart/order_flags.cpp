@@ -1,0 +1,178 @@
+#include "chart/order_flags.h"
+
+#include <array>
+
+#include "screen_text/order_text.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kPadX = 5;
+constexpr qreal kPadY = 2;
+constexpr qreal kRowGap = 4;
+constexpr qreal kToWord = 4;
+constexpr qreal kNotch = 5;  ///< how deep the tail of a short order's flag is cut
+constexpr qreal kMostLabel = 90;
+constexpr qreal kMast = 1.5;
+constexpr qreal kShip = 5;
+
+qreal flagHeight(const TextRuler& ruler) { return std::ceil(ruler.line(Type::Small)) + 2 * kPadY; }
+
+Role roleOf(OrderState state) {
+    return state == OrderState::Met      ? Role::Good
+           : state == OrderState::AtRisk ? Role::Caution
+                                         : Role::Danger;
+}
+
+/// What stands on a flag and beside it, and the room it takes.
+struct Flag {
+    QString text;
+    QString word;
+    qreal cloth = 0;  ///< width of the flag itself
+    qreal width = 0;  ///< with its word
+};
+
+Flag flagOf(const OrderOutlook& order, bool brief, const TextRuler& ruler) {
+    Flag flag;
+    flag.text = brief ? order_text::briefly(*order.order)
+                      : order_text::flag(*order.order,
+                                         ruler.elided(QString::fromStdString(order.order->label),
+                                                      Type::Small, kMostLabel));
+    flag.word = order_text::state(order);
+    flag.cloth = ruler.width(flag.text, Type::Small) + 2 * kPadX +
+                 (order.state == OrderState::Short ? kNotch : 0);
+    flag.width = flag.cloth + kToWord + ruler.width(flag.word, Type::Strong) + 2;
+    return flag;
+}
+
+/// A place in one of the rows where it meets no other; to the right of the mast, else to its left.
+struct Place {
+    QRectF rect;
+    bool leftOfMast = false;
+};
+
+std::optional<Place> placeFor(const Flag& flag, qreal mast, const QRectF& area, int rows,
+                              const LaneInput& input, const std::vector<QRectF>& taken,
+                              const TextRuler& ruler) {
+    const qreal height = flagHeight(ruler);
+    for (int row = 0; row < rows; ++row)
+        for (const bool left : {false, true}) {
+            const QRectF rect(left ? mast - flag.width : mast,
+                              area.top() + row * (height + kRowGap), flag.width, height);
+            if (rect.left() < input.axis.left() || rect.right() > input.axis.right()) continue;
+            const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
+                return other.adjusted(-3, 0, 3, 0).intersects(rect);
+            });
+            if (!meets) return Place{rect, left};
+        }
+    return std::nullopt;
+}
+
+/// The cloth: full where the order is met, its edge alone where it is in doubt, cut where short.
+void layCloth(OrderState state, const QRectF& cloth, bool left, int target, Sheet& sheet) {
+    if (state == OrderState::Met)
+        return sheet.fill(Layer::Words, Role::JudgedGood, cloth, target, 1);
+    if (state == OrderState::AtRisk) {
+        sheet.fill(Layer::Words, Role::Ground, cloth, target, 1);
+        return sheet.frame(Layer::Words, Role::Caution, cloth, 1.5, 1);
+    }
+    const qreal tail = left ? cloth.left() : cloth.right();
+    const qreal inwards = left ? kNotch : -kNotch;
+    const qreal foot = left ? cloth.right() : cloth.left();
+    QPainterPath path(QPointF(foot, cloth.top()));
+    path.lineTo(tail, cloth.top());
+    path.lineTo(tail + inwards, cloth.center().y());
+    path.lineTo(tail, cloth.bottom());
+    path.lineTo(foot, cloth.bottom());
+    path.closeSubpath();
+    sheet.path(Layer::Words, Role::DangerGround, path, target);
+}
+
+Role inkOf(OrderState state) {
+    return state == OrderState::Met     ? Role::JudgedGoodInk
+           : state == OrderState::Short ? Role::DangerInk
+                                        : Role::Ink;
+}
+
+void layFlag(const OrderOutlook& order, const Flag& flag, const Place& place, int target,
+             bool filledBySelected, Sheet& sheet) {
+    const auto& rect = place.rect;
+    const qreal wordWidth = flag.width - flag.cloth;
+    const QRectF cloth(place.leftOfMast ? rect.left() + wordWidth : rect.left(), rect.top(),
+                       flag.cloth, rect.height());
+    const QRectF word(place.leftOfMast ? rect.left() : cloth.right(), rect.top(), wordWidth,
+                      rect.height());
+    sheet.fill(Layer::Words, Role::Ground, word, target, 1);
+    layCloth(order.state, cloth, place.leftOfMast, target, sheet);
+    const qreal notch = order.state == OrderState::Short ? kNotch : 0;
+    const qreal textLeft = cloth.left() + kPadX + (place.leftOfMast ? notch : 0);
+    sheet.text(Layer::Words, inkOf(order.state), Type::Small, flag.text,
+               {textLeft, sheet.baselineAt(Type::Small, rect.center().y())}, Align::Left, target);
+    const qreal wordLeft = place.leftOfMast ? word.left() + 2 : word.left() + kToWord;
+    sheet.text(Layer::Words, roleOf(order.state), Type::Strong, flag.word,
+               {wordLeft, sheet.baselineAt(Type::Strong, rect.center().y())}, Align::Left, target);
+    if (filledBySelected)
+        sheet.frame(Layer::Words, Role::Selection, cloth.adjusted(-1.5, -1.5, 1.5, 1.5), 1.5, 2);
+}
+
+/// Down from the flag to the foot, and where the order leaves when that is another day.
+void layMast(const LaneInput& input, const OrderOutlook& order, qreal top, const QRectF& area,
+             int target, Sheet& sheet) {
+    const qreal x = input.axis.middleOf(order.order->due);
+    sheet.fill(Layer::Marks, roleOf(order.state), {x - kMast / 2, top, kMast, area.bottom() - top},
+               target);
+    if (!order.days || !input.visible.contains(order.days->go)) return;
+    const QPointF at(input.axis.middleOf(order.days->go), area.bottom());
+    QPainterPath mark(at + QPointF(-kShip, 0));
+    mark.lineTo(at + QPointF(kShip, 0));
+    mark.lineTo(at + QPointF(0, -1.6 * kShip));
+    mark.closeSubpath();
+    sheet.path(Layer::Marks, roleOf(order.state), mark, target);
+}
+
+/// Those in sight, the worst first: they get their room first.
+std::vector<std::size_t> byWeight(const LaneInput& input, const std::vector<OrderOutlook>& orders) {
+    std::vector<std::size_t> shown;
+    for (std::size_t i = 0; i < orders.size(); ++i)
+        if (input.visible.contains(orders[i].order->due)) shown.push_back(i);
+    std::stable_sort(shown.begin(), shown.end(), [&](std::size_t a, std::size_t b) {
+        return orders[a].state > orders[b].state;
+    });
+    return shown;
+}
+
+}  // namespace
+
+qreal OrderFlags::heightOf(int rows, const TextRuler& ruler) {
+    return rows * (flagHeight(ruler) + kRowGap);
+}
+
+void OrderFlags::lay(const LaneInput& input, const QRectF& area, int rows, Sheet& sheet) const {
+    const auto& orders = input.options.orders->orders;
+    std::vector<QRectF> taken;
+    for (const auto index : byWeight(input, orders)) {
+        const auto& order = orders[index];
+        const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
+        std::optional<Place> place;
+        Flag flag;
+        for (const bool brief : {false, true}) {
+            if (place) break;
+            flag = flagOf(order, brief, sheet.ruler());
+            place = placeFor(flag, mast, area, rows, input, taken, sheet.ruler());
+        }
+        const qreal top = place ? place->rect.top() : area.top() + heightOf(rows, sheet.ruler());
+        const QRectF hit = place ? place->rect : QRectF(mast - 3, top, 6, area.bottom() - top);
+        const int target = sheet.target(
+            {.hit = Hit::OrderFlag, .day = order.order->due, .index = static_cast<int>(index)},
+            hit);
+        layMast(input, order, top, area, target, sheet);
+        if (!place) continue;
+        taken.push_back(place->rect);
+        const bool ofSelected =
+            std::any_of(order.fills.begin(), order.fills.end(),
+                        [&](const OrderFill& fill) { return input.isSelected(fill.batch); });
+        layFlag(order, flag, *place, target, ofSelected, sheet);
+    }
+}
+
+}  // namespace tenthday

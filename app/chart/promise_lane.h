@@ -1,0 +1,13 @@
+/// @file promise_lane.h  What more can be promised, week by week.
+#pragma once
+#include "chart/lane.h"
+
+namespace tenthday {
+
+class PromiseLane : public Lane {
+public:
+    [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
+    void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
+};
+
+}  // namespace tenthday

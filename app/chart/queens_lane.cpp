@@ -1,0 +1,153 @@
+#include "chart/queens_lane.h"
+
+#include <array>
+
+#include "chart/order_flags.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/order_text.h"
+
+namespace tenthday {
+namespace {
+
+constexpr qreal kAbove = 10;
+constexpr qreal kBelow = 6;
+constexpr qreal kLeastPlot = 34;
+constexpr qreal kWishedPlot = 62;
+constexpr qreal kMostPlot = 150;
+constexpr int kMostRows = 2;
+constexpr qreal kLine = 2;
+
+/// A step of the scale: 1, 2 or 5 times a power of ten, so that about two fit below the top.
+std::int32_t scaleStep(std::int32_t top) {
+    std::int32_t step = 1;
+    for (std::int32_t power = 1; power < 100'000; power *= 10)
+        for (const std::int32_t times : {1, 2, 5}) {
+            step = power * times;
+            if (3 * step > top) return step;
+        }
+    return step;
+}
+
+bool hasOrders(const LaneInput& input) {
+    const auto& orders = input.options.orders;
+    return orders ? !orders->orders.empty() : !ordersOf(input.outlook.snapshot).empty();
+}
+
+/// Queens and their range by day, in sight, within a plot that ends at `top` queens.
+class Curve {
+public:
+    Curve(const LaneInput& input, const QRectF& plot)
+        : input_(input), plot_(plot), orders_(*input.options.orders) {
+        const auto days = intersection(input.visible, orders_.days);
+        for (Day day = days.first; day <= days.last; day += Days{1})
+            top_ = std::max(top_, on(day).high);
+    }
+    [[nodiscard]] std::int32_t top() const { return top_; }
+    [[nodiscard]] qreal yOf(std::int32_t queens) const {
+        return plot_.bottom() - plot_.height() * std::min(1.0, queens / double(top_));
+    }
+    void lay(Sheet& sheet) const {
+        const auto days = intersection(input_.visible, orders_.days);
+        if (days.isEmpty()) return;
+        const auto& snap = sheet.snap();
+        QPainterPath line;
+        for (Day day = days.first; day <= days.last; day += Days{1}) {
+            const auto& queens = on(day);
+            const qreal left = std::max(input_.axis.xOf(day), input_.axis.left());
+            const qreal right = std::min(input_.axis.xOf(day + Days{1}), input_.axis.right());
+            if (right <= left) continue;
+            sheet.fill(Layer::Body, Role::Laying,
+                       snap.rect(left, yOf(queens.high), right, yOf(queens.low)));
+            const qreal y = snap(yOf(queens.likely));
+            if (line.isEmpty())
+                line.moveTo(left, y);
+            else
+                line.lineTo(left, y);
+            line.lineTo(right, y);
+        }
+        sheet.stroke(Layer::Body, Role::Good, line, kLine);
+    }
+
+private:
+    [[nodiscard]] static DayWindow intersection(DayWindow a, DayWindow b) {
+        return {std::max(a.first, b.first), std::min(a.last, b.last)};
+    }
+    [[nodiscard]] const QueensInHand& on(Day day) const {
+        return orders_.inHand[static_cast<std::size_t>((day - orders_.days.first).count())];
+    }
+
+    const LaneInput& input_;
+    QRectF plot_;
+    const SeasonOrders& orders_;
+    std::int32_t top_ = 5;  ///< a plot of nothing is no plot of one queen
+};
+
+void layScale(const LaneInput& input, const Curve& curve, Sheet& sheet) {
+    const qreal hair = sheet.snap().hair();
+    const std::int32_t step = scaleStep(curve.top());
+    for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
+        const qreal y = sheet.snap()(curve.yOf(queens));
+        sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
+        sheet.text(Layer::Names, Role::InkSoft, Type::Small, chart_text::number(queens),
+                   {input.titleRight, sheet.baselineAt(Type::Small, y)}, Align::Right);
+    }
+}
+
+void layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto& ruler = sheet.ruler();
+    const bool old = input.options.orders && input.options.ordersAreOld;
+    const qreal room = input.titleRight - input.titleLeft;
+    qreal y = area.top();
+    const auto line = [&](const QString& text, Type type, Role role) {
+        const qreal height = ruler.line(type);
+        sheet.text(Layer::Names, role, type, ruler.elided(text, type, room),
+                   {input.titleLeft, sheet.baselineAt(type, y + height / 2)}, Align::Left);
+        y += height;
+    };
+    line(order_text::queensLane(), Type::Label, Role::Ink);
+    if (!input.options.orders)
+        line(order_text::reckoning(), Type::Small, Role::InkSoft);
+    else
+        line(old ? order_text::about() : order_text::inHandRange(), Type::Small, Role::InkSoft);
+}
+
+}  // namespace
+
+LaneHeight QueensLane::height(const LaneInput& input, const TextRuler& ruler) const {
+    const auto flags = [&](int rows) {
+        return hasOrders(input) ? OrderFlags::heightOf(rows, ruler) : 0;
+    };
+    // The scale's numbers stand under the lane's two lines of names.
+    const qreal names = ruler.line(Type::Label) + 1.5 * ruler.line(Type::Small);
+    const auto plot = [&](int rows, qreal wished) { return std::max(wished, names - flags(rows)); };
+    return {kAbove + flags(1) + plot(1, kLeastPlot) + kBelow,
+            kAbove + flags(kMostRows) + plot(kMostRows, kWishedPlot) + kBelow,
+            kAbove + flags(kMostRows) + kMostPlot + kBelow, 0.5};
+}
+
+void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto& ruler = sheet.ruler();
+    flags_ = area.adjusted(0, kAbove, 0, -kBelow);
+    rows_ = 0;
+    if (hasOrders(input))
+        rows_ =
+            flags_.height() >= OrderFlags::heightOf(kMostRows, ruler) + kLeastPlot ? kMostRows : 1;
+    const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
+    plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
+    layNames(input, flags_, sheet);
+    sheet.fill(Layer::Body, Role::GridStrong,
+               {input.axis.left(), plot_.bottom(), input.axis.width(), sheet.snap().hair()});
+    if (!input.options.orders) return;
+    for (Day day = input.visible.first; day <= input.visible.last; day += Days{1})
+        sheet.target({.hit = Hit::QueensDay, .day = day},
+                     {input.axis.xOf(day), plot_.top(), input.axis.dayWidth(), plot_.height()});
+    const Curve curve(input, plot_);
+    layScale(input, curve, sheet);
+    curve.lay(sheet);
+}
+
+void QueensLane::write(const LaneInput& input, Sheet& sheet) {
+    if (input.options.orders && rows_ > 0) OrderFlags().lay(input, flags_, rows_, sheet);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,129 @@
+#include "orders/orders_paste.h"
+
+#include <QLocale>
+#include <QRegularExpression>
+
+#include "orders/order_asks.h"
+#include "screen_text/order_page_text.h"
+#include "screen_text/order_text.h"
+#include "screen_text/window_text.h"
+#include "setup/day_edit.h"
+
+namespace tenthday {
+namespace {
+
+QString plain(const std::string& text) { return QString::fromStdString(text); }
+std::string isoDay(Day day) { return toText(day); }
+
+QString dayToken(const QString& typed) {
+    const auto day = dayFromTyped(typed);
+    return day.isValid() ? day.toString(Qt::ISODate) : typed;
+}
+
+bool isDay(const QString& typed) { return dayFromTyped(typed).isValid(); }
+
+std::optional<OrderKind> kindOf(const QString& typed) {
+    const auto word = typed.simplified();
+    for (std::size_t i = 0; i < kTokenCount<OrderKind>; ++i) {
+        const auto kind = static_cast<OrderKind>(i);
+        const auto name = token(kind);
+        const auto asToken = QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+        const auto asWords = order_text::kind(kind);
+        if (word.compare(asToken, Qt::CaseInsensitive) == 0 ||
+            word.startsWith(asWords, Qt::CaseInsensitive) ||
+            (word.size() > 3 && asWords.startsWith(word, Qt::CaseInsensitive)))
+            return kind;
+    }
+    return std::nullopt;
+}
+
+QString kindToken(const QString& typed) {
+    const auto kind = kindOf(typed);
+    if (!kind) return typed;
+    const auto name = token(*kind);
+    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+bool isWholeNumber(const QString& typed) {
+    static const QRegularExpression digits(QStringLiteral("^\\d{1,4}$"));
+    return digits.match(typed).hasMatch();
+}
+
+/// "90 %", "90", "92,5": a plain number.
+QString percentToken(const QString& typed) {
+    auto text = typed;
+    text.remove(u'%');
+    bool good = false;
+    const double value = QLocale().toDouble(text.trimmed(), &good);
+    return good ? QString::number(value, 'f', 1) : text.trimmed();
+}
+
+QString yesToken(const QString& typed) {
+    const auto word = typed.simplified();
+    if (word.compare(order_page_text::whole(), Qt::CaseInsensitive) == 0)
+        return QStringLiteral("no");
+    if (word.compare(order_page_text::inParts(), Qt::CaseInsensitive) == 0)
+        return QStringLiteral("yes");
+    return word.toLower();
+}
+
+QString lineToken(const QString& typed) {
+    return typed.compare(order_page_text::any(), Qt::CaseInsensitive) == 0 ? QString() : typed;
+}
+
+QString asTyped(const QString& typed) { return typed; }
+bool never(const QString&) { return false; }
+bool isText(const QString& typed) { return !isWholeNumber(typed) && !isDay(typed); }
+
+QString name(OrderField field) {
+    return order_page_text::field(static_cast<int>(field)).remove(u'&');
+}
+
+}  // namespace
+
+PasteKind ordersToPaste() {
+    PasteKind kind;
+    kind.head = window_text::asTitle(order_page_text::pasteHead());
+    kind.kind = "orders";
+    kind.named = window_text::kindName(QStringLiteral("orders")).toStdString();
+    kind.takeIn = [](int lines) { return order_page_text::takeIn(lines); };
+    // In this order the columns of a list without a header find their place.
+    kind.columns = {{"kind", name(OrderField::Kind), true, kindToken,
+                     [](const QString& typed) { return kindOf(typed).has_value(); }},
+                    {"count", name(OrderField::Count), true, asTyped, isWholeNumber},
+                    {"due", name(OrderField::Due), true, dayToken, isDay},
+                    {"not_before", name(OrderField::NotBefore), false, dayToken, never},
+                    {"label", name(OrderField::Label), true, asTyped, isText},
+                    {"line", name(OrderField::Line), false, lineToken, never},
+                    {"part_ok", name(OrderField::Part), false, yesToken, never},
+                    {"sure", name(OrderField::Sure), false, percentToken, never},
+                    {"weight", name(OrderField::Weight), false, asTyped, never},
+                    {"note", name(OrderField::Note), false, asTyped, isText}};
+    return kind;
+}
+
+std::vector<std::string> pastedHeads() {
+    std::vector<std::string> heads;
+    for (const auto field :
+         {OrderField::Label, OrderField::Kind, OrderField::Count, OrderField::Due,
+          OrderField::NotBefore, OrderField::Line, OrderField::Part, OrderField::Sure,
+          OrderField::Weight, OrderField::Note})
+        heads.push_back(name(field).toStdString());
+    return heads;
+}
+
+std::vector<std::string> pastedCells(const Snapshot& book, const Order& order) {
+    const auto line = order.line ? book.find(*order.line) : nullptr;
+    return {order.label,
+            order_text::kind(order.kind).toStdString(),
+            std::to_string(order.count),
+            isoDay(order.due),
+            order.notBefore ? isoDay(*order.notBefore) : std::string(),
+            line ? line->label : std::string(),
+            (order.partOk ? order_page_text::inParts() : order_page_text::whole()).toStdString(),
+            QLocale().toString(order.sure.value / 10.0, 'f', 1).toStdString(),
+            std::to_string(order.weight),
+            order.note};
+}
+
+}  // namespace tenthday

@@ -1,0 +1,223 @@
+#include "paste/paste_dialog.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QGroupBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "book/new_id.h"
+#include "look/page_parts.h"
+#include "look/palette.h"
+#include "screen_text/paste_text.h"
+
+namespace tenthday {
+namespace {
+
+constexpr int kMostShown = 500;
+constexpr int kRest = 250;  ///< ms
+constexpr int kTextLines = 5;
+
+QString plain(const std::string& text) { return QString::fromStdString(text); }
+
+}  // namespace
+
+PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, Save save,
+                         QWidget* parent)
+    : QDialog(parent),
+      desk_(desk),
+      kind_(std::move(kind)),
+      save_(std::move(save)),
+      text_(new QPlainTextEdit),
+      preview_(new QTableWidget),
+      summary_(new QLabel),
+      told_(new QLabel),
+      take_(new QPushButton),
+      rest_(new QTimer(this)) {
+    setWindowTitle(kind_.head);
+    text_->setPlaceholderText(paste_text::pasteHere());
+    text_->setAccessibleName(paste_text::pasted());
+    text_->setTabChangesFocus(true);
+    text_->setLineWrapMode(QPlainTextEdit::NoWrap);
+    text_->setMaximumHeight(kTextLines * text_->fontMetrics().lineSpacing() + 16);
+    summary_->setWordWrap(true);
+    makeStrong(*summary_);
+    told_->setWordWrap(true);
+    told_->hide();
+    preview_->setAccessibleName(paste_text::preview());
+    preview_->verticalHeader()->hide();
+    preview_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    preview_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    preview_->setTabKeyNavigation(false);
+    makeCompact(*preview_);
+    auto* look = new QVBoxLayout;
+    look->addWidget(new QLabel(paste_text::pasted()));
+    look->addWidget(text_);
+    look->addWidget(summary_);
+    look->addWidget(preview_, 1);
+    auto* parts = new QHBoxLayout;
+    parts->addWidget(makeColumns());
+    parts->addLayout(look, 1);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    buttons->addButton(take_, QDialogButtonBox::AcceptRole);
+    connect(buttons, &QDialogButtonBox::accepted, this, &PasteDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(parts, 1);
+    column->addWidget(told_);
+    column->addWidget(buttons);
+    resize(1040, 600);
+    rest_->setSingleShot(true);
+    rest_->setInterval(kRest);
+    connect(rest_, &QTimer::timeout, this, &PasteDialog::readText);
+    text_->setPlainText(text);
+    connect(text_, &QPlainTextEdit::textChanged, rest_, qOverload<>(&QTimer::start));
+    readText();
+}
+
+QString PasteDialog::summary() const { return summary_->text(); }
+QString PasteDialog::told() const { return told_->text(); }
+
+QWidget* PasteDialog::makeColumns() {
+    auto* group = new QGroupBox(paste_text::columns());
+    auto* form = new QFormLayout(group);
+    for (const auto& column : kind_.columns) {
+        auto* box = new QComboBox;
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(12);
+        box->setAccessibleName(column.name);
+        columns_.push_back(box);
+        form->addRow(column.needed ? paste_text::needed(column.name) : column.name, box);
+        connect(box, &QComboBox::currentIndexChanged, this, [this] {
+            if (!filling_) judge();
+        });
+    }
+    return group;
+}
+
+void PasteDialog::readText() {
+    rest_->stop();
+    auto read = readPasted(text_->toPlainText().toStdString());
+    cells_ = read ? std::move(read).value() : PastedCells{};
+    offerColumns();
+    judge();
+    if (!read) summary_->setText(paste_text::unreadable(plain(read.error().text)));
+}
+
+/// Names what can be chosen for each column, and chooses what is found.
+void PasteDialog::offerColumns() {
+    const auto places = placesOf(kind_, cells_);
+    hasHeader_ = places.hasHeader;
+    filling_ = true;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        auto* box = columns_[i];
+        box->clear();
+        box->addItem(paste_text::nowhere());
+        for (std::size_t at = 0; at < cells_.columns; ++at)
+            box->addItem(
+                paste_text::cellColumn(static_cast<int>(at) + 1,
+                                       hasHeader_ ? plain(cells_.lines.front()[at]) : QString()));
+        box->setCurrentIndex(places.at[i] ? static_cast<int>(*places.at[i]) + 1 : 0);
+    }
+    filling_ = false;
+}
+
+/// The lines as import takes them, and the columns they have.
+std::vector<std::vector<std::string>> PasteDialog::linesRead(
+    std::vector<std::string>& tokens) const {
+    std::vector<std::pair<const PasteColumn*, std::size_t>> used;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        if (columns_[i]->currentIndex() <= 0) continue;
+        used.emplace_back(&kind_.columns[i],
+                          static_cast<std::size_t>(columns_[i]->currentIndex() - 1));
+        tokens.push_back(kind_.columns[i].token);
+    }
+    std::vector<std::vector<std::string>> lines;
+    for (std::size_t line = hasHeader_ ? 1 : 0; line < cells_.lines.size(); ++line) {
+        auto& read = lines.emplace_back();
+        for (const auto& [column, at] : used)
+            read.push_back(column->read(plain(cells_.lines[line][at])).toStdString());
+    }
+    return lines;
+}
+
+/// What the lines would bring, and what is wrong with them.
+void PasteDialog::judge() {
+    told_->hide();
+    std::vector<std::string> tokens;
+    const auto lines = linesRead(tokens);
+    QStringList missing;
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+        if (kind_.columns[i].needed && columns_[i]->currentIndex() <= 0)
+            missing += kind_.columns[i].name;
+    edit_ = {};
+    if (missing.isEmpty() && !lines.empty())
+        edit_ =
+            editOf(desk_.snapshot(), kind_.kind, tokens, lines, [] { return idMaker().next(); });
+    show(edit_, lines);
+    const auto bad = std::count_if(edit_.troubles.begin(), edit_.troubles.end(),
+                                   [](const auto& trouble) { return !trouble.empty(); });
+    const auto fresh = std::count(edit_.isNew.begin(), edit_.isNew.end(), true);
+    const int all = static_cast<int>(lines.size());
+    summary_->setText(
+        all == 0             ? paste_text::nothing()
+        : !missing.isEmpty() ? paste_text::missing(missing)
+        : bad > 0            ? paste_text::troubled(static_cast<int>(bad), all)
+                  : paste_text::good(static_cast<int>(fresh), all - static_cast<int>(fresh)));
+    take_->setText(kind_.takeIn(all));
+    take_->setEnabled(all > 0 && missing.isEmpty() && bad == 0);
+}
+
+/// Line by line: its number, what is wrong or what it brings, then its cells as they were read.
+void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines) {
+    QStringList heads{paste_text::line(), paste_text::state()};
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+        if (columns_[i]->currentIndex() > 0) heads += kind_.columns[i].name;
+    preview_->setColumnCount(static_cast<int>(heads.size()));
+    for (auto& head : heads) head.remove(u'&');
+    preview_->setHorizontalHeaderLabels(heads);
+    const int rows = std::min(kMostShown, static_cast<int>(lines.size()));
+    preview_->setRowCount(rows);
+    const auto danger = paletteOf(lookOf(palette()))[Role::Danger];
+    for (int row = 0; row < rows; ++row) {
+        const auto at = static_cast<std::size_t>(row);
+        const auto trouble = at < edit.troubles.size() ? plain(edit.troubles[at]) : QString();
+        const bool isNew = at < edit.isNew.size() && edit.isNew[at];
+        preview_->setItem(row, 0,
+                          new QTableWidgetItem(QString::number(row + (hasHeader_ ? 2 : 1))));
+        auto* state = new QTableWidgetItem(paste_text::lineState(trouble, isNew));
+        state->setToolTip(trouble);
+        if (!trouble.isEmpty()) state->setForeground(danger);
+        preview_->setItem(row, 1, state);
+        for (std::size_t cell = 0; cell < lines[at].size(); ++cell)
+            preview_->setItem(row, static_cast<int>(cell) + 2,
+                              new QTableWidgetItem(plain(lines[at][cell])));
+    }
+    preview_->resizeColumnsToContents();
+}
+
+void PasteDialog::accept() {
+    if (rest_->isActive()) readText();
+    if (!take_->isEnabled()) return;
+    auto changes = edit_.changes;
+    if (changes.isEmpty()) {
+        told_->setText(paste_text::nothingNew());
+        return told_->show();
+    }
+    changes.verb = Verb::Import;
+    changes.subject = kind_.named;
+    const auto why = save_(changes);
+    if (why.isEmpty()) return QDialog::accept();
+    told_->setText(why);
+    told_->show();
+}
+
+}  // namespace tenthday

@@ -1,0 +1,97 @@
+/// @file paste_dialog.h  Lines copied out of a spreadsheet, looked at before they are taken in.
+#pragma once
+#include <QDialog>
+#include <functional>
+#include <vector>
+
+#include "desk/desk.h"
+#include "exchange/pasted.h"
+
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+class QTableWidget;
+class QTimer;
+class QVBoxLayout;
+
+namespace tenthday {
+
+/// A column of the kind that is pasted.
+struct PasteColumn {
+    std::string token;  ///< as import names it
+    QString name;
+    bool needed = false;
+    /// What was typed, as import takes it; what cannot be read stays as it is and is refused there.
+    std::function<QString(const QString&)> read;
+    /// Whether a cell looks as if it belonged here: for lines that come without a header. Columns
+    /// that say no to everything are found by their header alone.
+    std::function<bool(const QString&)> fits;
+};
+
+/// What can be pasted, as data; a page makes one.
+struct PasteKind {
+    QString head;
+    std::string kind;   ///< one of exportKinds()
+    std::string named;  ///< of the undo step: "orders"
+    std::vector<PasteColumn> columns;
+    /// "Take in 12 orders".
+    std::function<QString(int)> takeIn;
+};
+
+/// All lines or none, one undo step. Stays open while what was given is refused.
+class PasteDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    /// Empty when done, else why not.
+    using Save = std::function<QString(const ChangeSet&)>;
+
+    /// @param desk  must outlive the dialog
+    PasteDialog(const Desk& desk, PasteKind kind, const QString& text, Save save,
+                QWidget* parent = nullptr);
+
+    [[nodiscard]] QPlainTextEdit& text() { return *text_; }
+    /// Where a column of the kind is found; entry 0 is nowhere.
+    [[nodiscard]] QComboBox& column(std::size_t index) { return *columns_[index]; }
+    [[nodiscard]] QTableWidget& preview() { return *preview_; }
+    [[nodiscard]] QPushButton& takeButton() { return *take_; }
+    [[nodiscard]] QString summary() const;
+    [[nodiscard]] QString told() const;
+
+    void accept() override;
+
+private:
+    [[nodiscard]] QWidget* makeColumns();
+    void readText();
+    void offerColumns();
+    void judge();
+    void show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines);
+    [[nodiscard]] std::vector<std::vector<std::string>> linesRead(
+        std::vector<std::string>& tokens) const;
+
+    const Desk& desk_;
+    PasteKind kind_;
+    Save save_;
+    PastedCells cells_;
+    bool hasHeader_ = false;
+    bool filling_ = false;
+    PastedEdit edit_;
+    QPlainTextEdit* text_;
+    std::vector<QComboBox*> columns_;
+    QTableWidget* preview_;
+    QLabel* summary_;
+    QLabel* told_;
+    QPushButton* take_;
+    QTimer* rest_;
+};
+
+/// Which cell of a line each column of the kind stands in, by the header if there is one, else by
+/// what the cells look like; none where it is not there.
+struct PastePlaces {
+    bool hasHeader = false;
+    std::vector<std::optional<std::size_t>> at;
+};
+[[nodiscard]] PastePlaces placesOf(const PasteKind& kind, const PastedCells& cells);
+
+}  // namespace tenthday

@@ -1,0 +1,190 @@
+#include "exchange/pasted.h"
+
+#include <algorithm>
+
+#include "exchange/csv.h"
+
+namespace tenthday {
+namespace {
+
+constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
+std::string trimmed(const std::string& cell) {
+    const auto first = cell.find_first_not_of(" \t");
+    if (first == std::string::npos) return {};
+    return cell.substr(first, cell.find_last_not_of(" \t") - first + 1);
+}
+
+/// What stands between the cells of a text, by its first line that is not blank.
+char partOf(std::string_view text) {
+    const auto begin = std::min(text.find_first_not_of("\r\n"), text.size());
+    const auto line = text.substr(begin, text.find_first_of("\r\n", begin) - begin);
+    const auto count = [&](char part) { return std::count(line.begin(), line.end(), part); };
+    if (count('\t') > 0) return '\t';
+    return count(';') > count(',') ? ';' : ',';
+}
+
+class PasteReader {
+public:
+    explicit PasteReader(std::string_view text) : rest_(text) {
+        if (rest_.substr(0, 3) == kByteOrderMark) rest_.remove_prefix(3);
+        part_ = partOf(rest_);
+    }
+
+    Result<PastedCells> read() {
+        while (!rest_.empty())
+            if (auto read = readLine(); !read) return read.error();
+        for (auto& line : cells_.lines) line.resize(cells_.columns);
+        return std::move(cells_);
+    }
+
+private:
+    Result<void> readLine() {
+        std::vector<std::string> line;
+        do {
+            auto cell = !rest_.empty() && rest_.front() == '"' ? quoted() : plain();
+            if (!cell) return cell.error();
+            line.push_back(trimmed(cell.value()));
+        } while (take(part_));
+        endLine();
+        const bool blank =
+            std::all_of(line.begin(), line.end(), [](const auto& cell) { return cell.empty(); });
+        if (blank) return {};
+        cells_.columns = std::max(cells_.columns, line.size());
+        cells_.lines.push_back(std::move(line));
+        return {};
+    }
+
+    Result<std::string> plain() {
+        std::string cell;
+        while (!rest_.empty() && rest_.front() != part_ && rest_.front() != '\n' &&
+               rest_.front() != '\r')
+            if (auto good = character(cell); !good) return good.error();
+        return cell;
+    }
+
+    Result<std::string> quoted() {
+        const int opened = line_;
+        take('"');
+        std::string cell;
+        while (!rest_.empty()) {
+            if (!take('"')) {
+                if (rest_.front() == '\n') ++line_;
+                if (auto good = character(cell); !good) return good.error();
+            } else if (!take('"')) {
+                auto after = plain();  // what stands behind the closing quote belongs to the cell
+                if (!after) return after;
+                return cell + after.value();
+            } else {
+                cell += '"';
+            }
+        }
+        return Error{"line " + std::to_string(opened) + ": a quote is never closed"};
+    }
+
+    Result<void> character(std::string& cell) {
+        const auto length = rest_.front() == '\0' ? 0 : utf8Length(rest_);
+        if (length == 0) return Error{"line " + std::to_string(line_) + ": not readable as text"};
+        cell += rest_.substr(0, length);
+        rest_.remove_prefix(length);
+        return {};
+    }
+
+    bool take(char wanted) {
+        if (rest_.empty() || rest_.front() != wanted) return false;
+        rest_.remove_prefix(1);
+        return true;
+    }
+
+    void endLine() {
+        take('\r');
+        take('\n');
+        ++line_;
+    }
+
+    std::string_view rest_;
+    char part_ = '\t';
+    int line_ = 1;
+    PastedCells cells_;
+};
+
+std::string csvOf(const std::vector<std::string>& columns,
+                  std::span<const std::vector<std::string>> lines) {
+    std::string text;
+    appendCsv(text, columns);
+    for (const auto& line : lines) appendCsv(text, line);
+    return text;
+}
+
+/// "line 2, column due: a day ..." without the line, which counts a header that nobody pasted.
+std::string withoutLine(const std::string& text) {
+    if (text.rfind("line ", 0) != 0) return text;
+    const auto end = text.find_first_of(",:");
+    return end == std::string::npos ? text : trimmed(text.substr(end + 1));
+}
+
+/// The line, counted without its header, that an error of a whole list names; 0 where it names
+/// none.
+std::size_t lineNamed(const std::string& text) {
+    if (text.rfind("line ", 0) != 0) return 0;
+    std::size_t line = 0;
+    for (std::size_t i = 5; i < text.size() && text[i] >= '0' && text[i] <= '9'; ++i)
+        line = line * 10 + static_cast<std::size_t>(text[i] - '0');
+    return line > 0 ? line - 1 : 0;
+}
+
+bool bringsNewRow(const ChangeSet& changes) {
+    return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
+        return visitChange([](const auto& change) { return change.before == nullptr; }, row);
+    });
+}
+
+}  // namespace
+
+Result<PastedCells> readPasted(std::string_view text) { return PasteReader(text).read(); }
+
+void appendPasted(std::string& text, const std::vector<std::string>& cells) {
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (i > 0) text += '\t';
+        if (cells[i].find_first_of("\t\r\n\"") == std::string::npos) {
+            text += cells[i];
+            continue;
+        }
+        text += '"';
+        for (const char letter : cells[i]) text += letter == '"' ? "\"\"" : std::string(1, letter);
+        text += '"';
+    }
+    text += '\n';
+}
+
+bool PastedEdit::isGood() const {
+    return std::all_of(troubles.begin(), troubles.end(),
+                       [](const auto& trouble) { return trouble.empty(); });
+}
+
+PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
+                  const std::vector<std::string>& columns,
+                  const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
+    PastedEdit edit;
+    // Each line by itself first, so that all that is wrong is told at once.
+    for (const auto& line : lines) {
+        const auto alone = importOf(snapshot, kind, csvOf(columns, {&line, 1}), newId);
+        edit.isNew.push_back(alone && bringsNewRow(alone.value()));
+        const auto next = alone ? applied(snapshot, alone.value()) : Result<Snapshot>(snapshot);
+        edit.troubles.push_back(!alone  ? withoutLine(alone.error().text)
+                                : !next ? next.error().text
+                                        : std::string());
+    }
+    if (lines.empty() || !edit.isGood()) return edit;
+    auto whole = importOf(snapshot, kind, csvOf(columns, lines), newId);
+    const auto next = whole ? applied(snapshot, whole.value()) : Result<Snapshot>(whole.error());
+    if (next) {
+        edit.changes = std::move(whole).value();
+        return edit;
+    }
+    const auto at = std::clamp<std::size_t>(lineNamed(next.error().text), 1, lines.size());
+    edit.troubles[at - 1] = withoutLine(next.error().text);
+    return edit;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,112 @@
+/// Orders copied out of a spreadsheet.
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableWidget>
+
+#include "app/orders/orders_fixture.h"
+#include "orders/orders_paste.h"
+
+namespace tenthday::test {
+namespace {
+
+class OrdersPasteTest : public OrdersTest {
+protected:
+    PasteDialog& paste(const QString& text) {
+        page_->pasteOrders(text);
+        return dialog<PasteDialog>();
+    }
+    static std::string cell(PasteDialog& form, int row, int column) {
+        return form.preview().item(row, column)->text().toStdString();
+    }
+};
+
+TEST_F(OrdersPasteTest, LinesWithAHeaderOfAnyOrderAreTakenInOneStep) {
+    openExample(false);
+    auto& form =
+        paste(QStringLiteral("Due\tFor whom\tHow many\tWhat\n2027-07-14\tK-20\t12\tmated\n"
+                             "20/07/2027\tK-21\t3\tRipe cells\n"));
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    EXPECT_EQ(form.takeButton().text().toStdString(), "&Take in 2 order(s)");
+    EXPECT_EQ(form.preview().rowCount(), 2);
+    EXPECT_EQ(cell(form, 0, 1), "new");
+    form.accept();
+    ASSERT_EQ(rows(), 2);
+    EXPECT_EQ(text(0, OrdersModel::For), "K-20");
+    EXPECT_EQ(text(1, OrdersModel::What), "ripe cells");
+    EXPECT_EQ(text(1, OrdersModel::Due), "Tue 20 Jul");
+    EXPECT_EQ(undoName(), "import Orders");
+    ASSERT_TRUE(desk_->undo().ok());
+    EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(OrdersPasteTest, WithoutAHeaderColumnsAreFoundByWhatStandsInThem) {
+    openExample(false);
+    auto& form =
+        paste(QStringLiteral("K-20\tmated queens\t12\t2027-07-14\nK-21\tvirgins\t3\t2027-07-20"));
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    form.accept();
+    ASSERT_EQ(rows(), 2);
+    EXPECT_EQ(text(1, OrdersModel::What), "virgins");
+}
+
+TEST_F(OrdersPasteTest, CommasServeToo) {
+    openExample(false);
+    auto& form =
+        paste(QStringLiteral("label,kind,count,due,sure\n\"Hill, J.\",proven,4,2027-07-20,80 %\n"));
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    form.accept();
+    ASSERT_EQ(rows(), 1);
+    EXPECT_EQ(text(0, OrdersModel::For), "Hill, J.");
+    EXPECT_EQ(text(0, OrdersModel::Sure), "80 %");
+}
+
+TEST_F(OrdersPasteTest, ErrorsStandAtTheirLinesAndNothingIsTaken) {
+    openExample(false);
+    auto& form =
+        paste(QStringLiteral("label\tkind\tcount\tdue\nK-20\tmated\t12\t2027-07-14\n"
+                             "K-21\ttame\t3\t2027-07-20\nK-22\tmated\t3\tsome day\n"));
+    EXPECT_FALSE(form.takeButton().isEnabled());
+    EXPECT_NE(form.summary().indexOf(QStringLiteral("Of 3 lines 2")), -1)
+        << form.summary().toStdString();
+    EXPECT_EQ(cell(form, 0, 1), "new");
+    EXPECT_EQ(cell(form, 1, 0), "3");
+    EXPECT_NE(cell(form, 1, 1).find("kind"), std::string::npos) << cell(form, 1, 1);
+    EXPECT_NE(cell(form, 2, 1).find("due"), std::string::npos) << cell(form, 2, 1);
+    form.accept();
+    EXPECT_TRUE(form.isVisible());
+    EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(OrdersPasteTest, AColumnThatIsMissingIsAskedFor) {
+    openExample(false);
+    auto& form = paste(QStringLiteral("label\tkind\tcount\twanted\nK-20\tmated\t12\t2027-07-14\n"));
+    EXPECT_FALSE(form.takeButton().isEnabled());
+    EXPECT_TRUE(form.summary().contains(QStringLiteral("Due"))) << form.summary().toStdString();
+    form.column(2).setCurrentIndex(4);  // due is the fourth
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+}
+
+TEST_F(OrdersPasteTest, WhatIsTypedIntoTheFieldIsReadOnceTheKeysRest) {
+    openExample(false);
+    auto& form = paste(QStringLiteral(" "));
+    EXPECT_FALSE(form.takeButton().isEnabled());
+    form.text().setPlainText(QStringLiteral("K-20\tmated\t12\t2027-07-14"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return form.takeButton().isEnabled(); }, kPatience));
+}
+
+TEST_F(OrdersPasteTest, TheListItselfPastesBackAndSaysNothingNew) {
+    openExample();
+    key(Qt::Key_C, Qt::ControlModifier);
+    key(Qt::Key_V, Qt::ControlModifier);
+    auto& form = dialog<PasteDialog>();
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    EXPECT_EQ(cell(form, 0, 1), "changes what is there");
+    form.accept();
+    EXPECT_NE(form.told(), QString());
+    EXPECT_EQ(undoName(), "add_row orders") << "of the fixture";
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -1,0 +1,103 @@
+/// Lines copied out of a spreadsheet.
+#include "exchange/pasted.h"
+
+#include <gtest/gtest.h>
+
+#include "support/season_maker.h"
+#include "support/with_rows.h"
+
+namespace tenthday::test {
+namespace {
+
+using Lines = std::vector<std::vector<std::string>>;
+
+Lines linesOf(std::string_view text) {
+    const auto read = readPasted(text);
+    return read ? read.value().lines : Lines{{"refused: " + read.error().text}};
+}
+
+TEST(Pasted, TabsPartCellsAsSpreadsheetsCopyThem) {
+    EXPECT_EQ(linesOf("K-03\t12\t2027-06-14\nK-04\t5\t2027-06-20\n"),
+              (Lines{{"K-03", "12", "2027-06-14"}, {"K-04", "5", "2027-06-20"}}));
+    EXPECT_EQ(linesOf("a, b\t1"), (Lines{{"a, b", "1"}}));
+    EXPECT_EQ(linesOf("a\tb\r\nc\td\r\n"), (Lines{{"a", "b"}, {"c", "d"}}));
+    EXPECT_EQ(linesOf("a\tb\rc\td"), (Lines{{"a", "b"}, {"c", "d"}}));
+}
+
+TEST(Pasted, CommasAndSemicolonsServeWhereThereAreNoTabs) {
+    EXPECT_EQ(linesOf("a,b\nc,d"), (Lines{{"a", "b"}, {"c", "d"}}));
+    EXPECT_EQ(linesOf("a;1,5;x\nb;2,5;y"), (Lines{{"a", "1,5", "x"}, {"b", "2,5", "y"}}));
+}
+
+TEST(Pasted, QuotesHoldLineEndsTabsAndQuotes) {
+    EXPECT_EQ(linesOf("\"Hill, J.\"\t\"two\nlines\"\t\"6\"\"\"\n"),
+              (Lines{{"Hill, J.", "two\nlines", "6\""}}));
+    EXPECT_EQ(linesOf("6\" frame\tx"), (Lines{{"6\" frame", "x"}})) << "inside a cell";
+    EXPECT_EQ(linesOf("a\t\"open"), (Lines{{"refused: line 1: a quote is never closed"}}));
+}
+
+TEST(Pasted, BlankLinesAreNoneAndShortOnesAreFilled) {
+    EXPECT_EQ(linesOf("\n\n a \tb\tc\n\t\t\nd\n\n"), (Lines{{"a", "b", "c"}, {"d", "", ""}}));
+    EXPECT_EQ(linesOf(""), Lines{});
+    EXPECT_EQ(linesOf("\xEF\xBB\xBFx\ty"), (Lines{{"x", "y"}}));
+}
+
+TEST(Pasted, WhatIsNoTextIsRefused) {
+    EXPECT_EQ(linesOf("a\n\xFF"), (Lines{{"refused: line 2: not readable as text"}}));
+}
+
+TEST(Pasted, WhatIsWrittenReadsBack) {
+    const Lines lines{{"K-03", "two\nlines", "a\tb"}, {"6\"", "", "plain, with comma"}};
+    std::string text;
+    for (const auto& line : lines) appendPasted(text, line);
+    EXPECT_EQ(linesOf(text), lines);
+}
+
+class PastedOrders : public ::testing::Test {
+protected:
+    PastedEdit edit(const Lines& lines) {
+        return editOf(book, "orders", {"label", "kind", "count", "due"}, lines, [this] {
+            return Uuid{7, ++next};
+        });
+    }
+    std::uint64_t next = 0;
+    Snapshot book = with(SeasonMaker().snapshot(), orderFor(1, 5, "2027-06-20"));
+};
+
+TEST_F(PastedOrders, AllLinesComeAsOneEdit) {
+    const auto made =
+        edit({{"K-03", "mated", "12", "2027-06-14"}, {"Order 1", "mated", "8", "2027-06-20"}});
+    EXPECT_TRUE(made.isGood());
+    EXPECT_EQ(made.isNew, (std::vector<bool>{true, false}));
+    EXPECT_EQ(made.changes.rows.size(), 2U);
+    EXPECT_TRUE(applied(book, made.changes).ok());
+}
+
+TEST_F(PastedOrders, EveryBadLineIsToldAndNoneIsTaken) {
+    const auto made = edit({{"K-03", "mated", "12", "2027-06-14"},
+                            {"K-04", "tame", "5", "2027-06-20"},
+                            {"K-05", "mated", "0", "2027-06-20"},
+                            {"K-06", "mated", "5", "14 June"}});
+    EXPECT_FALSE(made.isGood());
+    EXPECT_TRUE(made.changes.isEmpty());
+    ASSERT_EQ(made.troubles.size(), 4U);
+    EXPECT_EQ(made.troubles[0], "");
+    EXPECT_NE(made.troubles[1].find("kind"), std::string::npos) << made.troubles[1];
+    EXPECT_NE(made.troubles[2].find("1 to 9999"), std::string::npos) << made.troubles[2];
+    EXPECT_NE(made.troubles[3].find("due"), std::string::npos) << made.troubles[3];
+    for (const auto& trouble : made.troubles) EXPECT_EQ(trouble.find("line "), std::string::npos);
+}
+
+TEST_F(PastedOrders, ALabelThatComesTwiceIsToldAtItsSecondLine) {
+    const auto made = edit({{"K-03", "mated", "12", "2027-06-14"},
+                            {"K-04", "mated", "12", "2027-06-14"},
+                            {"K-03", "mated", "5", "2027-06-20"}});
+    EXPECT_FALSE(made.isGood());
+    EXPECT_EQ(made.troubles[0], "");
+    EXPECT_EQ(made.troubles[1], "");
+    EXPECT_NE(made.troubles[2], "");
+    EXPECT_TRUE(made.changes.isEmpty());
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "occupancy/winter.h"
 #include "records/yard_state.h"
 #include "timeline/bar_seen.h"
 #include "timeline/loads.h"
@@ -193,7 +194,8 @@ private:
                 break;
             case NucState::JudgedGood:
             case NucState::Caught:
-                part.known.push_back({*round.seenDay, 0, 1});
+                // Left in her nuc for the winter she fills no order.
+                if (!staysForWinter(round)) part.known.push_back({*round.seenDay, 0, 1});
                 break;
             default:  // lost
                 break;

@@ -1,3 +1,4 @@
+#include "records/queen_verbs.h"
 #include "setup/row_kind.h"
 
 namespace tenthday {
@@ -22,6 +23,7 @@ public:
         const auto seasons = breederSeasons(book);
         std::vector<ListRow> rows;
         for (const auto& queen : ordered(book)) {
+            if (!isBreederQueen(book, *queen)) continue;
             const auto season =
                 std::find_if(seasons.begin(), seasons.end(),
                              [&](const auto& other) { return other.queen == queen; });
@@ -47,9 +49,12 @@ public:
     [[nodiscard]] std::vector<Field> fields(const Snapshot& book,
                                             const std::vector<Uuid>& ids) const override {
         auto mothers = choicesOf<Queen>(book);
-        if (const auto self = find(book, ids))
-            std::erase_if(mothers,
-                          [&](const auto& c) { return c.value == fromId<Queen>(self->id); });
+        const auto self = find(book, ids);
+        std::erase_if(mothers, [&](const auto& choice) {
+            const auto queen = book.find(*toId<Queen>(choice.value));
+            const bool isHers = self && queen->id == self->mother;
+            return queen == self || (!isBreederQueen(book, *queen) && !isHers);
+        });
         mothers.insert(mothers.begin(), {setup_text::unknown(), QString()});
         return {{FieldKind::Text, setup_text::name(Name::Label), true},
                 {FieldKind::Number, setup_text::name(Name::Born), false, {}, 1950, 2199},

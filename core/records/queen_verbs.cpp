@@ -123,6 +123,10 @@ bool isCaughtQueen(const Snapshot& snapshot, Id<Queen> queen) {
     return !snapshot.all<QueenStay>().of(queen.uuid).empty();
 }
 
+bool isBreederQueen(const Snapshot& snapshot, const Queen& queen) {
+    return queen.breederFrom || queen.breederUntil || !isCaughtQueen(snapshot, queen.id);
+}
+
 std::int32_t queensInBank(const Snapshot& snapshot, Day day) {
     std::int32_t count = 0;
     const auto& stays = snapshot.all<QueenStay>();

@@ -41,8 +41,11 @@ std::string addCaughtQueen(const Snapshot& snapshot, const CatchMade& made, Quee
 /// Where she is on a day; null before her first stay.
 [[nodiscard]] Ptr<QueenStay> stayOn(const Snapshot& snapshot, Id<Queen> queen, Day day);
 
-/// A queen that was caught, not one that is kept as breeder queen only.
+/// A queen that was caught.
 [[nodiscard]] bool isCaughtQueen(const Snapshot& snapshot, Id<Queen> queen);
+/// One to graft from, now or once: any that was not caught, and of those who were, whoever has a
+/// span as breeder queen.
+[[nodiscard]] bool isBreederQueen(const Snapshot& snapshot, const Queen& queen);
 
 /// Queens that are in a bank on a day.
 [[nodiscard]] std::int32_t queensInBank(const Snapshot& snapshot, Day day);

@@ -281,8 +281,7 @@ QString refusal(const CellsRefusal& refusal, const QString& batch) {
 QString virginsWait(const CellsDraft& draft) {
     QStringList parts;
     for (const auto& cells : draft.batches)
-        if (sumOf(cells.caged) > 0 && !cells.takesVirgins())
-            parts += number(sumOf(cells.caged));
+        if (sumOf(cells.caged) > 0 && !cells.takesVirgins()) parts += number(sumOf(cells.caged));
     if (parts.isEmpty()) return {};
     return Words::tr(
                "Virgins that wait in cages: %1. Clear takes them out, Propose gives them nucs that "

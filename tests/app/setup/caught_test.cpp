@@ -1,4 +1,6 @@
 // Queens caught, on the set-up page: where each is, one or many moved at once.
+#include <QPushButton>
+
 #include "app/setup/setup_page_fixture.h"
 #include "records/queen_verbs.h"
 #include "screen_text/queen_text.h"

@@ -4,6 +4,9 @@
 #include <array>
 
 #include "calendar/plain_words.h"
+#include "occupancy/caged.h"
+#include "occupancy/winter.h"
+#include "records/queen_verbs.h"
 #include "tasks/tick.h"
 
 namespace tenthday {
@@ -140,6 +143,14 @@ Outcome outcomeFor(const EveningRow& row, const EveningInput& input, OutcomeKind
     return outcome;
 }
 
+/// Her birth is when her batch is likely out.
+std::int32_t yearOf(const Outlook& outlook, Id<Batch> id, Day caught) {
+    const auto* batch = outlook.find(id);
+    const auto* out = batch ? batch->timeline.find(Event::Emergence) : nullptr;
+    const Day born = out ? dayOf(out->likely) : caught;
+    return static_cast<int>(date::year_month_day(born).year());
+}
+
 /// Of one day there is one look, one catch, one count; an earlier look stays as it was seen.
 void keepOutcome(const EveningRow& row, Outcome outcome, const IdSource& newId,
                  ChangeSet& changes) {
@@ -210,8 +221,46 @@ std::string englishText(const Refusal& refusal) {
     return {};
 }
 
-Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
-                        const IdSource& newId) {
+namespace {
+
+/// What went in is taken out again, and is what it was before.
+void unplace(const Outlook& outlook, const EveningRow& row, ChangeSet& changes) {
+    // Never changed since it came, it came as done: nothing was planned for the nuc by name.
+    if (row.placed->version == 1) return changes.erase(row.placed);
+    Placement before = *row.placed;
+    const auto* batch = outlook.find(*row.task.batch);
+    if (batch && isVirginPlacement(batch->timeline, *row.placed)) {
+        before.target = CellTarget::Caged;
+        before.side.reset();
+        before.day = batch->timeline.hold.transferDay;
+    } else {
+        before.done = false;
+    }
+    changes.edit(row.placed, std::move(before));
+}
+
+/// A catch, or that she stays. A catch that is entered anew brings her number; one that is put
+/// right keeps it.
+Result<void> keepCatch(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
+                       QueenNumbers* numbers, const IdSource& newId, ChangeSet& changes) {
+    auto outcome =
+        outcomeFor(row, input, input.stays ? OutcomeKind::JudgedGood : OutcomeKind::Catch);
+    if (input.stays) outcome.note = std::string(kWinterNote);
+    const bool wasCaught = row.seen && row.seen->kind == OutcomeKind::Catch;
+    const bool moved = wasCaught && (input.stays || row.seen->day != input.day);
+    if (moved && row.queen)
+        if (const auto gone = eraseCaughtBy(outlook.snapshot, *row.seen, changes); !gone)
+            return gone;
+    keepOutcome(row, std::move(outcome), newId, changes);
+    if (input.stays || (wasCaught && !moved) || numbers == nullptr) return {};
+    const CatchMade made{*row.task.batch, row.side->side->id, input.day,
+                         yearOf(outlook, *row.task.batch, input.day)};
+    addCaughtQueen(outlook.snapshot, made, *numbers, newId, changes);
+    return {};
+}
+
+Result<ChangeSet> enterOne(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
+                           QueenNumbers* numbers, const IdSource& newId) {
     if (const auto refusal = whyImpossible(outlook, row, input))
         return Error{row.task.subjectLabel + ": " + englishText(*refusal)};
     if (row.entry == EveningEntry::Tick)
@@ -226,7 +275,8 @@ Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const Eve
                 keepOutcome(row, outcomeFor(row, input, outcomeOf(*input.look)), newId, changes);
             break;
         case EveningEntry::Caught:
-            keepOutcome(row, outcomeFor(row, input, OutcomeKind::Catch), newId, changes);
+            if (const auto kept = keepCatch(outlook, row, input, numbers, newId, changes); !kept)
+                return kept.error();
             break;
         case EveningEntry::Placed:
             keepPlacement(row, input, newId, changes);
@@ -238,12 +288,26 @@ Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const Eve
     return changes;
 }
 
+}  // namespace
+
+Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
+                        const IdSource& newId) {
+    return enterAll(outlook, {&row}, input, newId);
+}
+
 Result<ChangeSet> enterAll(const Outlook& outlook, const std::vector<const EveningRow*>& rows,
                            const EveningInput& input, const IdSource& newId) {
+    std::optional<QueenNumbers> numbers;
+    if (!input.queenNumbers.empty()) {
+        auto pattern = QueenPattern::of(input.queenNumbers);
+        if (!pattern) return Error{"queen numbers: " + pattern.error().text};
+        numbers.emplace(outlook.snapshot, std::move(pattern).value());
+    }
     ChangeSet all{Verb::RecordOutcome, {}, input.day, {}};
     for (const auto* row : rows) {
-        auto one = enter(outlook, *row, input, newId);
+        auto one = enterOne(outlook, *row, input, numbers ? &*numbers : nullptr, newId);
         if (!one) return one.error();
+        if (rows.size() == 1) return one;
         if (all.subject.empty()) all.verb = one.value().verb, all.subject = one.value().subject;
         for (auto& change : one.value().rows) all.rows.push_back(std::move(change));
     }
@@ -261,26 +325,24 @@ EveningInput inputOf(const EveningRow& row) {
         if (row.seen->count) input.count = row.seen->count->value;
         input.note = row.seen->note;
         input.look = row.look();
+        input.stays = row.stays();
+        if (input.stays) input.note.clear();
     } else if (row.done) {
         input.day = *row.done;
     }
     return input;
 }
 
-ChangeSet takeBack(const Outlook& outlook, const EveningRow& row) {
+Result<ChangeSet> takeBack(const Outlook& outlook, const EveningRow& row) {
     if (row.entry == EveningEntry::Tick) return tick(outlook.snapshot, row.task, {}, {});
     ChangeSet changes{Verb::RecordOutcome, row.task.subjectLabel, {}, {}};
-    if (row.seen) changes.erase(row.seen);
-    if (row.entry == EveningEntry::Placed && row.placed && row.placed->done) {
-        // Never changed since it came, it came as done: nothing was planned for the nuc by name.
-        if (row.placed->version == 1) {
-            changes.erase(row.placed);
-            return changes;
-        }
-        Placement planned = *row.placed;
-        planned.done = false;
-        changes.edit(row.placed, std::move(planned));
+    if (row.seen) {
+        if (const auto gone = eraseCaughtBy(outlook.snapshot, *row.seen, changes); !gone)
+            return gone.error();
+        changes.erase(row.seen);
     }
+    if (row.entry == EveningEntry::Placed && row.placed && row.placed->done)
+        unplace(outlook, row, changes);
     return changes;
 }
 

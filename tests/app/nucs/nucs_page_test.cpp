@@ -129,7 +129,7 @@ TEST_F(NucsPageTest, ManyNucsAreKeptUpInOneStep) {
     page_->what().setCurrentIndex(1 + static_cast<int>(NucCareKind::Feed));
     EXPECT_FALSE(page_->bees().isEnabled());
     EXPECT_FALSE(page_->donor().isEnabled());
-    EXPECT_TRUE(page_->stockButton().text().startsWith(QStringLiteral("Feed %1 nucs").arg(all)))
+    EXPECT_TRUE(page_->stockButton().text().startsWith(QStringLiteral("Feed %1 nuc").arg(all)))
         << page_->stockButton().text().toStdString();
     // One among them is not stocked: refused as a whole, and it says which.
     QTest::mouseClick(&page_->stockButton(), Qt::LeftButton);

@@ -16,6 +16,7 @@
 #include "batches/stays_form.h"
 #include "batches/week_table.h"
 #include "batches/yards_form.h"
+#include "outlook/plan_of.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/dates.h"
@@ -224,7 +225,7 @@ void BatchEditor::showDerived() {
     const auto& outlook = *desk_.outlook();
     const auto* batch = outlook.find(draft_.id);
     if (batch == nullptr) return;
-    dates_->show(batch->timeline);
+    dates_->show(batch->timeline, planOf(outlook, draft_.id));
     form_->showNucDays(&batch->timeline.hold);
     form_->stays().follow(batch->timeline);
     yards_->follow(outlook, draft_.id);

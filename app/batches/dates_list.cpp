@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "look/page_parts.h"
+#include "outlook/plan_of.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -19,8 +20,10 @@ QString capital(QString text) {
     return text;
 }
 
-QString rangeOf(const EventDates& dates) {
-    if (dates.note == EventNote::Observed) return batch_text::seen();
+QString rangeOf(const EventDates& dates, std::optional<Day> planned) {
+    if (dates.note == EventNote::Observed)
+        return planned ? batch_text::seenNotAsPlanned(*planned) : batch_text::seen();
+    if (planned) return batch_text::planned(*planned);
     if (dates.earliest == dates.latest) return {};
     return batch_text::range(shortDayAndClock(dates.earliest), shortDayAndClock(dates.latest));
 }
@@ -42,7 +45,7 @@ DatesList::DatesList(QWidget* parent) : QTableWidget(parent) {
     });
 }
 
-void DatesList::show(const BatchTimeline& timeline) {
+void DatesList::show(const BatchTimeline& timeline, const std::optional<BatchTimeline>& plan) {
     const auto kept = chosen();
     auto events = timeline.events;
     std::stable_sort(events.begin(), events.end(),
@@ -52,9 +55,10 @@ void DatesList::show(const BatchTimeline& timeline) {
     for (int row = 0; row < rowCount(); ++row) {
         const auto& dates = events[static_cast<std::size_t>(row)];
         events_.push_back(dates.event);
+        const auto planned = plan ? plannedElse(*plan, timeline, dates.event) : std::nullopt;
         const QStringList cells{capital(chart_text::event(dates.event)), dayAndClock(dates.likely),
                                 batch_text::dayNumber(timeline.dayNumber(dates.likely)),
-                                rangeOf(dates)};
+                                rangeOf(dates, planned)};
         for (int column = 0; column < kColumns; ++column)
             setItem(row, column, new QTableWidgetItem(cells[column]));
         item(row, 2)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);

@@ -13,7 +13,8 @@ public:
     explicit DatesList(QWidget* parent = nullptr);
 
     /// In the order of time. The chosen event stays chosen.
-    void show(const BatchTimeline& timeline);
+    /// @param plan  what was planned, told where it is another day now; none: not told
+    void show(const BatchTimeline& timeline, const std::optional<BatchTimeline>& plan = {});
     /// The event of the chosen line.
     [[nodiscard]] std::optional<Event> chosen() const;
     using QTableWidget::show;

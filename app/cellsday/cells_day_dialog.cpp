@@ -259,7 +259,7 @@ void CellsDayDialog::refresh() {
     const auto& why = notPlanned ? notPlanned : notDone;
     const auto batch = why ? outlook_->snapshot.find(why->batch) : nullptr;
     told_->setText(why && !none ? cells_text::refusal(*why, batch ? plain(batch->label) : QString())
-                                : QString());
+                                : cells_text::virginsWait(draft_));
 }
 
 bool CellsDayDialog::isChanged() const { return !sameWays(draft_, opened_); }

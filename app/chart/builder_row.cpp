@@ -1,6 +1,7 @@
 #include "chart/builder_row.h"
 
 #include "chart/load_bar.h"
+#include "records/relations.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -109,25 +110,45 @@ void layRest(const LaneInput& input, const BuilderRow& row, const BuilderLoad& l
     sheet.dotted(Layer::Body, Role::InkSoft, rect, 1.5, target);
 }
 
+void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Moment until, qreal base,
+                qreal pxPerCell, Sheet& sheet) {
+    double cells = 0;
+    for (const auto& part : span.thickness) cells = std::max(cells, part.cells);
+    const qreal left = std::max(input.axis.xOf(from), input.axis.left());
+    const qreal right = std::min(input.axis.xOf(until), input.axis.right());
+    if (left < right)
+        sheet.frame(Layer::Under, Role::Ghost,
+                    sheet.snap().rect(left, base - cells * pxPerCell, right, base), 1.2, 3);
+}
+
+/// The outline of where a load was planned, of a batch that was grafted on another day: all of its
+/// stays hang on the graft.
+void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qreal pxPerCell,
+                Sheet& sheet) {
+    const auto* batch = input.outlook.find(load.batch);
+    if (batch == nullptr || !batch->timeline.grafted) return;
+    const auto& row = *batch->batch;
+    const Moment planned =
+        reckonedGraft(row.start, momentOf(row.day, row.hour), input.outlook.snapshot.facts());
+    const auto by = planned - batch->timeline.graft;
+    if (dayOf(planned) == dayOf(batch->timeline.graft)) return;
+    frameGhost(input, *load.span, load.span->span.from + by, load.span->span.until + by, base,
+               pxPerCell, sheet);
+}
+
 /// Outlines of where loads stood before the preview moved them.
 void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base, qreal pxPerCell,
                Sheet& sheet) {
     const auto& before = input.options.before;
     if (!before || !row.builder) return;
-    const auto& axis = input.axis;
     for (const auto& builder : before->builders) {
         if (builder.builder->id != row.builder->builder->id) continue;
         for (const auto& load : builder.loads) {
             const auto* was = before->find(load.batch);
             const auto* is = input.outlook.find(load.batch);
             if (!was || !is || was->timeline.graft == is->timeline.graft) continue;
-            double cells = 0;
-            for (const auto& part : load.span->thickness) cells = std::max(cells, part.cells);
-            const qreal left = std::max(axis.xOf(load.span->span.from), axis.left());
-            const qreal right = std::min(axis.xOf(load.span->span.until), axis.right());
-            if (left < right)
-                sheet.frame(Layer::Under, Role::Ghost,
-                            sheet.snap().rect(left, base - cells * pxPerCell, right, base), 1.2, 3);
+            frameGhost(input, *load.span, load.span->span.from, load.span->span.until, base,
+                       pxPerCell, sheet);
         }
     }
 }
@@ -175,6 +196,7 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
         const qreal loadBase = snap(base - row.tracks[i] * track);
         layRest(input, row, row.loads[i], loadBase, sheet);
+        if (!input.options.before) layPlanned(input, row.loads[i], loadBase, pxPerCell, sheet);
         const auto bar = layLoadBar(input, row, row.loads[i], loadBase, pxPerCell, sheet);
         if (!bar.isNull()) bars.push_back(bar);
     }

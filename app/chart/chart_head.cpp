@@ -1,5 +1,6 @@
 #include "chart/chart_head.h"
 
+#include "records/order_days.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
@@ -38,12 +39,6 @@ HeadRows rowsOf(const LaneInput& input, const QRectF& area, const Sheet& sheet) 
 template <class Do>
 void eachDay(const DayWindow& days, Do&& act) {
     for (Day day = days.first; day <= days.last; day += Days{1}) act(day);
-}
-
-bool isDayOff(const Snapshot& snapshot, Day day) {
-    for (const auto& off : snapshot.all<DayOff>())
-        if (off->from <= day && day <= off->until) return true;
-    return false;
 }
 
 void layMonths(const LaneInput& input, const QRectF& area, const HeadRows& rows, Sheet& sheet) {

@@ -16,6 +16,7 @@
 #include "screen_text/cells_text.h"
 #include "screen_text/evening_text.h"
 #include "screen_text/nuc_text.h"
+#include "screen_text/queen_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -121,6 +122,9 @@ QWidget* EveningView::makeFoot() {
     row->addWidget(told_, 1);
     auto* cells = new QPushButton(cells_text::menuEntry());
     connect(cells, &QPushButton::clicked, this, [this] { Q_EMIT cellsDayWished(day_); });
+    auto* numbers = new QPushButton(queen_text::numbersButton());
+    connect(numbers, &QPushButton::clicked, this, &EveningView::queenNumbersWished);
+    row->addWidget(numbers);
     row->addWidget(cells);
     row->addWidget(accept_);
     row->addWidget(takeBack_);
@@ -222,6 +226,7 @@ void EveningView::accept() {
     if (row == nullptr) return;
     EveningInput input;
     input.day = day_;
+    input.queenNumbers = queenNumbers_.toStdString();
     if (row->entry == EveningEntry::Count) {
         if (!row->expected || row->isFilled()) return;
         input.count = row->expected;
@@ -235,7 +240,17 @@ void EveningView::accept() {
 void EveningView::takeBackCurrent() {
     const auto* row = current();
     if (row == nullptr || !row->isFilled() || desk_.isReadOnly()) return;
-    save(takeBack(*model_->outlook(), *row), false);
+    const auto changes = takeBack(*model_->outlook(), *row);
+    if (!changes && row->queen)
+        return told_->setText(evening_text::queenMoved(QString::fromStdString(row->queen->label)));
+    save(changes, false);
+}
+
+void EveningView::leaveForWinter() {
+    EveningInput input;
+    input.day = day_;
+    input.stays = true;
+    enterRows(fitting(EveningEntry::Caught), input);
 }
 
 void EveningView::enterCount(int row, const QString& typed) {
@@ -306,6 +321,9 @@ bool EveningView::press(int key) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
             return accept(), true;
+        case Qt::Key_W:
+            if (fitting(EveningEntry::Caught).empty()) return false;
+            return leaveForWinter(), true;
         case Qt::Key_Delete:
         case Qt::Key_Backspace:
             return takeBackCurrent(), true;

@@ -33,11 +33,16 @@ public:
     void look(NucLook look);
     /// Done, in, caught; of a count what was expected.
     void accept();
+    /// Queens of the current row, or of the empty ones under a head, stay for the winter.
+    void leaveForWinter();
+    /// The pattern of the numbers that caught queens get from now on; empty: none.
+    void setQueenNumbers(const QString& pattern) { queenNumbers_ = pattern; }
     void takeBackCurrent();
 
 Q_SIGNALS:
     void dayChosen(tenthday::Day day);
     void cellsDayWished(tenthday::Day day);
+    void queenNumbersWished();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -64,6 +69,7 @@ private:
     Desk& desk_;
     Day day_;
     bool stale_ = true;  ///< there is something new that nobody has seen yet
+    QString queenNumbers_;
     EveningModel* model_;
     QTableView* table_;
     QLabel* head_;

@@ -49,6 +49,8 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& datesVerb();
 [[nodiscard]] const HeadlessVerb& nucsVerb();
 [[nodiscard]] const HeadlessVerb& virginsVerb();
+[[nodiscard]] const HeadlessVerb& stockingVerb();
+[[nodiscard]] const HeadlessVerb& broodlessVerb();
 [[nodiscard]] const HeadlessVerb& findingsVerb();
 [[nodiscard]] const HeadlessVerb& limitsVerb();
 [[nodiscard]] const HeadlessVerb& dronesVerb();

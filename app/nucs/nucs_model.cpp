@@ -7,6 +7,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/nuc_text.h"
+#include "screen_text/upkeep_text.h"
 
 namespace tenthday {
 
@@ -20,7 +21,8 @@ void NucsModel::show(OutlookPtr outlook, Day day) {
         for (const auto& side : outlook_->nucs.sides)
             if (side.stands.contains(day) && side.yardOn(day) == yard.yard->id)
                 rows_.push_back({&side, QString::fromStdString(yard.yard->label),
-                                 sideOn(side, day, today), stateSince(side, day, today)});
+                                 sideOn(side, day, today), stateSince(side, day, today),
+                                 strengthOn(outlook_->snapshot, side, day)});
     endResetModel();
 }
 
@@ -57,6 +59,10 @@ NucsModel::Group NucsModel::groupAt(int row) const {
     return is.likely > 0 ? Group::Likely : Group::Held;
 }
 
+bool NucsModel::isWornAt(int row) const {
+    return rows_[static_cast<std::size_t>(row)].bees.isWorn();
+}
+
 int NucsModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
@@ -88,6 +94,8 @@ QString NucsModel::text(const Row& row, int column) const {
         }
         case Chance:
             return row.is.chance < 1 ? nuc_text::percent(row.is.chance) : QString();
+        case Bees:
+            return upkeep_text::strength(row.bees);
         default:
             return {};
     }
@@ -111,6 +119,8 @@ QVariant NucsModel::sortKey(const Row& row, int column) const {
             return static_cast<qlonglong>(dayKey(row.is.readyFrom));
         case Chance:
             return row.is.chance;
+        case Bees:  // the worn ones first
+            return -row.bees.rounds;
         default:
             return text(row, column);
     }
@@ -120,6 +130,8 @@ QVariant NucsModel::data(const QModelIndex& index, int role) const {
     const auto& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return text(row, index.column());
     if (role == kSortRole) return sortKey(row, index.column());
+    if (role == Qt::ToolTipRole && index.column() == Bees)
+        return upkeep_text::whyStrength(row.bees);
     if (role == Qt::ToolTipRole)
         return chart_cards::asPlainText(chart_cards::nuc(*outlook_, *row.side, day_));
     return {};
@@ -127,7 +139,7 @@ QVariant NucsModel::data(const QModelIndex& index, int role) const {
 
 QVariant NucsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    return nuc_text::columnHead(section);
+    return section == Bees ? upkeep_text::beesHead() : nuc_text::columnHead(section);
 }
 
 }  // namespace tenthday

@@ -2,6 +2,7 @@
 #pragma once
 #include <QAbstractTableModel>
 
+#include "occupancy/nuc_upkeep.h"
 #include "outlook/outlook.h"
 
 namespace tenthday {
@@ -10,7 +11,7 @@ class NucsModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { Yard, Nuc, State, Since, Ready, ReadyFrom, Batch, Chance, ColumnCount };
+    enum Column { Yard, Nuc, State, Since, Ready, ReadyFrom, Batch, Chance, Bees, ColumnCount };
     /// Which of the four numbers a nuc counts in; `Held` in none.
     enum class Group { Ready, Likely, CanStock, NeedsBrood, Held };
 
@@ -28,6 +29,7 @@ public:
     [[nodiscard]] Id<NucSide> sideAt(int row) const;
     [[nodiscard]] const SideOutlook& sideOutlookAt(int row) const;
     [[nodiscard]] Group groupAt(int row) const;
+    [[nodiscard]] bool isWornAt(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -41,6 +43,7 @@ private:
         QString yard;
         SideDay is;
         std::optional<Day> since;  ///< it is what it is
+        NucStrength bees;
     };
     [[nodiscard]] QString text(const Row& row, int column) const;
     [[nodiscard]] QVariant sortKey(const Row& row, int column) const;

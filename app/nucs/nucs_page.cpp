@@ -15,11 +15,16 @@
 
 #include "book/new_id.h"
 #include "look/page_parts.h"
+#include "nucs/mite_dialog.h"
 #include "nucs/nucs_filter.h"
+#include "nucs/stocking_dialog.h"
 #include "reasons/reasons_view.h"
+#include "records/donors.h"
 #include "records/verbs.h"
 #include "screen_text/cells_text.h"
+#include "screen_text/diary_text.h"
 #include "screen_text/nuc_text.h"
+#include "screen_text/upkeep_text.h"
 #include "screen_text/why_task.h"
 #include "screen_text/window_text.h"
 
@@ -50,6 +55,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
       yards_(new QLabel),
       filter_(new QComboBox),
       find_(new QLineEdit),
+      what_(new QComboBox),
       bees_(new QSpinBox),
       brood_(new QSpinBox),
       openBrood_(new QCheckBox(nuc_text::openBrood())),
@@ -84,6 +90,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     setFocusProxy(table_);
     connect(find_, &QLineEdit::textChanged, shown_, &QSortFilterProxyModel::setFilterFixedString);
     connect(filter_, &QComboBox::currentIndexChanged, this, [this](int entry) {
+        if (entry == nuc_text::kFilters) return shown_->setOnlyWorn();
         shown_->setGroup(entry <= 0 ? std::nullopt
                                     : std::optional(static_cast<NucsModel::Group>(entry - 1)));
     });
@@ -92,7 +99,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &NucsPage::tellCurrent);
     connect(all_, &QPushButton::clicked, table_, &QTableView::selectAll);
-    connect(stock_, &QPushButton::clicked, this, &NucsPage::stockSelected);
+    connect(stock_, &QPushButton::clicked, this, &NucsPage::enterSelected);
     connect(&desk_, &Desk::shown, this, &NucsPage::follow);
     follow();
 }
@@ -102,6 +109,7 @@ QWidget* NucsPage::makeTop() {
     makeStrong(*numbers_);
     yards_->setWordWrap(true);
     for (int i = 0; i < nuc_text::kFilters; ++i) filter_->addItem(nuc_text::filter(i));
+    filter_->addItem(upkeep_text::wornFilter());
     filter_->setAccessibleName(nuc_text::filter(0));
     makeSearch(*find_, nuc_text::find());
     auto* first = stepRow(
@@ -120,36 +128,79 @@ QWidget* NucsPage::makeTop() {
 
 QWidget* NucsPage::makeStocking() {
     auto* bar = new QWidget;
+    for (int i = 0; i < upkeep_text::kWhats; ++i) {
+        what_->addItem(upkeep_text::what(i));
+        what_->setItemData(i, upkeep_text::whatHint(i), Qt::ToolTipRole);
+    }
     bees_->setRange(0, 20000);
     bees_->setSingleStep(50);
-    bees_->setValue(300);
+    bees_->setValue(static_cast<int>(desk_.snapshot().facts()[Fact::NucBeesMl]));
     bees_->setSuffix(nuc_text::millilitres());
     brood_->setRange(0, 20);
     openBrood_->setEnabled(false);
+    donor_->setEditable(true);
+    donor_->setMinimumContentsLength(12);
+    told_->setWordWrap(true);
     connect(brood_, &QSpinBox::valueChanged, this, [this](int frames) {
         openBrood_->setEnabled(frames > 0);
         openBrood_->setChecked(frames > 0);
     });
-    donor_->setEditable(true);
-    donor_->setMinimumContentsLength(12);
-    told_->setWordWrap(true);
+    connect(what_, &QComboBox::currentIndexChanged, this, &NucsPage::followWhat);
+    connect(donor_, &QComboBox::editTextChanged, this, &NucsPage::tellSelection);
     auto* fields = new QHBoxLayout;
+    addField(*fields, upkeep_text::whatHead(), what_);
     addField(*fields, nuc_text::bees(), bees_);
     addField(*fields, nuc_text::broodFrames(), brood_);
     fields->addWidget(openBrood_);
     fields->addSpacing(10);
     addField(*fields, nuc_text::donor(), donor_);
     fields->addStretch();
-    auto* cells = new QPushButton(cells_text::menuEntry());
-    connect(cells, &QPushButton::clicked, this, [this] { Q_EMIT cellsDayWished(day()); });
-    fields->addWidget(cells);
     fields->addWidget(all_);
     fields->addWidget(stock_);
+    auto* lists = new QHBoxLayout;
+    lists->addWidget(told_, 1);
+    const auto button = [&](const QString& words, auto act) {
+        auto* made = new QPushButton(words);
+        connect(made, &QPushButton::clicked, this, act);
+        lists->addWidget(made);
+    };
+    button(upkeep_text::stockingButton(), [this] { showStockings(); });
+    button(upkeep_text::mitesButton(), [this] { showMiteWork(); });
+    button(cells_text::menuEntry(), [this] { Q_EMIT cellsDayWished(day()); });
     auto* column = new QVBoxLayout(bar);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(fields);
-    column->addWidget(told_);
+    column->addLayout(lists);
     return bar;
+}
+
+/// Only what belongs to what is done can be entered.
+void NucsPage::followWhat() {
+    const auto kind = careKind();
+    const bool bees = !kind || *kind == NucCareKind::Boost || *kind == NucCareKind::Thin;
+    const bool brood = kind != NucCareKind::Feed;
+    bees_->setEnabled(bees);
+    brood_->setEnabled(brood);
+    if (kind == NucCareKind::BroodIn && brood_->value() == 0) brood_->setValue(1);
+    openBrood_->setEnabled(brood && kind != NucCareKind::Thin && brood_->value() > 0);
+    donor_->setEnabled(kind != NucCareKind::Feed && kind != NucCareKind::Thin);
+    what_->setToolTip(upkeep_text::whatHint(what_->currentIndex()));
+    tellSelection();
+}
+
+std::optional<NucCareKind> NucsPage::careKind() const {
+    const int entry = what_->currentIndex();
+    return entry <= 0 ? std::nullopt : std::optional(static_cast<NucCareKind>(entry - 1));
+}
+
+void NucsPage::showStockings() {
+    StockingDialog(*desk_.outlook(), day(), this).exec();
+    table_->setFocus();
+}
+
+void NucsPage::showMiteWork() {
+    MiteDialog(desk_, this).exec();
+    table_->setFocus();
 }
 
 QString NucsPage::numbersText() const { return numbers_->text(); }
@@ -236,23 +287,48 @@ std::vector<Id<NucSide>> NucsPage::selected() const {
 
 void NucsPage::tellSelection() {
     const auto count = static_cast<int>(selected().size());
-    stock_->setText(nuc_text::stock(count, model_->day()));
+    const auto kind = careKind();
+    stock_->setText(kind ? upkeep_text::enter(*kind, count, model_->day())
+                         : nuc_text::stock(count, model_->day()));
     stock_->setEnabled(count > 0 && !desk_.isReadOnly());
     all_->setEnabled(shown_->rowCount() > 0);
-    told_->setText(count == 0 ? nuc_text::chooseNucs() : QString());
+    QStringList held;
+    if (donor_->isEnabled())
+        for (const auto& hold :
+             donorHolds(desk_.snapshot(), donor_->currentText().toStdString(), model_->day()))
+            held += diary_text::held(hold);
+    if (!held.isEmpty())
+        told_->setText(held.join(u' '));
+    else
+        told_->setText(count == 0 ? nuc_text::chooseNucs()
+                                  : upkeep_text::whatHint(what_->currentIndex()));
 }
 
-void NucsPage::stockSelected() {
+Result<ChangeSet> NucsPage::stocking(const std::vector<Id<NucSide>>& sides) const {
     StockingPlan plan;
     plan.day = model_->day();
     if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
     if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
     plan.openBrood = brood_->value() > 0 && openBrood_->isChecked();
     plan.donor = donor_->currentText().toStdString();
-    const auto sides = selected();
     std::vector<Id<Stocking>> fresh;
     for (std::size_t i = 0; i < sides.size(); ++i) fresh.push_back(newId<Stocking>());
-    const auto changes = stockNucs(desk_.snapshot(), sides, plan, fresh);
+    return stockNucs(desk_.snapshot(), sides, plan, fresh);
+}
+
+Result<ChangeSet> NucsPage::care(const std::vector<Id<NucSide>>& sides) const {
+    CarePlan plan;
+    plan.kind = *careKind();
+    plan.day = model_->day();
+    if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
+    if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
+    plan.openBrood = brood_->value() > 0 && openBrood_->isChecked();
+    plan.donor = donor_->currentText().toStdString();
+    return careForNucs(desk_.outlook()->nucs, sides, plan, [] { return idMaker().next(); });
+}
+
+void NucsPage::enterSelected() {
+    const auto changes = careKind() ? care(selected()) : stocking(selected());
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (!done)
         told_->setText(window_text::cannotSaveEdit() + u' ' +

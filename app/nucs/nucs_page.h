@@ -41,7 +41,10 @@ public:
     [[nodiscard]] QLineEdit& find() { return *find_; }
     [[nodiscard]] QPushButton& allButton() { return *all_; }
     [[nodiscard]] QPushButton& stockButton() { return *stock_; }
+    /// What is done to the chosen nucs: stocked, or one kind of upkeep.
+    [[nodiscard]] QComboBox& what() { return *what_; }
     [[nodiscard]] QSpinBox& bees() { return *bees_; }
+    [[nodiscard]] QSpinBox& brood() { return *brood_; }
     [[nodiscard]] QCheckBox& openBrood() { return *openBrood_; }
     [[nodiscard]] QComboBox& donor() { return *donor_; }
     [[nodiscard]] QString numbersText() const;
@@ -60,7 +63,14 @@ private:
     void follow();
     void tellSelection();
     void tellCurrent();
-    void stockSelected();
+    void followWhat();
+    void enterSelected();
+    [[nodiscard]] Result<ChangeSet> stocking(const std::vector<Id<NucSide>>& sides) const;
+    [[nodiscard]] Result<ChangeSet> care(const std::vector<Id<NucSide>>& sides) const;
+    /// None for a stocking.
+    [[nodiscard]] std::optional<NucCareKind> careKind() const;
+    void showStockings();
+    void showMiteWork();
     [[nodiscard]] std::vector<Id<NucSide>> selected() const;
 
     Desk& desk_;
@@ -73,6 +83,7 @@ private:
     QLabel* yards_;
     QComboBox* filter_;
     QLineEdit* find_;
+    QComboBox* what_;
     QSpinBox* bees_;
     QSpinBox* brood_;
     QCheckBox* openBrood_;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "records/queen_numbers.h"
+
 namespace tenthday {
 namespace {
 
@@ -14,6 +16,8 @@ const QString kLook = QStringLiteral("window/look");
 const QString kPlace = QStringLiteral("window/place");
 const QString kFreeWeekdays = QStringLiteral("work/free_weekdays");
 const QString kWayOrder = QStringLiteral("cells/ways");
+const QString kQueensNumbered = QStringLiteral("queens/numbered");
+const QString kQueenPattern = QStringLiteral("queens/pattern");
 const QString kLanguage = QStringLiteral("window/language");
 const QString kCalendars = QStringLiteral("calendars");
 const QString kCalendarPath = QStringLiteral("path");
@@ -180,6 +184,20 @@ void Settings::setWayOrder(const WayOrder& order) {
                    (step.most ? u':' + QString::number(*step.most) : QString());
     }
     store_->setValue(kWayOrder, entries.join(u' '));
+}
+
+QueenNumbering Settings::queenNumbering() const {
+    const auto usual = QueenPattern::usual();
+    const auto pattern =
+        store_
+            ->value(kQueenPattern,
+                    QString::fromUtf8(usual.data(), static_cast<qsizetype>(usual.size())))
+            .toString();
+    return {store_->value(kQueensNumbered, true).toBool(), pattern};
+}
+void Settings::setQueenNumbering(const QueenNumbering& numbering) {
+    store_->setValue(kQueensNumbered, numbering.on);
+    store_->setValue(kQueenPattern, numbering.pattern);
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

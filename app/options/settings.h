@@ -33,6 +33,13 @@ struct RecentBook {
     QDate opened;   ///< last
 };
 
+/// Whether caught queens get numbers, and how they are made (see QueenPattern).
+struct QueenNumbering {
+    bool on = true;
+    QString pattern;
+    friend bool operator==(const QueenNumbering&, const QueenNumbering&) = default;
+};
+
 /// The door to QSettings; tests put a file of their own behind it. What cannot be read counts as
 /// never set.
 class Settings {
@@ -70,6 +77,10 @@ public:
     /// Where ripe cells go that find no nuc; usualWays() when never set.
     [[nodiscard]] WayOrder wayOrder() const;
     void setWayOrder(const WayOrder& order);
+
+    /// On, by the usual pattern, when never set.
+    [[nodiscard]] QueenNumbering queenNumbering() const;
+    void setQueenNumbering(const QueenNumbering& numbering);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

@@ -12,7 +12,6 @@
 namespace tenthday {
 namespace {
 
-QString plain(const std::string& text) { return QString::fromStdString(text); }
 std::string isoDay(Day day) { return toText(day); }
 
 QString dayToken(const QString& typed) {

@@ -228,6 +228,10 @@ QString range(const QString& earliest, const QString& latest) {
     return Words::tr("%1 to %2").arg(earliest, latest);
 }
 QString seen() { return Words::tr("seen"); }
+QString planned(Day day) { return Words::tr("planned %1").arg(weekdayAndDay(day)); }
+QString seenNotAsPlanned(Day planned) {
+    return Words::tr("seen; planned %1").arg(weekdayAndDay(planned));
+}
 
 QString clashes() { return Words::tr("What speaks against this day"); }
 QString noClash() { return Words::tr("Nothing: it clashes with no other batch, builder or nuc."); }

@@ -73,6 +73,9 @@ namespace tenthday::batch_text {
 [[nodiscard]] QString dayNumber(int number);
 [[nodiscard]] QString range(const QString& earliest, const QString& latest);
 [[nodiscard]] QString seen();
+/// "planned Sat 12 Jun".
+[[nodiscard]] QString planned(Day day);
+[[nodiscard]] QString seenNotAsPlanned(Day planned);
 
 /// What speaks against it.
 [[nodiscard]] QString clashes();

@@ -40,6 +40,19 @@ QString reserve(const Queen& queen, const BreederUse& use) {
                             : Words::tr("in reserve: %1").arg(labels.join(Words::tr(", ")));
 }
 
+/// What was seen of her comb before the graft of each batch.
+QString looksFor(const Snapshot& snapshot, const Queen& queen, const BreederUse& use) {
+    QStringList parts;
+    for (const auto& batch : use.batches)
+        for (const auto& look : larvaeLooks(snapshot, batch->id)) {
+            if (look.queen->id != queen.id) continue;
+            parts += look.seen == QueenNoteKind::Larvae ? larvaeSeen(QueenNoteKind::Larvae)
+                                                        : larvae(snapshot, batch->id, look);
+        }
+    parts.removeDuplicates();
+    return parts.join(Words::tr(", "));
+}
+
 QString whyDays(const Facts& facts) {
     return because::hours(facts, Fact::ConfineBeforeH, Words::tr("from confining to the graft")) +
            u'\n' + because::hours(facts, Fact::ConfineH, Words::tr("from confining to freeing")) +
@@ -57,6 +70,30 @@ const BreederUse* firstTooSoon(const BreederSeason& season, Day today) {
 }
 
 }  // namespace
+
+QString larvae(const Snapshot& snapshot, Id<Batch> batch, const LarvaeLook& look) {
+    const auto queen = plain(look.queen->label);
+    if (!look.seen) return Words::tr("see larvae of %1 on %2").arg(queen, weekdayAndDay(look.due));
+    if (*look.seen == QueenNoteKind::Larvae) return {};
+    QStringList labels;
+    for (const auto& other : reserveFor(snapshot, look.queen->id, batch))
+        labels += plain(other->label);
+    return labels.isEmpty() ? Words::tr("%1 has no larvae, and nobody is in reserve").arg(queen)
+                            : Words::tr("%1 has no larvae: graft from %2")
+                                  .arg(queen, labels.join(Words::tr(" or ")));
+}
+
+QString larvaeSeen(QueenNoteKind kind) {
+    return kind == QueenNoteKind::Larvae ? Words::tr("larvae seen") : Words::tr("no larvae");
+}
+QString larvaeHead() { return Words::tr("Larvae fit to graft"); }
+QString larvaeDay() { return Words::tr("Looked on"); }
+QString notLooked() { return Words::tr("not looked"); }
+QString larvaeHint() {
+    return Words::tr(
+        "Look the day before the graft (common practice). Without larvae the reserve "
+        "of her line is named.");
+}
 
 QString confined() { return Words::tr("Confined this season"); }
 
@@ -89,10 +126,12 @@ Story breeder(const Snapshot& snapshot, Id<Queen> id) {
     for (const auto& season : breederSeasons(snapshot)) {
         if (season.queen->id != id) continue;
         for (const auto& use : season.uses)
-            story.lines.push_back(
-                {span(use), what(use),
-                 Words::tr("%1; %2").arg(freeDays(use), reserve(*season.queen, use)),
-                 whyDays(snapshot.facts()), use.tooSoon ? CardTone::Caution : CardTone::Plain});
+            story.lines.push_back({span(use), what(use),
+                                   Words::tr("%1; %2; %3")
+                                       .arg(freeDays(use), reserve(*season.queen, use),
+                                            looksFor(snapshot, *season.queen, use)),
+                                   whyDays(snapshot.facts()),
+                                   use.tooSoon ? CardTone::Caution : CardTone::Plain});
         if (!season.uses.empty())
             story.foot = Words::tr(
                 "Handle her as little as you can: each time she can be lost. Keep one in reserve "

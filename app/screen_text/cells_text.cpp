@@ -68,6 +68,12 @@ QString ripeHint(const Outlook& outlook, const BatchCells& cells) {
                                        "%Ln more cell(s) of this batch have their place on "
                                        "other days.",
                                        nullptr, cells.onOtherDays);
+    if (sumOf(cells.caged) > 0)
+        return Words::tr(
+                   "%1 virgins of this batch wait in cages or in the incubator. Take them out of "
+                   "these ways and give them nucs: dates of those nucs run from the day they fly.")
+                   .arg(number(sumOf(cells.caged))) +
+               away;
     if (cells.wasCounted)
         return Words::tr("%1 ripe cells, as counted. Type another count if it was wrong.")
                    .arg(number(cells.expected)) +
@@ -264,8 +270,23 @@ QString refusal(const CellsRefusal& refusal, const QString& batch) {
             return Words::tr("Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.",
                              nullptr, count)
                 .arg(batch);
+        case CellsTrouble::VirginsLater:
+            return Words::tr(
+                       "Batch %1: virgins out of cages are recorded once they are in their nucs: "
+                       "press Done.")
+                .arg(batch);
     }
     return {};
+}
+QString virginsWait(const CellsDraft& draft) {
+    QStringList parts;
+    for (const auto& cells : draft.batches)
+        if (sumOf(cells.caged) > 0 && !cells.takesVirgins()) parts += number(sumOf(cells.caged));
+    if (parts.isEmpty()) return {};
+    return Words::tr(
+               "Virgins that wait in cages: %1. Clear takes them out, Propose gives them nucs that "
+               "are ready; what is left stays caged.")
+        .arg(parts.join(Words::tr(" + ")));
 }
 QString planned(const CellsDraft& draft) {
     return Words::tr("Planned: %1. Ctrl+Z takes it back.").arg(sum(draft));

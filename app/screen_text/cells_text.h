@@ -59,6 +59,8 @@ inline constexpr int kFilters = 3;
 [[nodiscard]] QString leaveDraft();
 
 [[nodiscard]] QString refusal(const CellsRefusal& refusal, const QString& batch);
+/// What can be done with virgins in cages; empty where there are none.
+[[nodiscard]] QString virginsWait(const CellsDraft& draft);
 [[nodiscard]] QString planned(const CellsDraft& draft);
 [[nodiscard]] QString recordedNow(const CellsDraft& draft);
 [[nodiscard]] QString readOnly();

@@ -110,11 +110,23 @@ QString seen(const EveningRow& row, Day day) {
         case EveningEntry::Look:
             return onDay(look(row.look().value_or(NucLook::NoneYet)), row.seen->day, day);
         case EveningEntry::Caught:
-            return onDay(Words::tr("caught"), row.seen->day, day);
+            return onDay(caught(row), row.seen->day, day);
         case EveningEntry::None:
             break;
     }
     return {};
+}
+
+QString caught(const EveningRow& row) {
+    if (row.stays()) return Words::tr("stays for winter");
+    return row.queen ? Words::tr("caught: %1").arg(plain(row.queen->label)) : Words::tr("caught");
+}
+
+QString queenMoved(const QString& number) {
+    return Words::tr(
+               "Queen %1 was moved since, or has daughters. Delete her among the queens caught "
+               "(set-up) first, then take the catch back.")
+        .arg(number);
 }
 
 QString lateAdvice(TaskRule rule, const Facts& facts) {
@@ -156,7 +168,8 @@ QString keys(const EveningRow& row) {
         case EveningEntry::Placed:
             return Words::tr("Space or Enter: it went in; Delete takes it back.");
         case EveningEntry::Caught:
-            return Words::tr("Space or Enter: caught; Delete takes it back.");
+            return Words::tr(
+                "Space or Enter: caught; W: she stays here for the winter; Delete takes it back.");
         case EveningEntry::Tick:
             return Words::tr("Space or Enter: done; Delete takes it back.");
         case EveningEntry::None:
@@ -228,6 +241,7 @@ QString cause(LossCause cause) {
 }
 
 QString note(const EveningRow& row) {
+    if (row.stays()) return {};
     const auto& text = row.seen->note;
     const auto known = fromToken<LossCause>(text);
     return known && !text.empty() && row.look() == NucLook::Gone ? cause(*known) : plain(text);

@@ -30,6 +30,10 @@ namespace tenthday::evening_text {
 [[nodiscard]] QString filledHint();
 [[nodiscard]] QString refusal(const Refusal& refusal);
 /// "Eggs for 12 nucs": what undo calls it.
+/// "caught: 27-014", or that she stays.
+[[nodiscard]] QString caught(const EveningRow& row);
+/// Why the catch cannot be taken back: its queen was moved, or is in use.
+[[nodiscard]] QString queenMoved(const QString& number);
 [[nodiscard]] QString cannotSave();
 [[nodiscard]] QString readOnly();
 [[nodiscard]] QString badHour();

@@ -44,6 +44,8 @@ QString kindName(Kind kind) {
             return Words::tr("Diary of builders");
         case Kind::Queens:
             return Words::tr("Breeder queens");
+        case Kind::Caught:
+            return Words::tr("Queens caught");
         case Kind::Methods:
             return Words::tr("Methods");
         case Kind::DaysOff:
@@ -71,6 +73,7 @@ QString thing(Kind kind, const QString& label) {
         case Kind::Builders:
             return Words::tr("builder %1").arg(label);
         case Kind::Queens:
+        case Kind::Caught:
             return Words::tr("queen %1").arg(label);
         case Kind::Methods:
             return Words::tr("method %1").arg(label);
@@ -105,6 +108,7 @@ QString newThing(Kind kind) {
         case Kind::Diary:
             return Words::tr("New entry of the diary");
         case Kind::Queens:
+        case Kind::Caught:
             return Words::tr("New queen");
         case Kind::Methods:
             return Words::tr("New method");
@@ -134,6 +138,10 @@ QString begin(Kind kind) {
                 "or given brood, bees or pollen. The looks that are due follow.");
         case Kind::Queens:
             return Words::tr("No queen yet: add the breeder queens you graft from.");
+        case Kind::Caught:
+            return Words::tr(
+                "No queen caught yet: enter catches on the evening page (Ctrl+6), where each queen "
+                "gets a number by your pattern. They come into the bank.");
         case Kind::Methods:
             return Words::tr("No method yet: add the steps by which you raise cells.");
         case Kind::DaysOff:
@@ -177,6 +185,8 @@ QString retired(const QString& thing) {
 }
 QString readOnly() { return Words::tr("This book is open for reading only."); }
 QString chooseOne(Kind kind) {
+    if (kind == Kind::Caught)
+        return Words::tr("Choose a queen to see her, several to move them at once.");
     return kind == Kind::Boxes
                ? Words::tr("Choose a box to see it, several to move or divide them at once.")
                : Words::tr("Choose one in the list to see and change it.");

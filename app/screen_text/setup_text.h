@@ -18,6 +18,7 @@ enum class Kind : std::uint8_t {
     Builders,
     Diary,
     Queens,
+    Caught,
     Methods,
     Drones,
     YardNotes,

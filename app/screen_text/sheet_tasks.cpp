@@ -6,6 +6,7 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/story_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::sheet_text {
@@ -42,6 +43,16 @@ QString barsOf(const Outlook& outlook, const Task& task) {
                         : Words::tr("bar %1: %2").arg(chart_text::number(bar->bar), number);
     }
     return bars.join(QStringLiteral(", "));
+}
+
+/// Of breeder queens whose larvae nobody has seen yet, and of those without any.
+QString larvaeOf(const Outlook& outlook, const Task& task) {
+    if (task.done || !task.batch) return {};
+    QStringList parts;
+    for (const auto& look : larvaeLooks(outlook.snapshot, *task.batch))
+        parts += story_text::larvae(outlook.snapshot, *task.batch, look);
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(", "));
 }
 
 QString until(const Task& task) {
@@ -175,7 +186,7 @@ QString wayOf(const Outlook& outlook, const Task& task) {
             return joined(
                 {Words::tr("in the evening, shut feeder: there is a dearth"), until(task)});
         case TaskRule::Graft:
-            return joined({at(task), barsOf(outlook, task)});
+            return joined({at(task), barsOf(outlook, task), larvaeOf(outlook, task)});
         case TaskRule::TakeCount:
             return joined({Words::tr("brush the bees off gently"), until(task)});
         case TaskRule::MoveCells:

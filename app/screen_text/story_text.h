@@ -1,5 +1,6 @@
 /// @file story_text.h  One thing's season told in order: a builder's, a breeder queen's.
 #pragma once
+#include "occupancy/breeder_larvae.h"
 #include "occupancy/breeder_uses.h"
 #include "screen_text/chart_cards.h"
 
@@ -31,6 +32,14 @@ namespace story_text {
 /// A line for each time.
 [[nodiscard]] QString allUses(const BreederSeason& season);
 
+/// "see larvae of B12 on Thu 10 Jun"; of one without larvae who is in reserve; empty where they
+/// were seen.
+[[nodiscard]] QString larvae(const Snapshot& snapshot, Id<Batch> batch, const LarvaeLook& look);
+[[nodiscard]] QString larvaeSeen(QueenNoteKind kind);
+[[nodiscard]] QString larvaeHead();
+[[nodiscard]] QString larvaeDay();
+[[nodiscard]] QString notLooked();
+[[nodiscard]] QString larvaeHint();
 [[nodiscard]] QString confined();
 [[nodiscard]] QString columnHead(int column);
 /// The button, and what it does.

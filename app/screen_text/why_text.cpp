@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "facts/sources.h"
+#include "outlook/plan_of.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/fact_text.h"
@@ -154,6 +155,11 @@ std::vector<Link> event(const Outlook& outlook, Id<Batch> id, Event event) {
     std::vector<Link> steps;
     const auto reasons = why(outlook.snapshot, id, event);
     for (const auto& reason : reasons) steps.push_back(linkOf({outlook, *batch, reason}));
+    const auto plan = planOf(outlook, id);
+    const auto otherDay = plan ? plannedElse(*plan, batch->timeline, event) : std::nullopt;
+    if (otherDay && !steps.empty())
+        steps.front().when =
+            Words::tr("planned %1, now %2").arg(weekdayAndDay(*otherDay), steps.front().when);
     return steps;
 }
 

@@ -1,6 +1,8 @@
 #include "setup/diary_hints.h"
 
 #include "occupancy/wild_clock.h"
+#include "records/donor_gifts.h"
+#include "screen_text/upkeep_text.h"
 #include "setup/row_kind.h"
 
 namespace tenthday {
@@ -101,7 +103,17 @@ private:
         if (day_)
             for (const auto& hold : donorHolds(book_, toStdText(values_[Donors]), *day_))
                 held += diary_text::held(hold);
-        return held.isEmpty() ? Hint{diary_text::donorsHint()} : Hint{held.join(u'\n'), {}, true};
+        return held.isEmpty() ? Hint{diary_text::donorsHint(), gifts()}
+                              : Hint{held.join(u'\n'), {}, true};
+    }
+    /// What donors gave lately: those that gave least first.
+    [[nodiscard]] QString gifts() const {
+        QStringList lines;
+        for (const auto& donor : donorGifts(book_, day_.value_or(book_.today())))
+            lines += upkeep_text::gifts(donor, book_.facts());
+        return lines.isEmpty()
+                   ? QString()
+                   : upkeep_text::donorsHead() + QStringLiteral(":\n") + lines.join(u'\n');
     }
 
     const Snapshot& book_;

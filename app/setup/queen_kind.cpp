@@ -1,3 +1,4 @@
+#include "records/queen_verbs.h"
 #include "setup/row_kind.h"
 
 namespace tenthday {
@@ -7,7 +8,7 @@ using setup_text::Name;
 
 constexpr int kConfinedColumn = 3;
 
-enum QueenField { Label, Born, Mother, InLine, From, Until, Note };
+enum QueenField { Label, Born, Mother, InLine, From, Until, Larvae, LookedOn, Note };
 
 class QueenKind : public RowKind<Queen> {
 public:
@@ -22,6 +23,7 @@ public:
         const auto seasons = breederSeasons(book);
         std::vector<ListRow> rows;
         for (const auto& queen : ordered(book)) {
+            if (!isBreederQueen(book, *queen)) continue;
             const auto season =
                 std::find_if(seasons.begin(), seasons.end(),
                              [&](const auto& other) { return other.queen == queen; });
@@ -47,9 +49,12 @@ public:
     [[nodiscard]] std::vector<Field> fields(const Snapshot& book,
                                             const std::vector<Uuid>& ids) const override {
         auto mothers = choicesOf<Queen>(book);
-        if (const auto self = find(book, ids))
-            std::erase_if(mothers,
-                          [&](const auto& c) { return c.value == fromId<Queen>(self->id); });
+        const auto self = find(book, ids);
+        std::erase_if(mothers, [&](const auto& choice) {
+            const auto queen = book.find(*toId<Queen>(choice.value));
+            const bool isHers = self && queen->id == self->mother;
+            return queen == self || (!isBreederQueen(book, *queen) && !isHers);
+        });
         mothers.insert(mothers.begin(), {setup_text::unknown(), QString()});
         return {{FieldKind::Text, setup_text::name(Name::Label), true},
                 {FieldKind::Number, setup_text::name(Name::Born), false, {}, 1950, 2199},
@@ -57,6 +62,8 @@ public:
                 {FieldKind::Text, setup_text::name(Name::Line), false, choicesOf<Line>(book)},
                 {FieldKind::Date, setup_text::name(Name::BreederFrom)},
                 {FieldKind::Date, setup_text::name(Name::BreederUntil)},
+                {FieldKind::Choice, story_text::larvaeHead(), false, larvaeChoices()},
+                {FieldKind::Date, story_text::larvaeDay()},
                 {FieldKind::Note, setup_text::name(Name::Note)}};
     }
     [[nodiscard]] FieldValues values(const Snapshot& book,
@@ -65,12 +72,21 @@ public:
         Queen queen;
         queen.breederFrom = book.today();
         if (row) queen = *row;
-        return {fromText(queen.label),      queen.year ? QVariant(int{*queen.year}) : QVariant(),
-                fromId(queen.mother),       lineOf(book, queen),
-                fromDay(queen.breederFrom), fromDay(queen.breederUntil),
+        const auto note = row ? larvaeNoteBy(book, row->id, book.today()) : nullptr;
+        return {fromText(queen.label),
+                queen.year ? QVariant(int{*queen.year}) : QVariant(),
+                fromId(queen.mother),
+                lineOf(book, queen),
+                fromDay(queen.breederFrom),
+                fromDay(queen.breederUntil),
+                note ? QVariant(static_cast<int>(note->kind)) : QVariant(kNotLooked),
+                note ? fromDay(note->day) : QVariant(),
                 fromText(queen.note)};
     }
     void follow(const Snapshot& book, Draft& draft, std::size_t field) const override {
+        // What is seen anew is seen today, unless a day is given.
+        if (field == Larvae && draft.changed(Larvae) && !draft.changed(LookedOn))
+            draft.values[LookedOn] = fromDay(book.today());
         const auto mother = toId<Queen>(draft.values[Mother]);
         if (field != Mother || !mother || !draft.values[InLine].toString().isEmpty()) return;
         if (const auto row = book.find(*mother)) draft.values[InLine] = lineOf(book, *row);
@@ -79,6 +95,7 @@ public:
         const auto year = draft.values[Born].toInt();
         if (field == Born && year >= 1950) return {setup_text::markHint(yearMark(year))};
         if (field == InLine) return {setup_text::lineHint()};
+        if (field == Larvae) return {story_text::larvaeHint()};
         return {};
     }
     [[nodiscard]] std::optional<FieldFault> fault(const Snapshot& book,
@@ -99,7 +116,20 @@ public:
         queen.breederFrom = toDay(values[From]);
         queen.breederUntil = toDay(values[Until]);
         queen.note = toStdText(values[Note]);
-        return saveQueen(book, queen, toStdText(values[InLine]), newId<Line>());
+        auto changes = saveQueen(book, queen, toStdText(values[InLine]), newId<Line>());
+        if (!changes || draft.isNew() || (!draft.changed(Larvae) && !draft.changed(LookedOn)))
+            return changes;
+        const auto kind = values[Larvae].toInt();
+        if (kind == kNotLooked || !toDay(values[LookedOn])) return changes;
+        auto note = noteLarvae(book, queen.id, *toDay(values[LookedOn]),
+                               static_cast<QueenNoteKind>(kind), newId<QueenNote>());
+        if (!note) return note;
+        for (auto& row : note.value().rows) changes.value().rows.push_back(std::move(row));
+        return changes;
+    }
+    /// Of a new queen nothing was seen yet.
+    [[nodiscard]] bool fits(const Draft& draft, std::size_t field) const override {
+        return !draft.isNew() || (field != Larvae && field != LookedOn);
     }
     [[nodiscard]] bool hasStory() const override { return true; }
     [[nodiscard]] Story story(const Outlook& outlook, const Uuid& id) const override {
@@ -112,6 +142,13 @@ public:
     }
 
 private:
+    static constexpr int kNotLooked = -1;
+    static std::vector<FieldChoice> larvaeChoices() {
+        std::vector<FieldChoice> choices{{story_text::notLooked(), kNotLooked}};
+        for (const auto kind : {QueenNoteKind::Larvae, QueenNoteKind::NoLarvae})
+            choices.push_back({story_text::larvaeSeen(kind), static_cast<int>(kind)});
+        return choices;
+    }
     static QString lineOf(const Snapshot& book, const Queen& queen) {
         const auto line = queen.line ? book.find(*queen.line) : nullptr;
         return line ? QString::fromStdString(line->label) : QString();

@@ -55,6 +55,8 @@ public:
                                                     const std::vector<Uuid>& ids) const = 0;
     [[nodiscard]] virtual FieldValues values(const Snapshot& book,
                                              const std::vector<Uuid>& ids) const = 0;
+    /// One can be added by hand.
+    [[nodiscard]] virtual bool canAdd() const { return true; }
     /// Several can be changed at once.
     [[nodiscard]] virtual bool takesMany() const { return false; }
     /// Lets other fields follow the one just changed.
@@ -101,6 +103,7 @@ std::unique_ptr<SetupKind> boxKind();
 std::unique_ptr<SetupKind> builderKind();
 std::unique_ptr<SetupKind> diaryKind();
 std::unique_ptr<SetupKind> queenKind();
+std::unique_ptr<SetupKind> caughtKind();
 std::unique_ptr<SetupKind> methodKind();
 std::unique_ptr<SetupKind> dronesKind();
 std::unique_ptr<SetupKind> yardNoteKind();

@@ -9,6 +9,7 @@ std::vector<std::unique_ptr<SetupKind>> allSetupKinds() {
     kinds.push_back(builderKind());
     kinds.push_back(diaryKind());
     kinds.push_back(queenKind());
+    kinds.push_back(caughtKind());
     kinds.push_back(methodKind());
     kinds.push_back(dronesKind());
     kinds.push_back(yardNoteKind());

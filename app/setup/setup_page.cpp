@@ -249,7 +249,7 @@ void SetupPage::showChosen() {
     remove_->setEnabled(!ids.empty() && !desk_.isReadOnly());
     story_->setVisible(kind().hasStory());
     story_->setEnabled(ids.size() == 1);
-    add_->setEnabled(!desk_.isReadOnly());
+    add_->setEnabled(!desk_.isReadOnly() && kind().canAdd());
 }
 
 void SetupPage::tellCount() {
@@ -260,7 +260,7 @@ void SetupPage::tellCount() {
 }
 
 void SetupPage::addNew() {
-    if (desk_.isReadOnly() || !mayLeave()) return;
+    if (desk_.isReadOnly() || !kind().canAdd() || !mayLeave()) return;
     {
         const QScopedValueRollback busy(busy_, true);
         table_->clearSelection();

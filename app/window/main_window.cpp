@@ -19,6 +19,7 @@
 #include "cellsday/cells_day_dialog.h"
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
+#include "evening/queen_numbers_dialog.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
@@ -225,6 +226,8 @@ void MainWindow::makePages() {
     virgins_ = new VirginsPage(*desk_);
     addPage(virgins_, actions_.virginsPage);
     evening_ = new EveningView(*desk_);
+    numberQueens();
+    connect(evening_, &EveningView::queenNumbersWished, this, &MainWindow::askQueenNumbers);
     addPage(evening_, actions_.eveningPage);
     orders_ = new OrdersPage(*desk_);
     addPage(orders_, actions_.ordersPage);
@@ -259,6 +262,18 @@ void MainWindow::makePages() {
     connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
     connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);
+}
+
+void MainWindow::numberQueens() {
+    const auto numbering = settings_.queenNumbering();
+    evening_->setQueenNumbers(numbering.on ? numbering.pattern : QString());
+}
+
+void MainWindow::askQueenNumbers() {
+    QueenNumbersDialog dialog(settings_.queenNumbering(), desk_->snapshot(), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    settings_.setQueenNumbering(dialog.numbering());
+    numberQueens();
 }
 
 void MainWindow::addPage(QWidget* page, QAction* action) {

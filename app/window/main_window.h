@@ -96,6 +96,9 @@ private:
     void showDesk(std::unique_ptr<Desk> desk);
     void makePages();
     void dropPages();
+    /// The evening page gets the pattern that is set.
+    void numberQueens();
+    void askQueenNumbers();
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
     void showWhy();

@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "base/natural_order.h"
+#include "occupancy/caged.h"
 #include "occupancy/open_sides.h"
 
 namespace tenthday {
@@ -20,11 +21,26 @@ bool isCounted(const Snapshot& snapshot, Id<Batch> batch) {
     });
 }
 
+/// Virgins that wait in cages can go into nucs on this day.
+bool virginsCanGo(const Outlook& outlook, const BatchOutlook& batch, Day day) {
+    const auto from = virginsFrom(batch.timeline);
+    const auto* out = batch.timeline.find(Event::Emergence);
+    if (!from || out == nullptr || day < *from || day > outlook.snapshot.today()) return false;
+    const auto last = static_cast<int>(outlook.snapshot.facts()[Fact::LastMatingD]);
+    return day <= dayOf(out->likely) + Days{last};
+}
+
+bool isInCage(const Placement& row, Day day) {
+    return row.done && row.day < day &&
+           (row.target == CellTarget::Caged || row.target == CellTarget::Incubator);
+}
+
 /// The batch's cells on the day by what the book says.
 BatchCells readCells(const Outlook& outlook, const BatchOutlook& batch, Day day) {
     const auto& snapshot = outlook.snapshot;
     BatchCells cells;
     cells.batch = batch.batch->id;
+    const bool virgins = virginsCanGo(outlook, batch, day);
     for (const auto& row : snapshot.all<Placement>().of(cells.batch.uuid)) {
         const bool nuc = row->target == CellTarget::Nuc;
         if (row->done && row->day == day) {
@@ -37,12 +53,19 @@ BatchCells readCells(const Outlook& outlook, const BatchOutlook& batch, Day day)
                 cells.nucs.push_back(*row->side);
             else
                 ++cells.others[indexOf(row->target)];
+        } else if (virgins && isInCage(*row, day)) {
+            ++cells.caged[indexOf(row->target)];
+            ++cells.others[indexOf(row->target)];
         } else {
             ++cells.onOtherDays;
         }
     }
     const auto all = static_cast<std::int32_t>(std::lround(batch.timeline.counts.ripe));
-    cells.expected = std::max(all - cells.onOtherDays, cells.done());
+    cells.expected = std::max(all - cells.onOtherDays, cells.done() + sumOf(cells.caged));
+    // What has no record once the queens are out is not coming.
+    const auto* out = batch.timeline.find(Event::Emergence);
+    if (virgins && out != nullptr && day > dayOf(out->latest))
+        cells.expected = cells.done() + sumOf(cells.caged);
     cells.wasCounted = isCounted(snapshot, cells.batch);
     return cells;
 }
@@ -58,7 +81,7 @@ bool hasRecord(const Snapshot& snapshot, Id<Batch> batch) {
 }
 
 bool isOf(const Outlook& outlook, const BatchOutlook& batch, const BatchCells& cells, Day day) {
-    if (hasRowOn(outlook.snapshot, cells.batch, day)) return true;
+    if (hasRowOn(outlook.snapshot, cells.batch, day) || sumOf(cells.caged) > 0) return true;
     if (cells.expected == 0) return false;
     const Day out = batch.timeline.hold.transferDay;
     if (out == day) return true;
@@ -126,6 +149,12 @@ std::int32_t BatchCells::drafted() const {
 }
 bool BatchCells::goesInto(Id<NucSide> side) const {
     return std::find(nucs.begin(), nucs.end(), side) != nucs.end();
+}
+
+bool BatchCells::takesVirgins() const {
+    for (std::size_t way = 0; way < caged.size(); ++way)
+        if (others[way] < caged[way]) return true;
+    return false;
 }
 
 std::int32_t CellsDraft::ripe() const {

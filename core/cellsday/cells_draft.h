@@ -18,7 +18,10 @@ struct BatchCells {
     std::int32_t expected = 0;            ///< ripe on this day, as reckoned or counted before
     bool wasCounted = false;              ///< `expected` rests on a count
     std::optional<std::int32_t> counted;  ///< as counted now: not kept yet
-    std::int32_t onOtherDays = 0;       ///< cells of the batch that have their place on other days
+    std::int32_t onOtherDays = 0;  ///< cells of the batch that have their place on other days
+    /// Virgins by now, in the cages or the incubator their cells went into on a day before: they
+    /// can go into nucs. In `others` from the start; what stays there stays as it is.
+    WayCounts caged{};
     std::vector<Id<NucSide>> doneNucs;  ///< recorded on this day
     WayCounts doneOthers{};             ///< recorded on this day; of nucs 0
     std::vector<Id<NucSide>> nucs;      ///< drafted, in no order
@@ -30,6 +33,8 @@ struct BatchCells {
     /// Cells without a place yet; below 0: so many more than there are.
     [[nodiscard]] std::int32_t left() const { return ripe() - done() - drafted(); }
     [[nodiscard]] bool goesInto(Id<NucSide> side) const;
+    /// Virgins are drafted to leave their cages.
+    [[nodiscard]] bool takesVirgins() const;
 };
 
 /// All batches whose cells are ripe on a day. A plain value: nothing is kept before changesOf.
@@ -48,7 +53,8 @@ struct CellsDraft {
 
 /// The day as it is in the book: what was recorded and what is planned. Batches whose cells are to
 /// come out on it, those with a cell placed on it, and, up to today, those whose day is over while
-/// cells of theirs have no record (until their queens are out).
+/// cells of theirs have no record (until their queens are out), or virgins wait in cages (up to
+/// their last useful age for mating).
 [[nodiscard]] CellsDraft cellsDraft(const Outlook& outlook, Day day);
 
 /// Whether a nuc can take a cell.

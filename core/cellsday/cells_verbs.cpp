@@ -18,8 +18,21 @@ public:
           newId_(newId),
           changes_(changes) {
         const auto& snapshot = outlook.snapshot;
-        for (const auto& row : snapshot.all<Placement>().of(cells.batch.uuid))
-            if (isReplaceable(row->done, row->day, day, snapshot.today())) planned_.push_back(row);
+        auto staying = cells.caged;
+        for (std::size_t way = 0; way < staying.size(); ++way)
+            staying[way] = std::min(staying[way], cells.others[way]);
+        others_ = cells.others;
+        for (const auto& row : snapshot.all<Placement>().of(cells.batch.uuid)) {
+            const auto way = static_cast<std::size_t>(row->target);
+            if (isReplaceable(row->done, row->day, day, snapshot.today())) {
+                planned_.push_back(row);
+            } else if (row->done && row->day < day && cells.caged[way] > 0) {
+                if (staying[way] > 0)
+                    --staying[way], --others_[way];  // she stays where she is
+                else
+                    leaving_.push_back(row);
+            }
+        }
         const auto* batch = outlook.find(cells.batch);
         if (batch != nullptr && batch->timeline.hold.transferDay == day)
             hour_ = hourOf(batch->timeline.hold.transfer);
@@ -28,8 +41,8 @@ public:
     void write() {
         std::vector<Placement> fresh;
         for (const auto side : cells_.nucs) keep(CellTarget::Nuc, side, fresh);
-        for (std::size_t way = 0; way < cells_.others.size(); ++way)
-            for (std::int32_t i = 0; i < cells_.others[way]; ++i)
+        for (std::size_t way = 0; way < others_.size(); ++way)
+            for (std::int32_t i = 0; i < others_[way]; ++i)
                 keep(static_cast<CellTarget>(way), {}, fresh);
         for (const auto& row : planned_) changes_.erase(row);
         for (auto& row : fresh) changes_.add(std::move(row));
@@ -46,6 +59,12 @@ private:
         const auto at = std::find_if(planned_.begin(), planned_.end(), [&](const auto& old) {
             return old->target == target && old->side == side;
         });
+        if (at == planned_.end() && !leaving_.empty()) {
+            row.done = true;
+            changes_.edit(leaving_.back(), std::move(row));
+            leaving_.pop_back();
+            return;
+        }
         if (at == planned_.end()) {
             row.id = Id<Placement>{newId_()};
             row.hour = hour_;
@@ -63,6 +82,8 @@ private:
     const IdSource& newId_;
     ChangeSet& changes_;
     std::vector<Ptr<Placement>> planned_;  ///< not used again yet
+    std::vector<Ptr<Placement>> leaving_;  ///< virgins whose cages are to be emptied
+    WayCounts others_{};                   ///< less those that stay in their cages
     std::optional<Hour> hour_;             ///< of the day's cells out, where it is the batch's own
 };
 
@@ -70,7 +91,8 @@ private:
 /// record are counted by it.
 void keepCount(const Outlook& outlook, const BatchCells& cells, Day day, CellsKept how,
                const IdSource& newId, ChangeSet& changes) {
-    const bool byRecord = how == CellsKept::Done && !cells.wasCounted && cells.ripe() > 0;
+    const bool byRecord =
+        how == CellsKept::Done && !cells.wasCounted && cells.ripe() > 0 && sumOf(cells.caged) == 0;
     if (!cells.counted && !byRecord) return;
     Ptr<Outcome> before;
     for (const auto& row : outlook.snapshot.all<Outcome>().of(cells.batch.uuid))
@@ -104,6 +126,7 @@ std::optional<CellsRefusal> troubleOf(const std::vector<CellsNuc>& nucs, const B
         return is(CellsTrouble::BelowRecord, cells.done());
     if (cells.left() < 0) return is(CellsTrouble::TooMany, -cells.left());
     if (done && cells.left() > 0) return is(CellsTrouble::NoPlaceYet, cells.left());
+    if (!done && cells.takesVirgins()) return is(CellsTrouble::VirginsLater, 0);
     for (const auto& nuc : nucs)
         if (nuc.fit == NucFit::Held && cells.goesInto(nuc.id()))
             return CellsRefusal{CellsTrouble::NucHeld, cells.batch, 0, nuc.side};
@@ -138,6 +161,8 @@ std::string englishText(const CellsRefusal& refusal) {
                    refusal.side->side->side;
         case CellsTrouble::BelowRecord:
             return count + " cells of the day are recorded already";
+        case CellsTrouble::VirginsLater:
+            return "virgins out of cages are recorded once they are in their nucs, not planned";
     }
     return {};
 }

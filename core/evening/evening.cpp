@@ -7,6 +7,8 @@
 #include <tuple>
 #include <utility>
 
+#include "occupancy/winter.h"
+#include "records/queen_verbs.h"
 #include "tasks/nuc_tasks.h"
 
 namespace tenthday {
@@ -43,6 +45,11 @@ std::optional<OutcomeKind> countKind(TaskRule rule) {
         default:
             return std::nullopt;
     }
+}
+
+/// Her nuc waits for no catch any more.
+bool endsCatch(const Outcome& outcome) {
+    return outcome.kind == OutcomeKind::Catch || staysForWinter(outcome);
 }
 
 bool hasNucs(TaskRule rule) {
@@ -95,7 +102,7 @@ private:
         const auto outcomes = outcomesOf(task);
         return std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& row) {
             const bool fits = task.key.rule == TaskRule::CatchQueens
-                                  ? row->kind == OutcomeKind::Catch
+                                  ? endsCatch(*row)
                                   : lookOf(row->kind).has_value();
             return fits && row->day == page_.day && isIn(task, row->side);
         });
@@ -238,13 +245,14 @@ private:
                            : std::nullopt;
             case TaskRule::FirstLook:
                 row.entry = EveningEntry::Look;
-                row.seen =
-                    lastSeen(task, side, [](OutcomeKind kind) { return lookOf(kind).has_value(); });
+                row.seen = lastSeen(task, side,
+                                    [](const Outcome& o) { return lookOf(o.kind).has_value(); });
                 break;
             default:
                 row.entry = EveningEntry::Caught;
-                row.seen = lastSeen(task, side,
-                                    [](OutcomeKind kind) { return kind == OutcomeKind::Catch; });
+                row.seen = lastSeen(task, side, endsCatch);
+                if (const auto caught = row.seen ? caughtBy(snapshot_, *row.seen) : nullptr)
+                    row.queen = snapshot_.find(caught->queen);
                 break;
         }
         const bool today = row.seen && row.seen->day == page_.day;
@@ -290,8 +298,7 @@ private:
                                         Fits fits) const {
         Ptr<Outcome> newest;
         for (const auto& row : outcomesOf(task))
-            if (row->side == side.side->id && fits(row->kind) &&
-                (!newest || row->day >= newest->day))
+            if (row->side == side.side->id && fits(*row) && (!newest || row->day >= newest->day))
                 newest = row;
         return newest;
     }
@@ -319,6 +326,10 @@ bool EveningRow::isFilled() const {
             break;
     }
     return seen != nullptr;
+}
+
+bool EveningRow::stays() const {
+    return entry == EveningEntry::Caught && seen && staysForWinter(*seen);
 }
 
 std::optional<NucLook> EveningRow::look() const {

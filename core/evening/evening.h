@@ -55,12 +55,15 @@ struct EveningRow {
     /// What was entered: a count on whichever day; a look or a catch on the page's.
     Ptr<Outcome> seen;
     Ptr<Outcome> before;      ///< Look: what an earlier look found
+    Ptr<Queen> queen;         ///< Caught: the one with a number of her own
     bool sure = true;         ///< Caught: she was seen laying
     Ptr<Placement> placed;    ///< what was entered, or is planned by name
     std::optional<Day> done;  ///< Tick: when
 
     /// Something was entered that the row holds.
     [[nodiscard]] bool isFilled() const;
+    /// She stays in her nuc over the winter, for Caught.
+    [[nodiscard]] bool stays() const;
     /// The look that was entered, for Look.
     [[nodiscard]] std::optional<NucLook> look() const;
     /// What an earlier look found, for Look.

@@ -18,6 +18,8 @@ struct EveningInput {
     std::optional<std::int32_t> count;  ///< for Count, 0 to 9999
     std::optional<NucLook> look;        ///< for Look
     std::string note;                   ///< of a queen that is gone: why
+    std::string queenNumbers;           ///< for Caught: pattern of the number she gets; empty: none
+    bool stays = false;                 ///< for Caught: she stays in her nuc over the winter
 };
 
 /// Why an entry cannot be true.
@@ -45,7 +47,8 @@ struct Refusal {
 [[nodiscard]] std::string englishText(const Refusal& refusal);
 
 /// Keeps an entry, in place of what the row holds for that day already: a count, a look and a catch
-/// are outcomes, a cell that went in a placement, all else a tick. Refused where it cannot be true.
+/// are outcomes, a cell that went in a placement, all else a tick. A catch brings the queen with
+/// her number, where numbers are given. Refused where it cannot be true.
 [[nodiscard]] Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row,
                                       const EveningInput& input, const IdSource& newId);
 
@@ -58,7 +61,8 @@ struct Refusal {
 [[nodiscard]] EveningInput inputOf(const EveningRow& row);
 
 /// Takes back what the row holds. Empty where it holds nothing. A cell that went in is planned for
-/// its nuc again, where it was planned for it by name.
-[[nodiscard]] ChangeSet takeBack(const Outlook& outlook, const EveningRow& row);
+/// its nuc again, where it was planned for it by name; a virgin is in her cage again. A queen goes
+/// with her catch: refused where she was moved since.
+[[nodiscard]] Result<ChangeSet> takeBack(const Outlook& outlook, const EveningRow& row);
 
 }  // namespace tenthday

@@ -23,6 +23,9 @@ public:
         for (const auto& row : snapshot_.all<Stocking>())
             for (const auto& [note, yard] : holdsOn(row->day, row->donor))
                 add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
+        for (const auto& row : snapshot_.all<NucCare>())
+            for (const auto& [note, yard] : holdsOn(row->day, row->donor))
+                add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
         moves();
         return std::move(found_);
     }

@@ -7,6 +7,7 @@
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
+#include "occupancy/winter.h"
 #include "records/relations.h"
 #include "records/yard_state.h"
 
@@ -364,7 +365,7 @@ private:
         const Day eggs = std::max(round.timeline->hold.catchBy[0], snapshot_.today());
         const bool mayHold =
             !round.seen || *round.seen == NucState::Laying || *round.seen == NucState::JudgedGood;
-        return mayHold && round.transferDay < day && eggs + queenless <= day &&
+        return mayHold && !staysForWinter(round) && round.transferDay < day && eggs + queenless <= day &&
                round.catchDay + queenless > day && round.catchDay > eggs;
     }
 

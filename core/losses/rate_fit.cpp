@@ -73,8 +73,9 @@ std::int32_t batchesThatCount(std::span<const OwnOutcome> outcomes) {
 StageRate fittedRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes) {
     const auto counted = counting(outcomes);
     if (counted.empty()) return {prior.rate, prior.spread};
-    const auto now = beliefAfter(betaOf(prior), logNormalGrid(prior.spread, prior.spreadLogSd),
-                                 OutcomeTally(counted));
+    const auto now =
+        beliefAfter(betaOf(prior), logNormalGrid(prior.spread, prior.spreadLogSd, kForMeans),
+                    OutcomeTally(counted), kForMeans);
     return {now.rate.mean(), now.spread.mean()};
 }
 

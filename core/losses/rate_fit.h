@@ -66,7 +66,7 @@ struct RateFit {
 /// cannot be (none tried, more passed than tried) do not count.
 [[nodiscard]] RateFit fitRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes);
 
-/// The same RateFit::use(), without what is only for show.
+/// RateFit::use() of that, on a coarser grid and without what is only for show: within 0.002 of it.
 [[nodiscard]] StageRate fittedRate(const RatePrior& prior, std::span<const OwnOutcome> outcomes);
 
 /// Outcomes that count: not left out, and such as can be.

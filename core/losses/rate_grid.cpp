@@ -7,9 +7,6 @@
 namespace tenthday {
 namespace {
 
-constexpr std::size_t kCoarseRates = 80;
-constexpr std::size_t kRates = 200;
-constexpr std::size_t kSpreads = 25;
 constexpr double kSpreadReach = 3;  // standard deviations either way
 constexpr double kUnlikely = 1e-12;
 /// Below it batches differ by less than a hundredth of a percent: as good as not at all.
@@ -135,10 +132,10 @@ double WeightedGrid::quantile(double q) const {
     return edges.back();
 }
 
-WeightedGrid logNormalGrid(double mean, double logSd) {
+WeightedGrid logNormalGrid(double mean, double logSd, const GridCells& cells) {
     if (mean <= 0 || logSd <= 0) return {{mean, mean}, {mean}, {1}};
-    auto grid = evenGrid(-kSpreadReach, kSpreadReach, kSpreads);
-    for (std::size_t i = 0; i < kSpreads; ++i)
+    auto grid = evenGrid(-kSpreadReach, kSpreadReach, cells.spreads);
+    for (std::size_t i = 0; i < cells.spreads; ++i)
         grid.weights[i] = std::exp(-grid.values[i] * grid.values[i] / 2);
     scaleToOne(grid.weights);
     for (auto& value : grid.values) value = std::exp(logSd * value);
@@ -150,12 +147,12 @@ WeightedGrid logNormalGrid(double mean, double logSd) {
 }
 
 RateBelief beliefAfter(const BetaShape& rate, const WeightedGrid& spread,
-                       const OutcomeTally& outcomes) {
-    RateBelief belief{evenGrid(0, 1, kCoarseRates), spread};
+                       const OutcomeTally& outcomes, const GridCells& cells) {
+    RateBelief belief{evenGrid(0, 1, cells.coarse), spread};
     (void)weigh(belief.rate, rate, spread, outcomes);
-    belief.rate = narrowed(belief.rate, kCoarseRates);
+    belief.rate = narrowed(belief.rate, cells.coarse);
     (void)weigh(belief.rate, rate, spread, outcomes);
-    belief.rate = narrowed(belief.rate, kRates);
+    belief.rate = narrowed(belief.rate, cells.rates);
     belief.spread.weights = weigh(belief.rate, rate, spread, outcomes);
     return belief;
 }

@@ -48,9 +48,18 @@ struct WeightedGrid {
     [[nodiscard]] double quantile(double q) const;
 };
 
+/// How many cells a grid has.
+struct GridCells {
+    std::size_t coarse = 80;   ///< rates, while what is likely is sought
+    std::size_t rates = 200;   ///< over what is likely
+    std::size_t spreads = 25;  ///< over three standard deviations of the logarithm either way
+};
+/// Enough for means, to the third digit, at a tenth of the time.
+inline constexpr GridCells kForMeans{24, 40, 9};
+
 /// A log-normal spread on a grid: its mean, and the standard deviation of its logarithm. A mean of
 /// 0 is sure; so is any without a standard deviation.
-[[nodiscard]] WeightedGrid logNormalGrid(double mean, double logSd);
+[[nodiscard]] WeightedGrid logNormalGrid(double mean, double logSd, const GridCells& cells = {});
 
 /// A beta density, up to a factor: x^(a - 1) (1 - x)^(b - 1).
 struct BetaShape {
@@ -67,6 +76,6 @@ struct RateBelief {
 /// Prior times likelihood over rate and spread, then the margins. The grid of rates narrows to
 /// where they can be; that of spreads is the prior's.
 [[nodiscard]] RateBelief beliefAfter(const BetaShape& rate, const WeightedGrid& spread,
-                                     const OutcomeTally& outcomes);
+                                     const OutcomeTally& outcomes, const GridCells& cells = {});
 
 }  // namespace tenthday

@@ -26,6 +26,24 @@ struct EggDays {
         const auto column = std::min(static_cast<std::size_t>((day - first).count()), days - 1);
         return static_cast<double>(shares[(rows() == 1 ? 0 : season) * days + column]);
     }
+    /// The shares of one day, season by season: by(day, season) without asking for the day again.
+    class OnDay {
+    public:
+        OnDay() = default;  ///< none has eggs
+        OnDay(const float* first, std::size_t step) : first_(first), step_(step) {}
+        [[nodiscard]] double in(std::size_t season) const {
+            return first_ == nullptr ? 0 : static_cast<double>(first_[season * step_]);
+        }
+
+    private:
+        const float* first_ = nullptr;
+        std::size_t step_ = 0;
+    };
+    [[nodiscard]] OnDay on(Day day) const {
+        if (day < first) return {};
+        const auto column = std::min(static_cast<std::size_t>((day - first).count()), days - 1);
+        return {&shares[column], rows() == 1 ? 0 : days};
+    }
     [[nodiscard]] Day last() const { return first + Days{static_cast<int>(days) - 1}; }
 };
 

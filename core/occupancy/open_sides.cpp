@@ -20,7 +20,7 @@ std::vector<SideOutlook> withoutPlanned(const NucOutlook& nucs, const Snapshot& 
     };
     auto sides = nucs.sides;
     for (auto& side : sides)
-        if (std::erase_if(side.rounds, goes) > 0) divide(side, snapshot.facts());
+        if (std::erase_if(side.rounds, goes) > 0) divide(side, snapshot);
     return sides;
 }
 

@@ -107,7 +107,7 @@ private:
                                                     return a.transferDay < b.transferDay;
                                                 }),
                                round);
-            divide(side, snapshot_.facts());
+            divide(side, snapshot_);
             free_[yard].forget(at->side);
         }
         return static_cast<std::int32_t>(taken);

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "occupancy/sides.h"
+#include "occupancy/winter.h"
 
 namespace tenthday {
 namespace {
@@ -20,8 +21,9 @@ NotReady whyHeld(NucState state, const SideRound& round, Day day) {
         case NucState::NoQueen:
             return NotReady::AwaitingCatch;  // to be looked at
         default:
-            return day >= round.timeline->hold.catchDay ? NotReady::AwaitingCatch
-                                                        : NotReady::Laying;
+            return day >= round.timeline->hold.catchDay && !staysForWinter(round)
+                       ? NotReady::AwaitingCatch
+                       : NotReady::Laying;
     }
 }
 

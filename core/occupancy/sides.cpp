@@ -4,6 +4,9 @@
 #include <unordered_map>
 
 #include "base/natural_order.h"
+#include "occupancy/caged.h"
+#include "occupancy/nuc_upkeep.h"
+#include "occupancy/winter.h"
 
 namespace tenthday {
 namespace {
@@ -63,7 +66,8 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     }
     // A virgin seen once others of her batch may lay is looked at again likewise.
     if (*state == NucState::Virgin && round->isOpen() &&
-        outcome.day >= round->timeline->hold.lookDay)
+        outcome.day >=
+            round->timeline->hold.lookDay + behindBatch(*round->timeline, round->transferDay))
         round->lookDay = std::max(round->lookDay, outcome.day + days(facts, Fact::LookAgainD));
     round->seen = state;
     round->seenDay = outcome.day;
@@ -77,7 +81,7 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
             std::max(round->catchDay,
                      catchAfterEggs(*round, outcome.day - days(facts, Fact::LarvaeSeenD), facts));
     if (ends || *state == NucState::Laying) round->lookDay = outcome.day;
-    if (*state == NucState::DroneLayer) round->catchDay = kLastDay;
+    if (*state == NucState::DroneLayer || staysForWinter(outcome)) round->catchDay = kLastDay;
 }
 
 /// Boxes by label, each with its stays and how long each of its layouts is in force.
@@ -166,32 +170,42 @@ std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStay
 /// Makes the stretches of one side, event by event.
 class Divider {
 public:
-    Divider(SideOutlook& side, const Facts& facts) : side_(side), facts_(facts) {}
+    Divider(SideOutlook& side, const Snapshot& snapshot)
+        : side_(side), facts_(snapshot.facts()), inputs_(inputsOf(side, snapshot)) {}
 
     void run() {
         side_.segments.clear();
         current_.days.first = side_.stands.first;
         side_.segments.reserve(2 + 2 * side_.rounds.size());
-        const auto stockings = byDay();
-        auto stocking = stockings.begin();
+        auto input = inputs_.begin();
         for (std::size_t i = 0; i < side_.rounds.size(); ++i) {
-            while (stocking != stockings.end() && (*stocking)->day <= side_.rounds[i].transferDay)
-                stock(**stocking++);
+            while (input != inputs_.end() && input->day <= side_.rounds[i].transferDay)
+                stock(*input++);
             hold(static_cast<std::int32_t>(i));
         }
-        while (stocking != stockings.end()) stock(**stocking++);
+        while (input != inputs_.end()) stock(*input++);
         close(side_.stands.last);
     }
 
 private:
     using Kind = SideSegment::Kind;
 
-    [[nodiscard]] std::vector<const Stocking*> byDay() const {
-        std::vector<const Stocking*> stockings;
-        for (const auto& stocking : side_.stockings) stockings.push_back(stocking.get());
-        std::stable_sort(stockings.begin(), stockings.end(),
-                         [](const auto* a, const auto* b) { return a->day < b->day; });
-        return stockings;
+    /// Bees, or open brood alone, that come into the side.
+    struct Input {
+        Day day;
+        bool bees;
+        bool openBrood;
+    };
+    static std::vector<Input> inputsOf(const SideOutlook& side, const Snapshot& snapshot) {
+        std::vector<Input> inputs;
+        for (const auto& stocking : side.stockings)
+            inputs.push_back({stocking->day, true, stocking->openBrood});
+        if (!snapshot.all<NucCare>().empty())
+            for (const auto& care : snapshot.all<NucCare>().of(side.side->id.uuid))
+                if (bringsOpenBrood(*care)) inputs.push_back({care->day, false, true});
+        std::stable_sort(inputs.begin(), inputs.end(),
+                         [](const auto& a, const auto& b) { return a.day < b.day; });
+        return inputs;
     }
 
     /// An empty stretch is kept when asked: freed and filled again on one day, it is what the side
@@ -206,21 +220,20 @@ private:
         current_.kind = kind;
         current_.days.first = first;
     }
-    /// Bees come in during a day: the side is what it was until that evening.
-    void stock(const Stocking& stocking) {
-        const Day brood =
-            stocking.day + (stocking.openBrood ? days(facts_, Fact::OpenBroodD) : Days{0});
+    /// They come in during a day: the side is what it was until that evening.
+    void stock(const Input& input) {
+        const Day brood = input.day + (input.openBrood ? days(facts_, Fact::OpenBroodD) : Days{0});
         const Day needs = brood + days(facts_, Fact::NoBroodD);
         const bool wasEmpty = current_.kind == Kind::NotStocked || current_.kind == Kind::Spent;
-        if (!wasEmpty && stocking.day < current_.days.first - Days{1})
-            return;  // bees added to a held nuc
+        if (wasEmpty && !input.bees) return;  // brood alone makes no nuc
+        if (!wasEmpty && input.day < current_.days.first - Days{1}) return;  // given to a held nuc
         const SideSegment before = current_;
-        close(stocking.day);
+        close(input.day);
         begin(wasEmpty ? Kind::Empty : before.kind,
-              std::max(stocking.day, before.days.first - Days{1}) + Days{1});
+              std::max(input.day, before.days.first - Days{1}) + Days{1});
         current_.round = before.round;
         current_.certain = before.certain;
-        current_.readyFrom = wasEmpty ? stocking.day + queenlessDays(facts_) : before.readyFrom;
+        current_.readyFrom = wasEmpty ? input.day + queenlessDays(facts_) : before.readyFrom;
         current_.needsBroodFrom = wasEmpty ? needs : std::max(needs, before.needsBroodFrom);
     }
     void hold(std::int32_t index) {
@@ -244,14 +257,18 @@ private:
                                                : last + std::max(queenlessDays(facts_), Days{1});
     }
     [[nodiscard]] Day freedNeedsBrood(const SideRound& round, Day last) const {
-        const Day lastAlive = round.seen == NucState::NoQueen
-                                  ? std::min(last, round.timeline->hold.lostDay)
-                                  : last + days(facts_, Fact::OpenBroodD);
+        Day lastAlive = round.seen == NucState::NoQueen
+                            ? std::min(last, round.timeline->hold.lostDay)
+                            : last + days(facts_, Fact::OpenBroodD);
+        for (const auto& input : inputs_)
+            if (input.openBrood && round.transferDay <= input.day && input.day <= last)
+                lastAlive = std::max(lastAlive, input.day + days(facts_, Fact::OpenBroodD));
         return std::max(lastAlive + days(facts_, Fact::NoBroodD), last + Days{1});
     }
 
     SideOutlook& side_;
     const Facts& facts_;
+    std::vector<Input> inputs_;  ///< by day
     SideSegment current_;
 };
 
@@ -263,7 +280,7 @@ double SideRound::layingShare() const {
 }
 
 StateShares SideRound::sharesOn(Day day) const {
-    StateShares shares = timeline->hold.on(day);
+    StateShares shares = timeline->hold.on(day - behindBatch(*timeline, transferDay));
     if (!seen || !seenDay || day <= *seenDay) {
         // Nobody has looked though the day came: the failed ones still pass for due to fly.
         auto& none = shares[static_cast<std::size_t>(NucState::NoQueen)];
@@ -329,8 +346,9 @@ SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day trans
     round.batch = batch;
     round.timeline = &timeline;
     round.transferDay = transfer;
-    round.lookDay = std::max({timeline.hold.lookDay, transfer, today});
-    round.catchDay = std::max({timeline.hold.catchDay, transfer, today});
+    const auto behind = behindBatch(timeline, transfer);
+    round.lookDay = std::max({timeline.hold.lookDay + behind, transfer, today});
+    round.catchDay = std::max({timeline.hold.catchDay + behind, transfer, today});
     return round;
 }
 
@@ -366,7 +384,7 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
     return sides;
 }
 
-void divide(SideOutlook& side, const Facts& facts) { Divider(side, facts).run(); }
+void divide(SideOutlook& side, const Snapshot& snapshot) { Divider(side, snapshot).run(); }
 
 std::optional<Id<Yard>> SideOutlook::yardOn(Day day) const {
     std::optional<Id<Yard>> yard;

@@ -16,8 +16,8 @@ using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 [[nodiscard]] SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day transfer,
                                      Day today);
 
-/// Fills `segments` from stockings and rounds.
-void divide(SideOutlook& side, const Facts& facts);
+/// Fills `segments` from stockings, brood put in and rounds.
+void divide(SideOutlook& side, const Snapshot& snapshot);
 
 /// The stretch a side is in at the start of work on a day, before cells only planned for that day;
 /// null on days on which it does not stand.

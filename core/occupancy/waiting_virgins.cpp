@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "mating/mating_days.h"
+#include "occupancy/nuc_upkeep.h"
 #include "occupancy/sides.h"
 
 namespace tenthday {
@@ -123,9 +124,11 @@ private:
             virgin.outSeen = true;
         }
         virgin.age = static_cast<std::int32_t>((day_ - virgin.outLikely).count());
-        virgin.dueDay = virgin.outLikely + days(facts_, Fact::FirstFlightD);
+        const Day due = virgin.outLikely + days(facts_, Fact::FirstFlightD);
+        virgin.dueDay = std::max(due, virgin.round->transferDay);
         virgin.lastDay = virgin.outLikely + days(facts_, Fact::LastMatingD);
-        virgin.firstLook = virgin.outLikely + days(facts_, Fact::FirstLookD);
+        virgin.firstLook =
+            virgin.outLikely + days(facts_, Fact::FirstLookD) + (virgin.dueDay - due);
     }
 
     /// Days behind her on which she could have flown.
@@ -145,11 +148,20 @@ private:
         }
     }
 
+    /// The last day on which she surely had not laid: seen, or too soon after her cage, in which
+    /// she could not mate.
+    [[nodiscard]] std::optional<Day> noEggsOn(const WaitingVirgin& virgin) const {
+        const bool caged = virgin.dueDay > virgin.outLikely + days(facts_, Fact::FirstFlightD);
+        if (!caged) return virgin.seen;
+        const Day barren = virgin.dueDay + days(facts_, Fact::EggsAfterFlightD) - Days{1};
+        return std::max(virgin.seen.value_or(barren), barren);
+    }
+
     /// Chances, and when enough of such virgins have eggs.
     void chances(const BatchSky& sky, WaitingVirgin& virgin) {
         const std::vector<EmergenceShare> seen{{virgin.outLikely, 1}};
         const auto& out = virgin.outSeen ? seen : sky.out;
-        const auto mates = matingDays(*sky.mating, out, facts_, virgin.seen);
+        const auto mates = matingDays(*sky.mating, out, facts_, noEggsOn(virgin));
         const Day again =
             virgin.seen ? *virgin.seen + days(facts_, Fact::LookAgainD) : virgin.firstLook;
         virgin.look = std::max(virgin.firstLook, again);
@@ -180,6 +192,9 @@ private:
         for (const auto& stocking : side.stockings)
             if (stocking->openBrood && stocking->day <= day_)
                 last = std::max(last, stocking->day + days(facts_, Fact::OpenBroodD));
+        for (const auto& care : snapshot_.all<NucCare>().of(side.side->id.uuid))
+            if (bringsOpenBrood(*care) && care->day <= day_)
+                last = std::max(last, care->day + days(facts_, Fact::OpenBroodD));
         return last + days(facts_, Fact::NoBroodD);
     }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/natural_order.h"
+#include "outlook/plan_of.h"
 #include "outlook/sky.h"
 #include "records/yard_state.h"
 
@@ -180,6 +181,28 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
 std::vector<Task> tasksOf(const Outlook& outlook) {
     return tasksOf(outlook.snapshot, timelinesOf(outlook), outlook.builders, outlook.nucs,
                    outlook.drones, *outlook.mating);
+}
+
+std::optional<BatchTimeline> planOf(const Outlook& outlook, Id<Batch> id) {
+    const auto batch = outlook.snapshot.find(id);
+    if (!batch) return std::nullopt;
+    auto all = gather(outlook.snapshot, batch, *outlook.mating);
+    lookInto(all);
+    goToStation(all);
+    std::vector<Ptr<Placement>> planned;
+    for (const auto& placement : all.inputs.placements)
+        if (!placement->done) planned.push_back(placement);
+    all.inputs.placements = planned;
+    all.inputs.outcomes = {};
+    return timelineOf(all.inputs);
+}
+
+std::optional<Day> plannedElse(const BatchTimeline& plan, const BatchTimeline& now, Event event) {
+    const auto* before = plan.find(event);
+    const auto* after = now.find(event);
+    if (before == nullptr || after == nullptr) return std::nullopt;
+    const Day day = dayOf(before->likely);
+    return day == dayOf(after->likely) ? std::nullopt : std::optional(day);
 }
 
 std::vector<Reason> why(const Snapshot& snapshot, Id<Batch> id, Event event) {

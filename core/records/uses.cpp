@@ -29,6 +29,18 @@ template <>
 struct PartOf<Step> {
     static constexpr auto whole = &Step::method;
 };
+template <>
+struct PartOf<QueenNote> {
+    static constexpr auto whole = &QueenNote::queen;
+};
+template <>
+struct PartOf<CaughtQueen> {
+    static constexpr auto whole = &CaughtQueen::queen;
+};
+template <>
+struct PartOf<QueenStay> {
+    static constexpr auto whole = &QueenStay::queen;
+};
 template <class Row>
 concept IsPart = !std::is_same_v<decltype(PartOf<Row>::whole), const std::nullptr_t>;
 

@@ -21,6 +21,8 @@ void addFill(std::vector<OrderFill>& fills, Id<Batch> batch, double count) {
 
 Hands::Hands(const OrderBook& book, const QueenStock& stock)
     : stock_(stock), given_(stock.parts.size()), order_(stock.parts.size()) {
+    for (const auto& part : stock.parts)
+        most_.push_back(expected(part, std::max(part.lastDay(), part.from)));
     std::vector<int> claims(stock.parts.size());
     for (const auto& need : book.needs) {
         const auto want = wantOf(*need.order);
@@ -39,13 +41,11 @@ Hands::Hands(const OrderBook& book, const QueenStock& stock)
 
 double Hands::expected(const QueenPart& part, Day day) const {
     if (part.isCertainOn(day)) return part.knownOn(day).certain;
-    double share = 0;
-    const auto rows = part.eggs->rows();
-    for (std::size_t row = 0; row < rows; ++row) share += part.shareOn(day, row);
-    return part.meanCaught(share / static_cast<double>(rows), day);
+    return part.meanCaught(part.meanShareOn(day), day);
 }
 
 double Hands::give(std::size_t part, Day day, double most) {
+    if (given_[part] >= most_[part] - kLeast) return 0;
     const double share = std::min(expected(stock_.parts[part], day) - given_[part], most);
     if (share <= kLeast) return 0;
     given_[part] += share;

@@ -25,6 +25,7 @@ private:
 
     const QueenStock& stock_;
     std::vector<double> given_;       ///< by part, what is kept for earmarks among it
+    std::vector<double> most_;        ///< by part, what it will ever give
     std::vector<std::size_t> order_;  ///< parts, those nobody asks for by line or proof first
     std::vector<std::pair<const Order*, std::vector<OrderFill>>> kept_;
 };

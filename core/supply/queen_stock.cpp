@@ -7,6 +7,14 @@
 
 namespace tenthday {
 
+double QueenPart::meanShareOn(Day day) const {
+    const auto shares = sharesOn(day);
+    const auto rows = eggs->rows();
+    double sum = 0;
+    for (std::size_t row = 0; row < rows; ++row) sum += shares.in(row);
+    return sum / static_cast<double>(rows);
+}
+
 KnownQueens QueenPart::knownOn(Day day) const {
     KnownQueens sum{day, 0, 0};
     for (const auto& queens : known) {

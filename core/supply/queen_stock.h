@@ -27,6 +27,12 @@ struct QueenPart {
     [[nodiscard]] double shareOn(Day day, std::size_t season) const {
         return day < from ? 0 : eggs->by(day - toCatch, season);
     }
+    /// The same of all seasons.
+    [[nodiscard]] EggDays::OnDay sharesOn(Day day) const {
+        return day < from ? EggDays::OnDay() : eggs->on(day - toCatch);
+    }
+    /// Their mean.
+    [[nodiscard]] double meanShareOn(Day day) const;
     /// Queens seen by a day.
     [[nodiscard]] KnownQueens knownOn(Day day) const;
     /// Queens caught by a day of a season with that share.

@@ -214,17 +214,22 @@ CountSpread QueenSums::bulkOverall(const QueenWant& want, const Sum& sum, Day da
     bulk.day = day;
     const auto add = [&](std::size_t i, std::vector<Cumulants>& seasons) {
         const auto seen = parts[i].knownOn(day);
+        const auto shares = parts[i].sharesOn(day);
         for (std::size_t season = 0; season < seasons.size(); ++season)
-            seasons[season] += moments_[i].at(parts[i].shareOn(day, season), seen);
+            seasons[season] += moments_[i].at(shares.in(season), seen);
     };
     for (; bulk.joined < bulk.byEnd.size(); ++bulk.joined) {
         if (parts[bulk.byEnd[bulk.joined]].lastDay() > day) break;
         add(bulk.byEnd[bulk.joined], bulk.seasons);
     }
     auto seasons = bulk.seasons;
-    for (auto i = bulk.joined; i < bulk.byEnd.size(); ++i)
-        if (parts[bulk.byEnd[i]].from <= day || !parts[bulk.byEnd[i]].known.empty())
-            add(bulk.byEnd[i], seasons);
+    for (auto at = bulk.joined; at < bulk.byEnd.size(); ++at) {
+        const auto i = bulk.byEnd[at];
+        if (!parts[i].isCertainOn(day))
+            add(i, seasons);
+        else if (const auto certain = parts[i].knownOn(day).certain; certain > 0)
+            for (auto& season : seasons) season.mean += certain;
+    }
     return sumsTogether(seasons, [&](std::size_t season) {
         return exact(sum, sharesOf(sum.open, day, season), day);
     });

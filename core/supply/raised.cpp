@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "occupancy/winter.h"
 #include "supply/counted_bars.h"
 
 namespace tenthday {
@@ -160,7 +161,8 @@ private:
                 break;
             case NucState::JudgedGood:
             case NucState::Caught:
-                part.known.push_back({*round.seenDay, 0, 1});
+                // Left in her nuc for the winter she fills no order.
+                if (!staysForWinter(round)) part.known.push_back({*round.seenDay, 0, 1});
                 break;
             default:  // lost
                 break;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "occupancy/winter.h"
+
 namespace tenthday {
 namespace {
 
@@ -152,7 +154,8 @@ std::vector<const SideOutlook*> sidesOf(const Turns& turns) {
 
 bool hasEnded(const SideRound& round) {
     return round.seen == NucState::NoQueen || round.seen == NucState::Caught ||
-           round.seen == NucState::Spent || round.seen == NucState::DroneLayer;
+           round.seen == NucState::Spent || round.seen == NucState::DroneLayer ||
+           staysForWinter(round);
 }
 
 std::vector<Task> nucTasks(const Snapshot& snapshot, const Batch& batch, const BatchTimeline& line,

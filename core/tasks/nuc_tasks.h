@@ -20,7 +20,8 @@ using Turns = std::map<std::optional<Id<Yard>>, std::map<Day, Turn>>;
 /// The nucs that hold or will hold cells of a batch.
 [[nodiscard]] std::vector<const SideOutlook*> sidesOf(const Turns& turns);
 
-/// Nothing of the round is waited for any more: she was caught, is not there, or lays drones.
+/// Nothing of the round is waited for any more: she was caught, stays for the winter, is not there,
+/// or lays drones.
 [[nodiscard]] bool hasEnded(const SideRound& round);
 
 /// Cells into the nucs of each yard, turn by turn; looks and catch for all nucs of a yard together.

@@ -1,5 +1,7 @@
 #include "timeline/bar_seen.h"
 
+#include <algorithm>
+
 #include "timeline/loads.h"
 
 namespace tenthday {
@@ -60,6 +62,17 @@ void countAsGiven(const BatchInputs& inputs, double cells, SeenCounts& seen) {
     if (start == Start::Virgin) give(seen.emerged);
 }
 
+/// What was counted later was there before: a stage that nobody counted had at least as many.
+void liftUncounted(ChainCounts& counts, const SeenCounts& seen, Given given) {
+    if (seen.ripe && !seen.sealed && given != Given::Open)
+        counts.sealed = std::max(counts.sealed, counts.ripe);
+    const double later = given == Given::Open ? counts.ripe : counts.sealed;
+    if ((seen.sealed || seen.ripe) && !seen.accepted)
+        counts.accepted = std::max(counts.accepted, later);
+    if ((seen.accepted || seen.sealed || seen.ripe) && !seen.grafted)
+        counts.grafted = std::max(counts.grafted, counts.accepted);
+}
+
 }  // namespace
 
 BarsSeen barsSeen(const BatchInputs& inputs, Given given) {
@@ -76,6 +89,7 @@ BarsSeen barsSeen(const BatchInputs& inputs, Given given) {
     share(counts, seen, whole.accepted, &ChainCounts::accepted, &SeenCounts::accepted, losses);
     share(counts, seen, whole.sealed, &ChainCounts::sealed, &SeenCounts::sealed, losses);
     share(counts, seen, whole.ripe, &ChainCounts::ripe, &SeenCounts::ripe, losses);
+    for (std::size_t i = 0; i < counts.size(); ++i) liftUncounted(counts[i], seen[i], given);
     return bars;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "records/relations.h"
 #include "timeline/hold.h"
 #include "timeline/loads.h"
 
@@ -60,14 +61,26 @@ struct Placed {
     std::optional<Moment> last;
 };
 
+/// The day on which the queens are likely out, in the nest's heat. What goes into a nuc later is a
+/// virgin out of a cage: she left the builder with the cells.
+Day likelyOut(const DatePlan& plan, const Facts& facts) {
+    if (plan.emergenceSeen) return dayOf(*plan.emergenceSeen);
+    if (plan.start == Start::Virgin) return kLastDay;
+    const double from = plan.larvaFromH.value_or(facts[Fact::LarvaFromH]);
+    const double until = plan.larvaToH.value_or(facts[Fact::LarvaToH]);
+    const Moment graft = plan.graftSeen.value_or(reckonedGraft(plan.start, plan.begin, facts));
+    return dayOf(
+        hoursAfter(graft, facts[Fact::EmergenceH] - facts[Fact::EggH] - (from + until) / 2));
+}
+
 /// When cells go into nucs by what is placed.
-Placed placedAt(const BatchInputs& inputs, Moment sealed) {
+Placed placedAt(const BatchInputs& inputs, Moment sealed, Day lastOfCells) {
     const bool skipOpen = isPartGivenOpen(inputs, sealed);
     std::optional<Moment> done;
     std::optional<Moment> planned;
     Placed placed;
     for (const auto& placement : inputs.placements) {
-        if (placement->target != CellTarget::Nuc) continue;
+        if (placement->target != CellTarget::Nuc || placement->day > lastOfCells) continue;
         const Moment moment = momentOf(placement->day, placement->hour);
         if (skipOpen && moment < sealed) continue;
         auto& at = placement->done ? done : planned;
@@ -115,7 +128,8 @@ DatePlan planOf(const BatchInputs& inputs) {
             plan.inseminated = std::max(plan.inseminated.value_or(stay->until), stay->until);
     plan.graftSeen = firstSeen(inputs, OutcomeKind::Graft);
     plan.emergenceSeen = firstSeen(inputs, OutcomeKind::Emergence);
-    const auto placed = placedAt(inputs, sealingOf(plan, *inputs.facts));
+    const auto placed =
+        placedAt(inputs, sealingOf(plan, *inputs.facts), likelyOut(plan, *inputs.facts));
     plan.transfer = placed.first;
     plan.leaves = placed.last;
     return plan;

@@ -12,6 +12,7 @@
 #include <QScrollArea>
 #include <QSettings>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -25,14 +26,18 @@
 #include "cellsday/way_order_dialog.h"
 #include "chart/season_chart.h"
 #include "evening/evening_view.h"
+#include "evening/queen_numbers_dialog.h"
 #include "exchange/example.h"
 #include "help/keys_dialog.h"
+#include "nucs/mite_dialog.h"
 #include "nucs/nucs_page.h"
+#include "nucs/stocking_dialog.h"
 #include "orders/order_dialog.h"
 #include "orders/orders_page.h"
 #include "orders/what_if_dialog.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
+#include "records/queen_verbs.h"
 #include "screen_text/diary_text.h"
 #include "setup/setup_page.h"
 #include "setup/story_dialog.h"
@@ -51,6 +56,11 @@ namespace {
 
 constexpr QSize kWindow{1366, 768};
 constexpr int kPatience = 10'000;  // ms
+
+QWidget* opened(QWidget* dialog) {
+    dialog->show();
+    return dialog;
+}
 
 QWidget* page(MainWindow& window, QAction* action) {
     action->trigger();
@@ -175,6 +185,61 @@ QWidget* queenSeason(MainWindow& window, const char* label) {
     auto* dialog = new StoryDialog(story_text::breeder(book, queen->id), &window);
     dialog->show();
     return dialog;
+}
+
+/// Fourteen queens caught on two days: in the bank, long in it, sold and lost.
+QWidget* queensCaught(MainWindow& window) {
+    const auto& book = window.desk()->snapshot();
+    const auto batch = (*book.all<Batch>().begin())->id;
+    QueenNumbers numbers(book, QueenPattern::of(QueenPattern::usual()).value());
+    std::uint64_t next = 0;
+    const IdSource ids = [&next] { return Uuid{7, ++next}; };
+    ChangeSet changes;
+    for (int i = 0; i < 14; ++i)
+        addCaughtQueen(book, {batch, {}, book.today() - Days{i < 9 ? 3 : 71}, 2027}, numbers, ids,
+                       changes);
+    (void)window.desk()->apply(changes);
+    const auto move = [&](const char* label, QueenPlace place, const char* note) {
+        const auto queen = findByLabel<Queen>(window.desk()->snapshot(), label);
+        (void)window.desk()->apply(
+            moveQueens(window.desk()->snapshot(), {queen->id}, place, book.today(), note, ids)
+                .value());
+    };
+    move("27-004", QueenPlace::Sold, "Order 12");
+    move("27-011", QueenPlace::Lost, "dead in her cage");
+    return setUp(window, setup_text::Kind::Caught);
+}
+
+QWidget* stockingList(MainWindow& window) {
+    const auto& outlook = *window.desk()->outlook();
+    return opened(new StockingDialog(outlook, outlook.snapshot.today(), &window));
+}
+
+QWidget* miteWork(MainWindow& window) {
+    auto* dialog = new MiteDialog(*window.desk(), &window);
+    dialog->table().selectRow(0);
+    return opened(dialog);
+}
+
+QWidget* queenNumbers(MainWindow& window) {
+    return opened(new QueenNumbersDialog({true, QStringLiteral("{yy}-{n:3}")},
+                                         window.desk()->snapshot(), &window));
+}
+
+/// Catches with numbers, the current row one to be caught.
+QWidget* catches(MainWindow& window) {
+    auto* shown = evening(window, 0);
+    auto& model = window.evening()->model();
+    for (int back = 0; back < 30; ++back) {
+        for (int row = 0; row < model.rowCount(); ++row)
+            if (model.at(row).entry == EveningEntry::Caught && !model.at(row).isFilled()) {
+                window.evening()->table().setCurrentIndex(model.index(row, EveningModel::Entered));
+                window.evening()->accept();
+                return shown;
+            }
+        window.evening()->setDay(window.evening()->day() - Days{1});
+    }
+    return shown;
 }
 
 QWidget* why(MainWindow& window) {
@@ -310,10 +375,14 @@ const std::vector<Panel>& panels() {
         {at("season-chart"), true, [](MainWindow& w) { return page(w, w.actions().seasonPage); }},
         {at("season-chart-nucs"), true, [](MainWindow& w) { return page(w, w.actions().eachNuc); }},
         {at("nucs"), true, [](MainWindow& w) { return page(w, w.actions().nucsPage); }},
+        {at("stocking-list"), true, stockingList},
+        {at("mite-work"), true, miteWork},
         {at("week"), true, [](MainWindow& w) { return page(w, w.actions().weekPage); }},
         {at("weather"), true, [](MainWindow& w) { return page(w, w.actions().weatherPage); }},
         {at("evening"), true, [](MainWindow& w) { return evening(w, 0); }},
         {at("evening-before"), true, [](MainWindow& w) { return evening(w, 1); }},
+        {at("evening-catches"), true, catches},
+        {at("queen-numbers"), true, queenNumbers},
         {at("cells-day"), true, [](MainWindow& w) { return cellsDay(w, true); }},
         {at("cells-day-open"), true, [](MainWindow& w) { return cellsDay(w, false); }},
         {at("placement-list"), true, placementList},
@@ -346,6 +415,7 @@ const std::vector<Panel>& panels() {
         {at("queen-season"), true, [](MainWindow& w) { return queenSeason(w, "Thistle 7"); }},
         {at("queen-season-none"), true, [](MainWindow& w) { return queenSeason(w, "Amber 4"); }},
         {at("set-up-queens"), true, [](MainWindow& w) { return setUp(w, Kind::Queens); }},
+        {at("set-up-queens-caught"), true, queensCaught},
         {at("set-up-methods"), true, [](MainWindow& w) { return setUp(w, Kind::Methods); }},
         {at("set-up-drones"), true, [](MainWindow& w) { return setUp(w, Kind::Drones); }},
         {at("set-up-flow"), true, flowAndDearth},

@@ -1,12 +1,17 @@
 #include "evening/evening_view.h"
 
+#include <QCheckBox>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
 
 #include "app/book/book_fixture.h"
+#include "book/new_id.h"
+#include "evening/queen_numbers_dialog.h"
 #include "exchange/example.h"
+#include "records/queen_verbs.h"
 
 namespace tenthday {
 namespace {
@@ -72,6 +77,49 @@ TEST_F(EveningViewTest, OpensOnTodayAndNeverGoesBeyond) {
     EXPECT_EQ(page_->day(), desk_->snapshot().today() - Days{1});
     key(Qt::Key_Home);
     EXPECT_EQ(page_->day(), desk_->snapshot().today());
+}
+
+TEST_F(EveningViewTest, ACatchNumbersItsQueenAndWLeavesHerForWinter) {
+    page_->setQueenNumbers(QStringLiteral("{yy}-{n:3}"));
+    const int row = seek(EveningEntry::Caught);
+    ASSERT_GE(row, 0) << "the example has a catch to make";
+    choose(row);
+    const auto queens = desk_->snapshot().all<Queen>().size();
+    key(Qt::Key_Space);
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens + 1);
+    EXPECT_EQ(entered(row), "caught: 27-001");
+    choose(row);
+    key(Qt::Key_Delete);
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens);
+    choose(row);
+    key(Qt::Key_W);
+    EXPECT_EQ(entered(row), "stays for winter");
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens);
+    // Moved since, she keeps her catch; the page says what to do.
+    choose(row);
+    key(Qt::Key_Delete);
+    choose(row);
+    key(Qt::Key_Space);
+    const auto queen = findByLabel<Queen>(desk_->snapshot(), "27-001");
+    ASSERT_TRUE(queen);
+    const auto moved = moveQueens(desk_->snapshot(), {queen->id}, QueenPlace::Sold,
+                                  desk_->snapshot().today(), {}, [] { return idMaker().next(); });
+    ASSERT_TRUE(desk_->apply(moved.value()).ok());
+    choose(row);
+    key(Qt::Key_Delete);
+    EXPECT_TRUE(page_->told().contains(QStringLiteral("27-001"))) << page_->told().toStdString();
+    EXPECT_EQ(entered(row), "caught: 27-001");
+}
+
+TEST_F(EveningViewTest, TheDialogOfNumbersShowsTheNextThree) {
+    QueenNumbersDialog dialog({true, QStringLiteral("Q{yy}/{n:2}")}, desk_->snapshot());
+    EXPECT_TRUE(dialog.told().contains(QStringLiteral("Q27/01, Q27/02, Q27/03")))
+        << dialog.told().toStdString();
+    dialog.pattern().setText(QStringLiteral("Q{yy}"));
+    EXPECT_FALSE(dialog.keepButton().isEnabled());
+    EXPECT_TRUE(dialog.told().contains(QStringLiteral("{n}")));
+    dialog.give().setChecked(false);
+    EXPECT_TRUE(dialog.keepButton().isEnabled()) << "switched off, the pattern does not matter";
 }
 
 TEST_F(EveningViewTest, OneKeyFillsANucAndGoesOn) {

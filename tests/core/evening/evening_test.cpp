@@ -296,7 +296,7 @@ TEST_F(EveningTest, TheNextLookIsEmptyAgain) {
     ASSERT_NE(found, rows.end());
     EXPECT_FALSE(found->isFilled());
     EXPECT_EQ(found->lookBefore(), NucLook::NoneYet);
-    EXPECT_TRUE(takeBack(*outlook_, *found).isEmpty());
+    EXPECT_TRUE(takeBack(*outlook_, *found).value().isEmpty());
 }
 
 // Nucs nobody has looked into are not put off by those to be looked into again.

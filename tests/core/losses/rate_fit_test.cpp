@@ -180,6 +180,22 @@ TEST(RateFit, ImpossibleOutcomesDoNotCount) {
 }
 
 /// The likelihood differs from the beta-binomial chance by a constant only.
+TEST(FittedRate, IsThatOfTheFineGrid) {
+    const auto prior = priorOf(Facts(), LossStage::Accepted);
+    std::mt19937_64 random(7);
+    std::vector<OwnOutcome> outcomes;
+    for (int batch = 0; batch < 60; ++batch) {
+        const int passed = std::uniform_int_distribution<>(8, 36)(random);
+        outcomes.push_back({{40, passed}, {}});
+        const auto fine = fitRate(prior, outcomes).use();
+        const auto quick = fittedRate(prior, outcomes);
+        EXPECT_NEAR(quick.mean, fine.mean, .002) << batch;
+        EXPECT_NEAR(quick.sd, fine.sd, .002) << batch;
+    }
+    EXPECT_EQ(fittedRate(prior, {}), fitRate(prior, {}).use());
+    EXPECT_EQ(batchesThatCount(outcomes), 60);
+}
+
 TEST(OutcomeTally, IsTheBetaBinomialLikelihood) {
     const std::vector<StageCount> outcomes{{40, 31}, {45, 45}, {15, 0}, {400, 290}, {40, 31}};
     const auto logChance = [&](const StageRate& rate) {

@@ -138,7 +138,11 @@ TEST(OwnRates, AreInForceWhereThreeBatchesSpeak) {
     EXPECT_LT(chain[LossStage::Accepted].mean, .65);
     EXPECT_GT(chain[LossStage::Accepted].mean, .35);
     EXPECT_EQ(chain[LossStage::Mated], chainRates(three.facts())[LossStage::Mated]);
-    EXPECT_EQ(ratesInForce(three, rates.outcomes), chain);
+    for (const auto stage : kAllLossStages) {
+        const auto quick = ratesInForce(three, rates.outcomes)[stage];
+        EXPECT_NEAR(quick.mean, chain[stage].mean, .002);
+        EXPECT_NEAR(quick.sd, chain[stage].sd, .002);
+    }
 }
 
 TEST(OwnRates, YieldToAFactSetByHand) {

@@ -1,0 +1,43 @@
+#include "app/headless/program.h"
+
+namespace tenthday::test {
+namespace {
+
+class NucWorkVerbs : public ProgramTest {};
+
+TEST_F(NucWorkVerbs, StockingListsWhatAWeekWants) {
+    const auto book = makeNew();
+    import(book, "yards", "label,roles\nMill,mating builder\nHeath,donor\n");
+    import(book, "boxes",
+           "label,yard,yard_from,layout,layout_from\nN1,Mill,2027-04-01,3+3,2027-04-01\n");
+    import(book, "builders", "label,yard,kind,from\nBox,Mill,starter_finisher,2027-01-01\n");
+    import(book, "stockings", "box,side,day,bees_ml,donor\nN1,A,2027-05-13,250,Heath\n");
+    import(book, "batches", "label,start,day,hour\n1,graft,2027-05-04,14\n");
+    import(book, "bars", "batch,bar,cells\n1,1,20\n");
+    import(book, "outcomes", "batch,kind,day,count\n1,ripe,2027-05-10,2\n");
+    const auto text = answer({"stocking", book, "--today", "2027-05-10"});
+    EXPECT_EQ(text,
+              "day_by,yard,box,side,bees_ml,brood_frames,donor,reason\n"
+              "2027-05-13,Mill,N1,A,250,,Heath,planned\n"
+              "2027-05-13,Mill,N1,B,300,,Heath,cells_day\n");
+    EXPECT_EQ(answer({"stocking", book, "--today", "2027-05-10", "--on", "2027-05-10"}), text);
+    EXPECT_EQ(runHere({"stocking", book, "--on", "May"}).exit, 2);
+}
+
+TEST_F(NucWorkVerbs, BroodlessListsSpansAndWhatWasDone) {
+    const auto book = makeNew();
+    import(book, "yards", "label,roles\nMill,mating builder\n");
+    import(book, "boxes",
+           "label,yard,yard_from,layout,layout_from\nN1,Mill,2027-04-01,7,2027-04-01\n");
+    import(book, "builders", "label,yard,kind,from\nBox,Mill,starter_finisher,2027-01-01\n");
+    import(book, "stockings", "box,side,day,open_brood\nN1,-,2027-05-01,yes\n");
+    import(book, "makeups", "builder,day,open_brood\nBox,2027-05-03,yes\n");
+    import(book, "mitework", "builder,box,side,day,what\n,N1,-,2027-05-12,drip\n");
+    EXPECT_EQ(answer({"broodless", book, "--today", "2027-06-01"}),
+              "kind,box,side,builder,from,until,done,what\n"
+              "nuc,N1,-,,2027-05-10,,2027-05-12,drip\n"
+              "builder,,,Box,2027-05-12,,,none\n");
+}
+
+}  // namespace
+}  // namespace tenthday::test

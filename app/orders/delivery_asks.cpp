@@ -5,6 +5,63 @@
 #include "screen_text/order_page_text.h"
 
 namespace tenthday {
+namespace {
+
+std::vector<FieldChoice> deliveryChoices(const Snapshot& book,
+                                         const std::vector<Ptr<Delivery>>& deliveries) {
+    std::vector<FieldChoice> choices;
+    for (const auto& delivery : deliveries) {
+        const auto batch = delivery->fromBatch ? book.find(*delivery->fromBatch) : nullptr;
+        const auto yard = delivery->yard ? book.find(*delivery->yard) : nullptr;
+        choices.push_back(
+            {order_page_text::deliveryChoice(*delivery, batch ? plain(batch->label) : QString(),
+                                             yard ? plain(yard->label) : QString()),
+             plain(toText(delivery->id.uuid))});
+    }
+    return choices;
+}
+
+Ptr<Delivery> deliveryAt(const Desk& desk, const QVariant& value) {
+    const auto id = idOf<Delivery>(value);
+    return id ? desk.snapshot().find(*id) : nullptr;
+}
+
+/// What is recorded of a delivery already.
+void putFailed(const Ptr<Delivery>& delivery, FieldValues& values) {
+    if (!delivery || delivery->failed == 0) return;
+    values[1] = delivery->failed;
+    values[2] = static_cast<int>(delivery->why);
+}
+
+Ptr<QueenLot> lotAt(const Desk& desk, const QVariant& value) {
+    const auto id = idOf<QueenLot>(value);
+    return id ? desk.snapshot().find(*id) : nullptr;
+}
+
+FieldValues boughtValues(const Snapshot& book, const QueenLot& lot, const QVariant& which) {
+    const auto line = lot.line ? book.find(*lot.line) : nullptr;
+    return {which,      lot.count,      fromDay(lot.day), line ? plain(line->label) : QString(),
+            lot.proven, plain(lot.note)};
+}
+
+/// Queens bought in as entered: new, changed, or taken away where there are none of them.
+Result<ChangeSet> boughtEdit(const Desk& desk, const FieldValues& values) {
+    const auto lot = lotAt(desk, values[0]);
+    const int count = values[1].toInt();
+    if (lot && count == 0)
+        return named(deleteBought(desk.snapshot(), lot->id), Verb::DeleteRow,
+                     order_page_text::boughtName(lot->count));
+    QueenLot row = lot ? *lot : QueenLot{};
+    if (!lot) row.id = newId<QueenLot>();
+    row.count = count;
+    row.day = *toDay(values[2]);
+    row.proven = values[4].toBool();
+    row.note = toStdText(values[5]);
+    return named(keepBought(desk.snapshot(), row, toStdText(values[3]), freshIds()),
+                 lot ? Verb::EditRow : Verb::AddRow, order_page_text::boughtName(count));
+}
+
+}  // namespace
 
 FieldsAsked askDelivery(const Desk& desk, const Order& order, const std::vector<Id<Batch>>& likely,
                         KeepChanges keep) {
@@ -39,48 +96,33 @@ FieldsAsked askDelivery(const Desk& desk, const Order& order, const std::vector<
 }
 
 FieldsAsked askReplacement(const Desk& desk, const Order& order, KeepChanges keep) {
-    const auto& book = desk.snapshot();
+    const auto deliveries = deliveriesOf(desk.snapshot(), order.id);
+    const auto choices = deliveryChoices(desk.snapshot(), deliveries);
+    const auto find = [&desk](const QVariant& value) { return deliveryAt(desk, value); };
     FieldsAsked asked;
     asked.head = order_page_text::replaceHead(plain(order.label));
     asked.saveWord = order_page_text::replaceWord();
-    const auto deliveries = deliveriesOf(book, order.id);
-    std::vector<FieldChoice> choices;
-    for (const auto& delivery : deliveries) {
-        const auto batch = delivery->fromBatch ? book.find(*delivery->fromBatch) : nullptr;
-        const auto yard = delivery->yard ? book.find(*delivery->yard) : nullptr;
-        choices.push_back(
-            {order_page_text::deliveryChoice(*delivery, batch ? plain(batch->label) : QString(),
-                                             yard ? plain(yard->label) : QString()),
-             plain(toText(delivery->id.uuid))});
-    }
-    const auto find = [&desk](const QVariant& value) {
-        return desk.snapshot().find(*idOf<Delivery>(value));
-    };
     asked.fields = {{FieldKind::Choice, order_page_text::whichDelivery(), true, choices},
                     {FieldKind::Number, order_page_text::howManyFailed(), true},
                     {FieldKind::Choice, order_page_text::whyFailed(), false,
                      choicesOf<DeliveryLoss>(order_page_text::loss, 1)}};
-    const auto last = deliveries.empty() ? nullptr : deliveries.back();
-    asked.values = {
-        last ? QVariant(choices.back().value) : QVariant(),
-        last && last->failed > 0 ? last->failed : 1,
-        static_cast<int>(last && last->failed > 0 ? last->why : DeliveryLoss::DeadOnArrival)};
+    asked.values = {choices.empty() ? QVariant() : choices.back().value, 1,
+                    static_cast<int>(DeliveryLoss::DeadOnArrival)};
     asked.follow = [find](FieldValues& values, std::size_t field) {
-        if (field != 0) return;
-        const auto delivery = find(values[0]);
-        if (!delivery || delivery->failed == 0) return;
-        values[1] = delivery->failed;
-        values[2] = static_cast<int>(delivery->why);
+        if (field == 0) putFailed(find(values[0]), values);
     };
+    if (!deliveries.empty()) putFailed(deliveries.back(), asked.values);
     asked.hint = [find](const FieldValues& values, std::size_t field) {
         const auto delivery = field == 1 ? find(values[0]) : nullptr;
         return delivery ? Hint{order_page_text::ofDelivered(delivery->count), {}, false} : Hint{};
     };
     asked.save = [&desk, find, label = plain(order.label), keep](const FieldValues& v) {
+        const auto delivery = find(v[0]);
         const int failed = v[1].toInt();
         const auto why = failed == 0 ? DeliveryLoss::None : chosen<DeliveryLoss>(v[2]);
-        return keep(named(replaceQueens(desk.snapshot(), find(v[0])->id, failed, why),
-                          Verb::RecordOutcome, order_page_text::replacementName(failed, label)));
+        return keep(named(
+            replaceQueens(desk.snapshot(), delivery ? delivery->id : Id<Delivery>{}, failed, why),
+            Verb::RecordOutcome, order_page_text::replacementName(failed, label)));
     };
     return asked;
 }
@@ -121,33 +163,40 @@ FieldsAsked askEarmark(const Desk& desk, const Order& order, const std::vector<I
     return asked;
 }
 
-FieldsAsked askBought(const Desk& desk, const QueenLot& lot, bool isNew, KeepChanges keep) {
+FieldsAsked askBought(const Desk& desk, KeepChanges keep) {
     const auto& book = desk.snapshot();
     FieldsAsked asked;
-    asked.head = isNew ? order_page_text::newBoughtHead() : order_page_text::changeBoughtHead();
+    asked.head = order_page_text::boughtHead();
     asked.saveWord = order_page_text::save();
-    const auto line = lot.line ? book.find(*lot.line) : nullptr;
-    asked.fields = {{FieldKind::Number, order_page_text::howMany(), true, {}, 1},
+    std::vector<FieldChoice> lots{{order_page_text::newBought(), QString()}};
+    for (const auto& lot : book.all<QueenLot>())
+        lots.push_back({order_page_text::boughtChoice(*lot), plain(toText(lot->id.uuid))});
+    asked.fields = {{FieldKind::Choice, order_page_text::whichBought(), false, lots},
+                    {FieldKind::Number, order_page_text::howMany(), true},
                     {FieldKind::Date, order_page_text::inHandFrom(), true},
-                    {FieldKind::Text, order_page_text::field(static_cast<int>(OrderField::Line)),
-                     false, linesOf(book)},
+                    {FieldKind::Text, order_page_text::lineField(), false, linesOf(book)},
                     {FieldKind::Choice,
                      order_page_text::brood(),
                      false,
                      {{order_page_text::notProven(), false}, {order_page_text::proven(), true}}},
                     {FieldKind::Text, order_page_text::note()}};
-    asked.values = {lot.count, fromDay(lot.day), line ? plain(line->label) : QString(), lot.proven,
-                    plain(lot.note)};
-    asked.save = [&desk, lot, isNew, keep](const FieldValues& v) {
-        auto row = lot;
-        row.count = v[0].toInt();
-        row.day = *toDay(v[1]);
-        row.proven = v[3].toBool();
-        row.note = toStdText(v[4]);
-        return keep(named(keepBought(desk.snapshot(), row, toStdText(v[2]), freshIds()),
-                          isNew ? Verb::AddRow : Verb::EditRow,
-                          order_page_text::boughtName(row.count)));
+    QueenLot fresh;
+    fresh.day = book.today();
+    asked.values = boughtValues(book, fresh, QString());
+    asked.fits = [lots](const FieldValues&, std::size_t field) {
+        return field != 0 || lots.size() > 1;
     };
+    asked.follow = [&desk, fresh](FieldValues& values, std::size_t field) {
+        if (field != 0) return;
+        const auto lot = lotAt(desk, values[0]);
+        values = boughtValues(desk.snapshot(), lot ? *lot : fresh, values[0]);
+    };
+    asked.hint = [&desk](const FieldValues& values, std::size_t field) {
+        return field == 1 && lotAt(desk, values[0])
+                   ? Hint{order_page_text::zeroTakesAway(), {}, false}
+                   : Hint{};
+    };
+    asked.save = [&desk, keep](const FieldValues& v) { return keep(boughtEdit(desk, v)); };
     return asked;
 }
 

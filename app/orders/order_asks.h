@@ -47,9 +47,9 @@ using KeepChanges = std::function<QString(const Result<ChangeSet>&)>;
 [[nodiscard]] FieldsAsked askEarmark(const Desk& desk, const Order& order,
                                      const std::vector<Id<Batch>>& likely, KeepChanges keep);
 
-/// Asks for queens bought in; of a lot that is there, for another content.
-[[nodiscard]] FieldsAsked askBought(const Desk& desk, const QueenLot& lot, bool isNew,
-                                    KeepChanges keep);
+/// Asks for queens bought in: new ones, or another content of some that are there; none of them
+/// takes them away.
+[[nodiscard]] FieldsAsked askBought(const Desk& desk, KeepChanges keep);
 
 /// Asks why a batch is odd and left out of the rates.
 [[nodiscard]] FieldsAsked askLeaveOut(const Desk& desk, Id<Batch> batch, KeepChanges keep);

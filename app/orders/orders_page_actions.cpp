@@ -162,10 +162,7 @@ void OrdersPage::deleteOrder() {
 
 void OrdersPage::addBought() {
     if (desk_.isReadOnly()) return;
-    QueenLot lot;
-    lot.id = newId<QueenLot>();
-    lot.day = desk_.snapshot().today();
-    ask(askBought(desk_, lot, true, [this](const auto& changes) { return save(changes); }));
+    ask(askBought(desk_, [this](const auto& changes) { return save(changes); }));
 }
 
 void OrdersPage::askWhatIf() { open(new WhatIfDialog(desk_.outlook(), this)); }

@@ -53,6 +53,7 @@ WhatIfDialog::WhatIfDialog(OutlookPtr outlook, QWidget* parent)
     setWindowTitle(what_if_text::head());
     auto* grid = new QGridLayout;
     makeChoices(*grid);
+    connectChoices();
     makeStrong(*summary_);
     table_->setColumnCount(4);
     table_->setHorizontalHeaderLabels(what_if_text::columnHeads());
@@ -83,11 +84,26 @@ void WhatIfDialog::makeChoices(QGridLayout& grid) {
     coldUntil_ = dayField(next + Days{6}, what_if_text::until());
     builderFrom_ = dayField(today, what_if_text::from());
     robbedFrom_ = dayField(today, what_if_text::from());
+    fillChoices();
+    const std::vector<std::vector<QWidget*>> rows{
+        {cold_, new QLabel(what_if_text::from()), coldFrom_, new QLabel(what_if_text::until()),
+         coldUntil_},
+        {builderLost_, builder_, new QLabel(what_if_text::from()), builderFrom_},
+        {robbed_, robbedCount_, robbedYard_, new QLabel(what_if_text::from()), robbedFrom_},
+        {takeLow_, take_}};
+    for (std::size_t row = 0; row < rows.size(); ++row)
+        for (std::size_t column = 0; column < rows[row].size(); ++column)
+            grid.addWidget(rows[row][column], static_cast<int>(row), static_cast<int>(column));
+    grid.setColumnStretch(6, 1);
+}
+
+void WhatIfDialog::fillChoices() {
     for (const auto& builder : outlook_->builders) {
         builders_.push_back(builder.builder->id);
         builder_->addItem(plain(builder.builder->label));
     }
     builder_->setAccessibleName(what_if_text::whichBuilder());
+    builderLost_->setEnabled(!builders_.empty());
     yards_.emplace_back();
     robbedYard_->addItem(what_if_text::anyYard());
     for (const auto& yard : outlook_->nucs.yards) {
@@ -102,18 +118,10 @@ void WhatIfDialog::makeChoices(QGridLayout& grid) {
     take_->setValue(50);
     take_->setSuffix(QStringLiteral(" %"));
     take_->setAccessibleName(what_if_text::share());
-    builderLost_->setEnabled(!builders_.empty());
-    const std::vector<std::vector<QWidget*>> rows{
-        {cold_, new QLabel(what_if_text::from()), coldFrom_, new QLabel(what_if_text::until()),
-         coldUntil_},
-        {builderLost_, builder_, new QLabel(what_if_text::from()), builderFrom_},
-        {robbed_, robbedCount_, robbedYard_, new QLabel(what_if_text::from()), robbedFrom_},
-        {takeLow_, take_}};
-    for (std::size_t row = 0; row < rows.size(); ++row)
-        for (std::size_t column = 0; column < rows[row].size(); ++column)
-            grid.addWidget(rows[row][column], static_cast<int>(row), static_cast<int>(column));
-    grid.setColumnStretch(6, 1);
-    // A number that is changed means its tick.
+}
+
+/// A number that is changed means its tick.
+void WhatIfDialog::connectChoices() {
     const auto means = [this](QCheckBox* tick) {
         return [this, tick] { tick->isChecked() ? reckon() : tick->setChecked(true); };
     };

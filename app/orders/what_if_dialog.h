@@ -39,6 +39,8 @@ public:
 
 private:
     void makeChoices(QGridLayout& grid);
+    void fillChoices();
+    void connectChoices();
     void reckon();
     void show(const Result<WhatIfAnswer>& answer);
 

@@ -148,8 +148,14 @@ QString earmarkWord() { return Words::tr("&Keep"); }
 QString earmarkHint() {
     return Words::tr("0: none of it; what is not meant by hand is given by due day");
 }
-QString newBoughtHead() { return Words::tr("Mated queens bought in"); }
-QString changeBoughtHead() { return Words::tr("Change queens bought in"); }
+QString boughtHead() { return Words::tr("Mated queens bought in"); }
+QString whichBought() { return Words::tr("&Which"); }
+QString newBought() { return Words::tr("new ones"); }
+QString boughtChoice(const QueenLot& lot) {
+    return Words::tr("%1 from %2").arg(chart_text::number(lot.count), weekdayAndDay(lot.day));
+}
+QString zeroTakesAway() { return Words::tr("0 takes them away"); }
+QString lineField() { return Words::tr("&Line"); }
 QString inHandFrom() { return Words::tr("In hand &from"); }
 QString brood() { return Words::tr("B&rood"); }
 QString proven() { return Words::tr("brood seen: proven"); }

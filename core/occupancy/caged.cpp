@@ -13,7 +13,7 @@ std::optional<Day> virginsFrom(const BatchTimeline& timeline) {
 
 bool isVirginPlacement(const BatchTimeline& timeline, const Placement& placement) {
     const auto from = virginsFrom(timeline);
-    return placement.target == CellTarget::Nuc && from && placement.day >= *from;
+    return placement.done && placement.target == CellTarget::Nuc && from && placement.day >= *from;
 }
 
 Days behindBatch(const BatchTimeline& timeline, Day transfer) {

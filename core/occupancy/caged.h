@@ -8,7 +8,7 @@ namespace tenthday {
 /// likely out; none for a batch that starts with virgins.
 [[nodiscard]] std::optional<Day> virginsFrom(const BatchTimeline& timeline);
 
-/// A virgin went, or is to go, into a nuc.
+/// A virgin went into a nuc.
 [[nodiscard]] bool isVirginPlacement(const BatchTimeline& timeline, const Placement& placement);
 
 /// Days by which a nuc is behind its batch: its virgin came only after the others were due to fly,

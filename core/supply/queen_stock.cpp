@@ -89,8 +89,14 @@ std::shared_ptr<const EggDays> QueenMaker::eggsOf(const RaisedPart& part) {
     }
     const auto& emerged = timeline.clock.emerged();
     const auto stays = snapshot_->all<MatingStay>().of(part.batch.uuid);
-    if (batch->mating == Mating::Open || stays.empty())
-        return std::make_shared<const EggDays>(open_.eggs(emerged, timeline.graft));
+    if (batch->mating == Mating::Open || stays.empty()) {
+        Out out{timeline.graft, {}};
+        for (const auto& share : emergenceShares(emerged, timeline.graft))
+            out.second.emplace_back(share.day, share.share);
+        auto& eggs = alike_[std::move(out)];
+        if (!eggs) eggs = std::make_shared<const EggDays>(open_.eggs(emerged, timeline.graft));
+        return eggs;
+    }
     std::vector<DayWindow> days;
     for (const auto& stay : stays) days.push_back({stay->from, stay->until});
     const auto station = mating_->atStation(days, snapshot_->facts());

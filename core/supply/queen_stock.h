@@ -1,5 +1,7 @@
 /// @file queen_stock.h  The queens that batches will give: how many by each day, season by season.
 #pragma once
+#include <map>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -87,6 +89,9 @@ private:
     const Snapshot* snapshot_;
     const MatingTable* mating_;
     SeasonEggs open_;
+    /// Of open mating: batches whose queens come out alike share them.
+    using Out = std::pair<Moment, std::vector<std::pair<Day, double>>>;
+    std::map<Out, std::shared_ptr<const EggDays>> alike_;
 };
 
 }  // namespace tenthday

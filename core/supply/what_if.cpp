@@ -164,7 +164,7 @@ void takeAway(const SideOutlook& side, Day from, Supposed& supposed) {
 void rob(const std::vector<const SideOutlook*>& sides, Day from, Supposed& supposed) {
     for (const auto* side : sides) {
         for (const auto& round : side->rounds)
-            if (round.transferDay < from && round.catchDay >= from)
+            if ((round.transferDay < from || round.done) && round.catchDay >= from)
                 loseRound(*side, round, from, supposed);
         const auto placements = supposed.snapshot().all<Placement>();
         for (const auto& placement : placements)

@@ -61,7 +61,7 @@ struct Placed {
     std::optional<Moment> last;
 };
 
-/// The day on which the queens are likely out, in the nest's heat. What goes into a nuc later is a
+/// The day on which the queens are likely out, in the nest's heat. What went into a nuc later was a
 /// virgin out of a cage: she left the builder with the cells.
 Day likelyOut(const DatePlan& plan, const Facts& facts) {
     if (plan.emergenceSeen) return dayOf(*plan.emergenceSeen);
@@ -80,7 +80,9 @@ Placed placedAt(const BatchInputs& inputs, Moment sealed, Day lastOfCells) {
     std::optional<Moment> planned;
     Placed placed;
     for (const auto& placement : inputs.placements) {
-        if (placement->target != CellTarget::Nuc || placement->day > lastOfCells) continue;
+        if (placement->target != CellTarget::Nuc) continue;
+        // What is only planned so late still hangs in its builder, with all dangers.
+        if (placement->done && placement->day > lastOfCells) continue;
         const Moment moment = momentOf(placement->day, placement->hour);
         if (skipOpen && moment < sealed) continue;
         auto& at = placement->done ? done : planned;

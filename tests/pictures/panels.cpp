@@ -357,11 +357,6 @@ QWidget* chartOfOrders(MainWindow& window) {
     return &window;
 }
 
-QWidget* opened(QWidget* dialog) {
-    dialog->show();
-    return dialog;
-}
-
 }  // namespace
 
 const std::vector<Panel>& panels() {

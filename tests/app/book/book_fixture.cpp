@@ -52,6 +52,18 @@ void BookTest::tamper(const QString& path, const QString& sql) {
     QSqlDatabase::removeDatabase(name);
 }
 
+void BookTest::dropTablesSince(const QString& path, int schema) {
+    const std::vector<std::pair<int, const char*>> tables{
+        {2, "own_task"},      {2, "task_done"},   {2, "orders"},      {2, "weather_day"},
+        {3, "climate_month"}, {3, "yard_note"},   {3, "mating_stay"}, {3, "drone_sighting"},
+        {5, "nuc_care"},      {5, "mite_work"},   {5, "queen_note"},  {5, "caught_queen"},
+        {5, "queen_stay"},    {5, "order_terms"}, {5, "earmark"},     {5, "delivery"},
+        {5, "promise_move"},  {5, "queen_lot"},   {5, "left_out"}};
+    for (const auto& [since, table] : tables)
+        if (since >= schema)
+            tamper(path, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));
+}
+
 Snapshot BookTest::reread(const QString& path) {
     auto snapshot = open(path, fixedOptions(Access::ReadOnly))->read();
     if (!snapshot) throw std::runtime_error(snapshot.error().text);

@@ -31,6 +31,8 @@ protected:
                                    const OpenOptions& options = fixedOptions());
     /// Runs one SQL statement on a file behind the program's back.
     void tamper(const QString& path, const QString& sql);
+    /// Drops the tables that came with this schema (2..) or a later one.
+    void dropTablesSince(const QString& path, int schema);
     /// What a fresh reader finds in the file.
     Snapshot reread(const QString& path);
 

@@ -107,9 +107,7 @@ TEST_F(Migration, AnOlderBookIsNotReadInPassing) {
 /// A book as schema 1 left it: without the user's own tasks.
 TEST_F(Migration, ABookOfSchemaOneBecomesOneOfToday) {
     const auto path = makeSmallBook();
-    for (const char* table : {"own_task", "task_done", "orders", "weather_day", "climate_month",
-                              "drone_sighting", "yard_note", "mating_stay"})
-        tamper(path, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));
+    dropTablesSince(path, 2);
     tamper(path, QStringLiteral("PRAGMA user_version = 1"));
     const auto book = open(path);
     EXPECT_EQ(userVersion(book->connection()).value(), kNow);
@@ -124,6 +122,7 @@ TEST_F(Migration, RowsOfSchemaThreeAreKept) {
             QStringLiteral("SELECT count(*) FROM %1").arg(QLatin1String(table)));
     };
     const auto outcomes = row("outcome").value();
+    dropTablesSince(path, 5);
     tamper(path,
            QStringLiteral("INSERT INTO builder_note SELECT "
                           "'0196aaaa-0000-7000-8000-000000000001', 1, id, 'brood_in', "

@@ -27,10 +27,10 @@ protected:
         openPage(Access::ReadWrite);
     }
     /// Ten days on from the example's own: looks, counts and ticks are open.
-    void openPage(Access access) {
+    void openPage(Access access, const char* today = "2027-06-13") {
         OpenOptions options;
         options.access = access;
-        options.clock = Clock(day("2027-06-13"));
+        options.clock = Clock(day(today));
         page_.reset();
         desk_.reset();
         desk_ = Desk::open(path_, options).value();
@@ -80,6 +80,7 @@ TEST_F(EveningViewTest, OpensOnTodayAndNeverGoesBeyond) {
 }
 
 TEST_F(EveningViewTest, ACatchNumbersItsQueenAndWLeavesHerForWinter) {
+    openPage(Access::ReadWrite, "2027-06-15");
     page_->setQueenNumbers(QStringLiteral("{yy}-{n:3}"));
     const int row = seek(EveningEntry::Caught);
     ASSERT_GE(row, 0) << "the example has a catch to make";

@@ -198,12 +198,21 @@ TEST_F(OrdersPageTest, QueensBoughtInCountAtOnce) {
     openExample();
     key(Qt::Key_B);
     auto& form = dialog<FieldsDialog>();
-    form.enter(0, 600);
+    form.enter(1, 600);
     form.accept();
     EXPECT_EQ(desk_->snapshot().all<QueenLot>().size(), 1U);
     EXPECT_EQ(undoName(), "add_row 600 queens bought in");
     EXPECT_EQ(text(1, OrdersModel::State), "met");
     EXPECT_NE(text(1, OrdersModel::FilledBy).find("bought in:"), std::string::npos);
+    key(Qt::Key_B);
+    auto& again = dialog<FieldsDialog>();
+    again.enter(
+        0, QString::fromStdString(toText((*desk_->snapshot().all<QueenLot>().begin())->id.uuid)));
+    EXPECT_EQ(again.values()[1], QVariant(600)) << "those that are there";
+    again.enter(1, 0);
+    again.accept();
+    EXPECT_EQ(desk_->snapshot().all<QueenLot>().size(), 0U);
+    EXPECT_EQ(undoName(), "delete_row 600 queens bought in");
 }
 
 TEST_F(OrdersPageTest, DeletingAsksFirst) {

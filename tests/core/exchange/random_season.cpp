@@ -129,7 +129,7 @@ private:
 
     void makeOrder(Id<Order> order) {
         static const std::vector<std::string> kDays{"", "1", "1234", "57"};
-        if (chance())
+        if (number(0, 3) > 0)
             add(OrderTerms{id<OrderTerms>(), 1, order, token<OrderStanding>(),
                            token<OrderPurpose>(), oneOf(kDays)});
         for (int i = number(0, 2); i > 0; --i) {
@@ -145,7 +145,7 @@ private:
                          failed > 0 ? DeliveryLoss::DroneLayer : DeliveryLoss::None,
                          note()});
         }
-        if (chance())
+        if (number(0, 3) > 0)
             add(PromiseMove{id<PromiseMove>(), 1, order, day(), day(0, 90), day(91, 180), note()});
     }
 
@@ -284,7 +284,7 @@ private:
         if (!orders_.empty() && chance())
             add(Earmark{id<Earmark>(), 1, oneOf(orders_), batch, number(1, 20)});
         if (!queens_.empty()) {  // each was caught once
-            if (chance())
+            if (number(0, 3) > 0)
                 add(CaughtQueen{
                     id<CaughtQueen>(), 1, queens_.back(), batch, {}, kStart + Days{day0 + 30}});
             queens_.pop_back();

@@ -47,6 +47,7 @@ SlowState walk(const SlowNuc& nuc, Day asked, Day today) {
     Day lastLife = kFirstDay;
     bool seen = true;
     const SlowNuc::Round* holding = nullptr;
+    Day broodWhileHeld = kFirstDay;
     for (Day now = nuc.stands; now <= asked; now += Days{1}) {
         // In the evening of yesterday: who was caught, found missing, stocked?
         const Day eve = now - Days{1};
@@ -59,17 +60,20 @@ SlowState walk(const SlowNuc& nuc, Day asked, Day today) {
                 seen = !planned;
                 queenlessSince = eve;
                 lastLife = found ? std::min(holding->lost, eve) : eve + Days{9};
+                lastLife = std::max(lastLife, broodWhileHeld);
                 holding = nullptr;
             }
         }
         for (const auto& [stockedOn, openBrood] : nuc.stockings)
-            if (stockedOn == eve && holding == nullptr) {
+            if (stockedOn == eve && holding != nullptr) {
+                if (openBrood) broodWhileHeld = eve + Days{9};
+            } else if (stockedOn == eve) {
                 if (!state.stocked) queenlessSince = eve, seen = true;
                 state.stocked = true;
                 lastLife = std::max(lastLife, eve + Days{openBrood ? 9 : 0});
             }
         for (const auto& round : nuc.rounds)
-            if (round.in == now) holding = &round, state.stocked = true;
+            if (round.in == now) holding = &round, state.stocked = true, broodWhileHeld = kFirstDay;
     }
     state.held = holding != nullptr;
     if (state.held || !state.stocked) return state;

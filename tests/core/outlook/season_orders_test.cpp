@@ -39,7 +39,8 @@ TEST(SeasonOrders, QueensInHandRiseWithEachBatchAndFallWhenAnOrderGoes) {
 TEST(SeasonOrders, NeverFewerThanNone) {
     const auto outlook =
         freshOutlook(with(twoBatches().snapshot(), orderFor(1, 500, "2027-06-20")));
-    for (const auto& day : seasonOrdersOf(*outlook)->inHand) EXPECT_GE(day.low, 0);
+    const auto orders = seasonOrdersOf(*outlook);
+    for (const auto& day : orders->inHand) EXPECT_GE(day.low, 0);
 }
 
 TEST(SeasonOrders, TheWeekOfADayIsFound) {

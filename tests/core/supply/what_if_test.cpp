@@ -22,7 +22,7 @@ protected:
         for (int i = 1; i <= count; ++i) {
             const auto box = std::to_string(i);
             maker.box(box, i % 2 == 0 ? "Weir" : "Mill", "7", "2027-04-01")
-                .stock(box + "/-", "2027-04-15");
+                .stock(box + "/-", "2027-05-12");
         }
     }
     [[nodiscard]] OutlookPtr outlook() const {
@@ -127,7 +127,7 @@ TEST_F(WhatIfTest, AQueenInARobbedNucIsLostAndTheOneCaughtBeforeIsNot) {
     made.outcome("1", OutcomeKind::Catch, "2027-06-18", {}, "1/-")
         .outcome("1", OutcomeKind::JudgedGood, "2027-06-20", {}, "2/-");
     WhatIf what;
-    what.nucs = WhatIf::NucsRobbed{1, day("2027-06-26"), {}};
+    what.nucs = WhatIf::NucsRobbed{1, day("2027-06-25"), {}};
     const auto empty = whatIf(*made.outlook(), what).value();
     EXPECT_EQ(empty.queensBefore, 2);
     EXPECT_EQ(empty.queensAfter, 2);  // the nuc of the caught one is empty: it goes first

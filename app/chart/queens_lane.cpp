@@ -16,6 +16,7 @@ constexpr qreal kWishedPlot = 62;
 constexpr qreal kMostPlot = 150;
 constexpr int kMostRows = 2;
 constexpr qreal kLine = 2;
+constexpr qreal kToScale = 4;  ///< between names and the numbers of the scale
 
 /// A step of the scale: 1, 2 or 5 times a power of ten, so that about two fit below the top.
 std::int32_t scaleStep(std::int32_t top) {
@@ -96,19 +97,21 @@ void layScale(const LaneInput& input, const Curve& curve, Sheet& sheet) {
 void layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     const bool old = input.options.orders && input.options.ordersAreOld;
+    // The scale's numbers may stand beside the second line, three digits of them.
+    const qreal scale = ruler.width(QStringLiteral("000"), Type::Small) + kToScale;
     const qreal room = input.titleRight - input.titleLeft;
     qreal y = area.top();
-    const auto line = [&](const QString& text, Type type, Role role) {
+    const auto line = [&](const QString& text, Type type, Role role, qreal width) {
         const qreal height = ruler.line(type);
-        sheet.text(Layer::Names, role, type, ruler.elided(text, type, room),
+        sheet.text(Layer::Names, role, type, ruler.elided(text, type, width),
                    {input.titleLeft, sheet.baselineAt(type, y + height / 2)}, Align::Left);
         y += height;
     };
-    line(order_text::queensLane(), Type::Label, Role::Ink);
-    if (!input.options.orders)
-        line(order_text::reckoning(), Type::Small, Role::InkSoft);
-    else
-        line(old ? order_text::about() : order_text::inHandRange(), Type::Small, Role::InkSoft);
+    line(order_text::queensLane(), Type::Label, Role::Ink, room - scale);
+    const auto below = !input.options.orders ? order_text::reckoning()
+                       : old                 ? order_text::about()
+                                             : order_text::inHandRange();
+    line(below, Type::Small, Role::InkSoft, room - scale);
 }
 
 }  // namespace

@@ -43,7 +43,6 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     fields->setLayout(grid_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     buttons->addButton(save_, QDialogButtonBox::AcceptRole);
-    save_->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &FieldsDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
@@ -52,6 +51,7 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     column->addWidget(liveHolder_);
     column->addWidget(told_);
     column->addWidget(buttons);
+    save_->setDefault(true);  // of this dialog: only now is it in one
     filling_ = true;
     for (std::size_t i = 0; i < parts_.size(); ++i) parts_[i].editor.setValue(values_[i]);
     filling_ = false;

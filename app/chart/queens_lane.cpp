@@ -16,7 +16,6 @@ constexpr qreal kWishedPlot = 62;
 constexpr qreal kMostPlot = 150;
 constexpr int kMostRows = 2;
 constexpr qreal kLine = 2;
-constexpr qreal kToScale = 4;  ///< between names and the numbers of the scale
 
 /// A step of the scale: 1, 2 or 5 times a power of ten, so that about two fit below the top.
 std::int32_t scaleStep(std::int32_t top) {
@@ -83,35 +82,38 @@ private:
     std::int32_t top_ = 5;  ///< a plot of nothing is no plot of one queen
 };
 
-void layScale(const LaneInput& input, const Curve& curve, Sheet& sheet) {
+/// @param top  above it stand the lane's names
+void layScale(const LaneInput& input, const Curve& curve, qreal top, Sheet& sheet) {
     const qreal hair = sheet.snap().hair();
     const std::int32_t step = scaleStep(curve.top());
     for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
         const qreal y = sheet.snap()(curve.yOf(queens));
         sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
-        sheet.text(Layer::Names, Role::InkSoft, Type::Small, chart_text::number(queens),
-                   {input.titleRight, sheet.baselineAt(Type::Small, y)}, Align::Right);
+        const QPointF at(input.titleRight, sheet.baselineAt(Type::Small, y));
+        const auto text = chart_text::number(queens);
+        if (sheet.textRect(Type::Small, text, at, Align::Right).top() < top + 2) continue;
+        sheet.text(Layer::Names, Role::InkSoft, Type::Small, text, at, Align::Right);
     }
 }
 
-void layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+/// @return where they end
+qreal layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     const bool old = input.options.orders && input.options.ordersAreOld;
-    // The scale's numbers may stand beside the second line, three digits of them.
-    const qreal scale = ruler.width(QStringLiteral("000"), Type::Small) + kToScale;
     const qreal room = input.titleRight - input.titleLeft;
     qreal y = area.top();
-    const auto line = [&](const QString& text, Type type, Role role, qreal width) {
+    const auto line = [&](const QString& text, Type type, Role role) {
         const qreal height = ruler.line(type);
-        sheet.text(Layer::Names, role, type, ruler.elided(text, type, width),
+        sheet.text(Layer::Names, role, type, ruler.elided(text, type, room),
                    {input.titleLeft, sheet.baselineAt(type, y + height / 2)}, Align::Left);
         y += height;
     };
-    line(order_text::queensLane(), Type::Label, Role::Ink, room - scale);
-    const auto below = !input.options.orders ? order_text::reckoning()
-                       : old                 ? order_text::about()
-                                             : order_text::inHandRange();
-    line(below, Type::Small, Role::InkSoft, room - scale);
+    line(order_text::queensLane(), Type::Label, Role::Ink);
+    if (!input.options.orders)
+        line(order_text::reckoning(), Type::Small, Role::InkSoft);
+    else
+        line(old ? order_text::about() : order_text::inHandRange(), Type::Small, Role::InkSoft);
+    return y;
 }
 
 }  // namespace
@@ -137,7 +139,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
             flags_.height() >= OrderFlags::heightOf(kMostRows, ruler) + kLeastPlot ? kMostRows : 1;
     const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
     plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
-    layNames(input, flags_, sheet);
+    const qreal names = layNames(input, flags_, sheet);
     sheet.fill(Layer::Body, Role::GridStrong,
                {input.axis.left(), plot_.bottom(), input.axis.width(), sheet.snap().hair()});
     if (!input.options.orders) return;
@@ -145,7 +147,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         sheet.target({.hit = Hit::QueensDay, .day = day},
                      {input.axis.xOf(day), plot_.top(), input.axis.dayWidth(), plot_.height()});
     const Curve curve(input, plot_);
-    layScale(input, curve, sheet);
+    layScale(input, curve, names, sheet);
     curve.lay(sheet);
 }
 

@@ -11,7 +11,7 @@
 
 namespace tenthday::order_page_text {
 
-QString pageEntry() { return Words::tr("&Orders"); }
+QString pageEntry() { return Words::tr("Or&ders"); }
 QString head() { return Words::tr("Orders"); }
 
 QString columnHead(int column) {

@@ -91,8 +91,8 @@ QString flag(const Order& order, const QString& label) {
 QString briefly(const Order& order) { return chart_text::number(order.count); }
 
 QString queensLane() { return Words::tr("Queens"); }
-QString inHandRange() { return Words::tr("10 to 90 % range"); }
-QString about() { return Words::tr("about, for now"); }
+QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
+QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
 QString promiseLane() { return Words::tr("Can promise"); }
 QString promiseHow() { return Words::tr("more, 90 % sure"); }

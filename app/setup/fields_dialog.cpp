@@ -57,6 +57,7 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     filling_ = false;
     read();
     showHints();
+    save_->setDefault(true);  // once it is in the dialog: Enter keeps, whichever field it is in
     if (!parts_.empty()) focusTarget(parts_.front().editor.widget)->setFocus();
 }
 

@@ -165,13 +165,13 @@ TEST_F(QueensLaneTest, BeforeAnythingIsReckonedItSaysSo) {
     EXPECT_TRUE(has(lay(), "being reckoned"));
     options.orders = sampleOrders();
     options.ordersAreOld = true;
-    EXPECT_TRUE(has(lay(), "about, for now"));
+    EXPECT_TRUE(has(lay(), "in hand, about"));
 }
 
-OutlookPtr outlookWithOrder(int count, const char* due = "2027-07-20") {
+OutlookPtr outlookWithOrder(int count) {
     SeasonMaker maker("2027-05-01");
     maker.yard("Mill").builder("B1", "Mill").batch("1", "2027-05-10", 14, 40, "B1");
-    return freshOutlook(with(maker.snapshot(), orderFor(1, count, due)));
+    return freshOutlook(with(maker.snapshot(), orderFor(1, count, "2027-07-20")));
 }
 
 TEST(ChartOrdersTest, ReckonsBesideAndKeepsTheLastUntilThen) {
@@ -203,14 +203,14 @@ TEST(ChartOrdersTest, ReckonsBesideAndKeepsTheLastUntilThen) {
 TEST(ChartOrdersTest, TheChartShowsThemAndAFlagLeadsToItsOrder) {
     SeasonChart chart;
     chart.resize(1366, 768);
-    chart.setOutlook(outlookWithOrder(5, "2027-06-10"));
+    chart.setOutlook(outlookWithOrder(5));
     chart.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&chart));
     ASSERT_TRUE(QTest::qWaitFor([&] { return chart.orders() != nullptr; }, kPatience));
     std::optional<Id<Order>> wished;
     QObject::connect(&chart, &SeasonChart::orderRequested, [&](Id<Order> id) { wished = id; });
     const auto* flag = findTarget(chart.layoutNow(),
-                                  {.hit = Hit::OrderFlag, .day = day("2027-06-10"), .index = 0});
+                                  {.hit = Hit::OrderFlag, .day = day("2027-07-20"), .index = 0});
     ASSERT_NE(flag, nullptr);
     QTest::mouseDClick(&chart, Qt::LeftButton, {}, flag->rect.center().toPoint());
     EXPECT_EQ(wished, id<Order>(1));

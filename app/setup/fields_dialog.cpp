@@ -51,7 +51,6 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     column->addWidget(liveHolder_);
     column->addWidget(told_);
     column->addWidget(buttons);
-    save_->setDefault(true);  // of this dialog: only now is it in one
     filling_ = true;
     for (std::size_t i = 0; i < parts_.size(); ++i) parts_[i].editor.setValue(values_[i]);
     filling_ = false;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "supply/order_needs.h"
+
 namespace tenthday {
 
 DayWindow activeDays(const Outlook& outlook) {
@@ -13,6 +15,8 @@ DayWindow activeDays(const Outlook& outlook) {
         days.first = std::min(days.first, dayOf(batch->timeline.graft));
         days.last = std::max(days.last, batch->timeline.hold.catchDay);
     }
+    for (const auto& order : ordersOf(outlook.snapshot))
+        days.last = std::max(days.last, order->due);
     for (const auto& builder : outlook.builders)
         for (const auto& makeUp : builder.makeUps) days.first = std::min(days.first, makeUp->day);
     return {std::max(season.first, days.first - Days{7}),

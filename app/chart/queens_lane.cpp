@@ -82,18 +82,22 @@ private:
     std::int32_t top_ = 5;  ///< a plot of nothing is no plot of one queen
 };
 
-void layScale(const LaneInput& input, const Curve& curve, Sheet& sheet) {
+/// @param top  above it stand the lane's names
+void layScale(const LaneInput& input, const Curve& curve, qreal top, Sheet& sheet) {
     const qreal hair = sheet.snap().hair();
     const std::int32_t step = scaleStep(curve.top());
     for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
         const qreal y = sheet.snap()(curve.yOf(queens));
         sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
-        sheet.text(Layer::Names, Role::InkSoft, Type::Small, chart_text::number(queens),
-                   {input.titleRight, sheet.baselineAt(Type::Small, y)}, Align::Right);
+        const QPointF at(input.titleRight, sheet.baselineAt(Type::Small, y));
+        const auto text = chart_text::number(queens);
+        if (sheet.textRect(Type::Small, text, at, Align::Right).top() < top + 2) continue;
+        sheet.text(Layer::Names, Role::InkSoft, Type::Small, text, at, Align::Right);
     }
 }
 
-void layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+/// @return where they end
+qreal layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     const bool old = input.options.orders && input.options.ordersAreOld;
     const qreal room = input.titleRight - input.titleLeft;
@@ -109,6 +113,7 @@ void layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         line(order_text::reckoning(), Type::Small, Role::InkSoft);
     else
         line(old ? order_text::about() : order_text::inHandRange(), Type::Small, Role::InkSoft);
+    return y;
 }
 
 }  // namespace
@@ -134,7 +139,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
             flags_.height() >= OrderFlags::heightOf(kMostRows, ruler) + kLeastPlot ? kMostRows : 1;
     const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
     plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
-    layNames(input, flags_, sheet);
+    const qreal names = layNames(input, flags_, sheet);
     sheet.fill(Layer::Body, Role::GridStrong,
                {input.axis.left(), plot_.bottom(), input.axis.width(), sheet.snap().hair()});
     if (!input.options.orders) return;
@@ -142,7 +147,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         sheet.target({.hit = Hit::QueensDay, .day = day},
                      {input.axis.xOf(day), plot_.top(), input.axis.dayWidth(), plot_.height()});
     const Curve curve(input, plot_);
-    layScale(input, curve, sheet);
+    layScale(input, curve, names, sheet);
     curve.lay(sheet);
 }
 

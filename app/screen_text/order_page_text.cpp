@@ -11,7 +11,7 @@
 
 namespace tenthday::order_page_text {
 
-QString pageEntry() { return Words::tr("&Orders"); }
+QString pageEntry() { return Words::tr("Or&ders"); }
 QString head() { return Words::tr("Orders"); }
 
 QString columnHead(int column) {
@@ -119,7 +119,7 @@ QString losses() { return Words::tr("Losse&s ..."); }
 QString change() { return Words::tr("Cha&nge ..."); }
 QString deliver() { return Words::tr("&Deliver ..."); }
 QString replace() { return Words::tr("&Replace ..."); }
-QString earmark() { return Words::tr("&Mean a batch for it ..."); }
+QString earmark() { return Words::tr("&Earmark a batch ..."); }
 QString waitingList(OrderStanding now) {
     return now == OrderStanding::Waiting ? Words::tr("Off the &waiting list")
                                          : Words::tr("Onto the &waiting list");

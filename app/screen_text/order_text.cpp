@@ -92,7 +92,7 @@ QString briefly(const Order& order) { return chart_text::number(order.count); }
 
 QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
-QString about() { return Words::tr("about: before the move"); }
+QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
 QString promiseLane() { return Words::tr("Can promise"); }
 QString promiseHow() { return Words::tr("more, 90 % sure"); }

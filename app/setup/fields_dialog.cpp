@@ -43,7 +43,6 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     fields->setLayout(grid_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     buttons->addButton(save_, QDialogButtonBox::AcceptRole);
-    save_->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &FieldsDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
@@ -57,6 +56,7 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
     filling_ = false;
     read();
     showHints();
+    save_->setDefault(true);  // once it is in the dialog: Enter keeps, whichever field it is in
     if (!parts_.empty()) focusTarget(parts_.front().editor.widget)->setFocus();
 }
 

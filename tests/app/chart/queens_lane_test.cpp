@@ -165,7 +165,7 @@ TEST_F(QueensLaneTest, BeforeAnythingIsReckonedItSaysSo) {
     EXPECT_TRUE(has(lay(), "being reckoned"));
     options.orders = sampleOrders();
     options.ordersAreOld = true;
-    EXPECT_TRUE(has(lay(), "about: before the move"));
+    EXPECT_TRUE(has(lay(), "in hand, about"));
 }
 
 OutlookPtr outlookWithOrder(int count) {

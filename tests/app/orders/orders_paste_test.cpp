@@ -28,7 +28,7 @@ TEST_F(OrdersPasteTest, LinesWithAHeaderOfAnyOrderAreTakenInOneStep) {
         paste(QStringLiteral("Due\tFor whom\tHow many\tWhat\n2027-07-14\tK-20\t12\tmated\n"
                              "20/07/2027\tK-21\t3\tRipe cells\n"));
     EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
-    EXPECT_EQ(form.takeButton().text().toStdString(), "&Take in 2 order(s)");
+    EXPECT_NE(form.takeButton().text().toStdString().find("2 order"), std::string::npos);
     EXPECT_EQ(form.preview().rowCount(), 2);
     EXPECT_EQ(cell(form, 0, 1), "new");
     form.accept();

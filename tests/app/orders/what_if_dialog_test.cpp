@@ -14,7 +14,7 @@ namespace {
 class WhatIfDialogTest : public OrdersTest {
 protected:
     WhatIfDialog& ask() {
-        add(5, "K-20", 12, "2027-06-25");
+        add(5, "K-20", 44, "2027-07-10");
         openExample();
         key(Qt::Key_I);
         auto& form = dialog<WhatIfDialog>();
@@ -38,7 +38,7 @@ protected:
 TEST_F(WhatIfDialogTest, OrdersStandSideBySideBeforeAndAfter) {
     auto& form = ask();
     ASSERT_EQ(form.table().rowCount(), 3);
-    EXPECT_EQ(cell(form, 0, 0), "12 mated queens for K-20");
+    EXPECT_EQ(cell(form, 0, 0), "44 mated queens for K-20");
     EXPECT_EQ(cell(form, 0, 3), "the same");
     EXPECT_EQ(form.summary(), QStringLiteral("Tick what goes wrong."));
 }

@@ -7408,7 +7408,7 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Earmark a batch ...</source>
+        <source>Ear&amp;mark a batch ...</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -73,6 +73,8 @@ const BreederUse* firstTooSoon(const BreederSeason& season, Day today) {
 
 QString larvae(const Snapshot& snapshot, Id<Batch> batch, const LarvaeLook& look) {
     const auto queen = plain(look.queen->label);
+    const bool isOver = look.due + Days{1} < snapshot.today();  // grafted all the same
+    if (!look.seen && isOver) return {};
     if (!look.seen) return Words::tr("see larvae of %1 on %2").arg(queen, weekdayAndDay(look.due));
     if (*look.seen == QueenNoteKind::Larvae) return {};
     QStringList labels;

@@ -6727,10 +6727,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1; %2; %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 virgins of this batch wait in cages or in the incubator. Take them out of these ways and give them nucs: dates of those nucs run from the day they fly.</source>
         <translation type="unfinished"></translation>
     </message>

@@ -6727,10 +6727,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1; %2; %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 virgins of this batch wait in cages or in the incubator. Take them out of these ways and give them nucs: dates of those nucs run from the day they fly.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7249,10 +7245,6 @@ Result: the published rate put right by your batches, each with luck of its own 
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Orders</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>For</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7408,7 +7400,7 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Earmark a batch ...</source>
+        <source>Ear&amp;mark a batch ...</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7595,14 +7587,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>%1 virgins %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>10 to 90 % range</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>about, for now</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8462,6 +8446,18 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>planned %1, now %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or&amp;ders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in hand, 10 to 90 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in hand, about</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -647,5 +647,12 @@
             <numerusform>%Ln orders would no longer be met.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Take back upkeep of %Ln nuc(s) on %1</source>
+        <translation>
+            <numerusform>Take back upkeep of %Ln nuc on %1</numerusform>
+            <numerusform>Take back upkeep of %Ln nucs on %1</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -8472,5 +8472,24 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <source>Grafts that would do: %1 instead of %2 (%3).</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>entered by mistake: take the delivery back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take upkeep back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Take back upkeep of %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What was noted of these nucs on the day shown, by mistake.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

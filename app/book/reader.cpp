@@ -6,10 +6,11 @@
 namespace tenthday {
 namespace {
 
+/// Read with its season's batches. What hangs on an order or a queen, too, is read of all seasons.
 template <class Row>
-concept OfBatch = std::is_same_v<Row, Batch> || requires(const Row& row) {
-    row.batch;
-};
+concept OfBatch = std::is_same_v<Row, Batch> ||
+    (!std::is_same_v<Row, Earmark> && !std::is_same_v<Row, CaughtQueen> &&
+     requires(const Row& row) { row.batch; });
 
 template <class Row>
 QString withinDays() {

@@ -179,19 +179,23 @@ void NucsPage::followWhat() {
     const auto kind = careKind();
     const bool bees = !kind || *kind == NucCareKind::Boost || *kind == NucCareKind::Thin;
     const bool brood = kind != NucCareKind::Feed;
-    bees_->setEnabled(bees);
-    brood_->setEnabled(brood);
+    bees_->setEnabled(bees && !isTakeBack());
+    brood_->setEnabled(brood && !isTakeBack());
     if (kind == NucCareKind::BroodIn && brood_->value() == 0) brood_->setValue(1);
-    openBrood_->setEnabled(brood && kind != NucCareKind::Thin && brood_->value() > 0);
-    donor_->setEnabled(kind != NucCareKind::Feed && kind != NucCareKind::Thin);
+    openBrood_->setEnabled(brood && kind != NucCareKind::Thin && brood_->value() > 0 &&
+                           !isTakeBack());
+    donor_->setEnabled(!isTakeBack() && kind != NucCareKind::Feed && kind != NucCareKind::Thin);
     what_->setToolTip(upkeep_text::whatHint(what_->currentIndex()));
     tellSelection();
 }
 
 std::optional<NucCareKind> NucsPage::careKind() const {
     const int entry = what_->currentIndex();
-    return entry <= 0 ? std::nullopt : std::optional(static_cast<NucCareKind>(entry - 1));
+    if (entry <= 0 || isTakeBack()) return std::nullopt;
+    return static_cast<NucCareKind>(entry - 1);
 }
+
+bool NucsPage::isTakeBack() const { return what_->currentIndex() == upkeep_text::kTakeBack; }
 
 void NucsPage::showStockings() {
     StockingDialog(*desk_.outlook(), day(), this).exec();
@@ -288,8 +292,9 @@ std::vector<Id<NucSide>> NucsPage::selected() const {
 void NucsPage::tellSelection() {
     const auto count = static_cast<int>(selected().size());
     const auto kind = careKind();
-    stock_->setText(kind ? upkeep_text::enter(*kind, count, model_->day())
-                         : nuc_text::stock(count, model_->day()));
+    stock_->setText(kind           ? upkeep_text::enter(*kind, count, model_->day())
+                    : isTakeBack() ? upkeep_text::takeBack(count, model_->day())
+                                   : nuc_text::stock(count, model_->day()));
     stock_->setEnabled(count > 0 && !desk_.isReadOnly());
     all_->setEnabled(shown_->rowCount() > 0);
     QStringList held;
@@ -328,7 +333,9 @@ Result<ChangeSet> NucsPage::care(const std::vector<Id<NucSide>>& sides) const {
 }
 
 void NucsPage::enterSelected() {
-    const auto changes = careKind() ? care(selected()) : stocking(selected());
+    const auto changes = isTakeBack() ? takeBackCare(desk_.snapshot(), selected(), model_->day())
+                         : careKind() ? care(selected())
+                                      : stocking(selected());
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (!done)
         told_->setText(window_text::cannotSaveEdit() + u' ' +

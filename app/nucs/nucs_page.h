@@ -69,6 +69,7 @@ private:
     [[nodiscard]] Result<ChangeSet> care(const std::vector<Id<NucSide>>& sides) const;
     /// None for a stocking.
     [[nodiscard]] std::optional<NucCareKind> careKind() const;
+    [[nodiscard]] bool isTakeBack() const;
     void showStockings();
     void showMiteWork();
     [[nodiscard]] std::vector<Id<NucSide>> selected() const;

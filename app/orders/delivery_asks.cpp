@@ -7,6 +7,8 @@
 namespace tenthday {
 namespace {
 
+constexpr int kNeverWent = -1;  ///< beside the reasons: the delivery was entered by mistake
+
 std::vector<FieldChoice> deliveryChoices(const Snapshot& book,
                                          const std::vector<Ptr<Delivery>>& deliveries) {
     std::vector<FieldChoice> choices;
@@ -101,11 +103,12 @@ FieldsAsked askReplacement(const Desk& desk, const Order& order, KeepChanges kee
     const auto find = [&desk](const QVariant& value) { return deliveryAt(desk, value); };
     FieldsAsked asked;
     asked.head = order_page_text::replaceHead(plain(order.label));
+    auto reasons = choicesOf<DeliveryLoss>(order_page_text::loss, 1);
+    reasons.push_back({order_page_text::neverWent(), kNeverWent});
     asked.saveWord = order_page_text::replaceWord();
     asked.fields = {{FieldKind::Choice, order_page_text::whichDelivery(), true, choices},
                     {FieldKind::Number, order_page_text::howManyFailed(), true},
-                    {FieldKind::Choice, order_page_text::whyFailed(), false,
-                     choicesOf<DeliveryLoss>(order_page_text::loss, 1)}};
+                    {FieldKind::Choice, order_page_text::whyFailed(), false, reasons}};
     asked.values = {choices.empty() ? QVariant() : choices.back().value, 1,
                     static_cast<int>(DeliveryLoss::DeadOnArrival)};
     asked.follow = [find](FieldValues& values, std::size_t field) {
@@ -118,6 +121,9 @@ FieldsAsked askReplacement(const Desk& desk, const Order& order, KeepChanges kee
     };
     asked.save = [&desk, find, label = plain(order.label), keep](const FieldValues& v) {
         const auto delivery = find(v[0]);
+        if (delivery && v[2].toInt() == kNeverWent)
+            return keep(named(deleteDelivery(desk.snapshot(), delivery->id), Verb::DeleteRow,
+                              order_page_text::deliveryName(delivery->count, label)));
         const int failed = v[1].toInt();
         const auto why = failed == 0 ? DeliveryLoss::None : chosen<DeliveryLoss>(v[2]);
         return keep(named(

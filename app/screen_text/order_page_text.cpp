@@ -186,6 +186,8 @@ QString loss(DeliveryLoss why) {
     return {};
 }
 
+QString neverWent() { return Words::tr("entered by mistake: take the delivery back"); }
+
 QString orderName(const QString& label) { return Words::tr("order %1").arg(label); }
 QString deliveryName(int count, const QString& label) {
     return Words::tr("delivery of %1 for %2").arg(chart_text::number(count), label);

@@ -59,6 +59,7 @@ inline constexpr int kFilters = 4;
 /// "Mon, Tue, Wed"; "any day".
 [[nodiscard]] QString weekdays(const QString& shipDays);
 [[nodiscard]] QString loss(DeliveryLoss why);
+[[nodiscard]] QString neverWent();
 
 // The order's dialog.
 [[nodiscard]] QString newHead();

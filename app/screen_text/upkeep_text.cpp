@@ -29,6 +29,8 @@ QString what(int entry) {
             return Words::tr("Brood in");
         case 4:
             return Words::tr("Feed");
+        case kTakeBack:
+            return Words::tr("Take upkeep back");
         default:
             return {};
     }
@@ -51,6 +53,10 @@ QString enter(NucCareKind kind, int nucs, Day day) {
     return {};
 }
 
+QString takeBack(int nucs, Day day) {
+    return Words::tr("Take back upkeep of %Ln nuc(s) on %1", nullptr, nucs).arg(weekdayAndDay(day));
+}
+
 QString whatHint(int entry) {
     switch (entry) {
         case 0:
@@ -65,6 +71,8 @@ QString whatHint(int entry) {
                 "bees can begin wild cells of their own.");
         case 4:
             return Words::tr("Feed in the evening: robbing starts easily at nucs.");
+        case kTakeBack:
+            return Words::tr("What was noted of these nucs on the day shown, by mistake.");
         default:
             return {};
     }

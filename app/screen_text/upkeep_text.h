@@ -10,11 +10,14 @@
 namespace tenthday::upkeep_text {
 
 /// What is done to the nucs that are chosen: 0 bees for a new nuc, then the kinds of upkeep.
-inline constexpr int kWhats = 1 + static_cast<int>(kTokenCount<NucCareKind>);
+/// Stock, the kinds of upkeep, and upkeep taken back.
+inline constexpr int kTakeBack = 1 + static_cast<int>(kTokenCount<NucCareKind>);
+inline constexpr int kWhats = kTakeBack + 1;
 [[nodiscard]] QString what(int entry);
 [[nodiscard]] QString whatHead();
 /// The button: "Boost 3 nucs on Fri 11 Jun".
 [[nodiscard]] QString enter(NucCareKind kind, int nucs, Day day);
+[[nodiscard]] QString takeBack(int nucs, Day day);
 [[nodiscard]] QString whatHint(int entry);
 
 /// The column of a nuc's bees.

@@ -103,4 +103,14 @@ Result<ChangeSet> careForNucs(const NucOutlook& nucs, const std::vector<Id<NucSi
     return changes;
 }
 
+Result<ChangeSet> takeBackCare(const Snapshot& snapshot, const std::vector<Id<NucSide>>& sides,
+                               Day day) {
+    ChangeSet changes{Verb::DeleteRow, {}, day, {}};
+    for (const auto side : sides)
+        for (const auto& care : snapshot.all<NucCare>().of(side.uuid))
+            if (care->day == day) changes.erase(care);
+    if (changes.isEmpty()) return Error{"no upkeep of these nucs is noted on " + toText(day)};
+    return changes;
+}
+
 }  // namespace tenthday

@@ -44,5 +44,8 @@ struct CarePlan {
 [[nodiscard]] Result<ChangeSet> careForNucs(const NucOutlook& nucs,
                                             const std::vector<Id<NucSide>>& sides,
                                             const CarePlan& plan, const IdSource& newId);
+/// Takes back the upkeep that was noted of these nucs on a day. Refused where there is none.
+[[nodiscard]] Result<ChangeSet> takeBackCare(const Snapshot& snapshot,
+                                             const std::vector<Id<NucSide>>& sides, Day day);
 
 }  // namespace tenthday

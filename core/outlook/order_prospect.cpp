@@ -17,9 +17,10 @@ IdSource trialIds() {
     return [next = std::uint64_t{0}]() mutable { return Uuid{0xFFFFFFFF0000F000ULL, ++next}; };
 }
 
+/// The season with nothing more for this order; what went out for it is gone all the same.
 Result<Snapshot> without(const Snapshot& snapshot, Id<Order> order) {
     if (!snapshot.find(order)) return snapshot;
-    const auto gone = deleteOrder(snapshot, order);
+    const auto gone = setStanding(snapshot, order, OrderStanding::Cancelled, {trialIds()()});
     if (!gone) return gone.error();
     return applied(snapshot, gone.value());
 }

@@ -62,10 +62,22 @@ std::int32_t earmarkedFor(const Snapshot& snapshot, Id<Order> order) {
 }
 
 /// Why an order cannot be kept so, where it was delivered or earmarked before.
+/// A season shows orders due in it or with its last queens. A book without one shows all.
+bool isInAnySeason(const Snapshot& snapshot, Day due) {
+    const auto& seasons = snapshot.all<Season>();
+    return seasons.empty() || std::any_of(seasons.begin(), seasons.end(), [&](const auto& season) {
+               return season->from <= due && due <= season->until + kLeadIn;
+           });
+}
+
 Result<void> checkKept(const Snapshot& snapshot, const OrderWords& words) {
     const auto& order = words.order;
     if (words.purpose != OrderPurpose::None && order.kind != OrderKind::Own)
         return refused(order.label, "only queens for oneself have a purpose");
+    if (!isInAnySeason(snapshot, order.due))
+        return refused(order.label, toText(order.due) +
+                                        " is in no season and would not be seen; seasons are added "
+                                        "in Set-up");
     const auto delivered = deliveredOf(snapshot, order.id);
     if (delivered.good() > order.count)
         return refused(order.label, std::to_string(delivered.good()) + " are delivered already");

@@ -205,11 +205,19 @@ void checkMember(const std::optional<Member>& value, std::string_view column, Co
     if (value) checkMember(*value, column, c);
 }
 
+/// Rows of all seasons that name a batch, which may be of a season that is not read: the file
+/// itself sees to it that there is one.
+template <class Row>
+constexpr bool kNamesAnyBatch = std::is_same_v<Row, Delivery> || std::is_same_v<Row, Earmark> ||
+                                std::is_same_v<Row, CaughtQueen>;
+
 /// Every reference of a row that came must lead to a row. One that stood before may lead to a batch
 /// of another season, which is not read; should its row go, that is refused as it is in use.
 template <class Row>
 void checkReferences(const Snapshot& next, const Ptr<Row>& before, const Row& row, Complaint& c) {
     forEachReference(row, [&](const auto& column, const auto& id) {
+        using To = std::remove_cvref_t<decltype(*id)>;
+        if constexpr (kNamesAnyBatch<Row> && std::is_same_v<To, Id<Batch>>) return;
         const bool stood = before && (*before).*column.member == row.*column.member;
         if (id && !stood) c.unless(next.find(*id) != nullptr, column.name, "refers to nothing");
     });

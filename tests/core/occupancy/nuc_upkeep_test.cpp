@@ -23,6 +23,9 @@ protected:
         return careForNucs(outlook_->nucs, {maker_.sideId(side)}, plan,
                            [this] { return test::id<NucCare>(++next_).uuid; });
     }
+    Result<ChangeSet> takeBack(const char* on) {
+        return takeBackCare(outlook_->snapshot, {maker_.sideId("N1/-")}, day(on));
+    }
     void apply(const Result<ChangeSet>& changes) {
         ASSERT_TRUE(changes.ok()) << changes.error().text;
         read(applied(outlook_->snapshot, changes.value()).value());
@@ -121,6 +124,17 @@ TEST_F(NucUpkeep, WhatDoesNotBelongToAKindIsNotKept) {
     EXPECT_FALSE(row->broodFrames);
     EXPECT_FALSE(row->openBrood);
     EXPECT_TRUE(row->donor.empty());
+}
+
+TEST_F(NucUpkeep, WhatWasNotedByMistakeIsTakenBackOfThatDayAlone) {
+    const auto bare = outlook_->snapshot;
+    apply(care(plan(NucCareKind::Feed, "2027-05-10")));
+    apply(care(plan(NucCareKind::BroodIn, "2027-05-12", {}, 1, true)));
+    EXPECT_FALSE(takeBack("2027-05-11").ok());
+    apply(takeBack("2027-05-12"));
+    EXPECT_EQ(outlook_->snapshot.all<NucCare>().size(), 1U);
+    apply(takeBack("2027-05-10"));
+    EXPECT_TRUE(outlook_->snapshot.sameContent(bare));
 }
 
 }  // namespace

@@ -228,6 +228,27 @@ TEST_F(OrderVerbs, ADeliveryOfAnotherSeasonsBatchCanStillFail) {
     now.setAll(Table<Delivery>::from({std::make_shared<const Delivery>(old)}));
     now = after(now, replaceQueens(now, old.id, 1, DeliveryLoss::DroneLayer));
     EXPECT_EQ(deliveredOf(now, order).failed, 1);
+    // Deleted with its order, it comes back by undo.
+    const auto gone = deleteOrder(now, order);
+    ASSERT_TRUE(gone.ok());
+    const auto without = applied(now, gone.value()).value();
+    EXPECT_TRUE(applied(without, gone.value().inverse()).ok());
+}
+
+TEST_F(OrderVerbs, AnOrderThatNoSeasonWouldShowIsRefused) {
+    auto words = wordsOf(now, order);
+    words.order.due = day("2035-06-01");
+    auto bare = now;
+    bare.setAll(Table<Season>());
+    EXPECT_TRUE(keepOrder(bare, words, newId).ok()) << "without a season all are shown";
+    ChangeSet season;
+    season.add(Season{id<Season>(1), 1, "2027", day("2027-04-01"), day("2027-09-30")});
+    const auto book = after(bare, season);
+    const auto refused = keepOrder(book, words, newId);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_NE(refused.error().text.find("2035-06-01 is in no season"), std::string::npos);
+    words.order.due = day("2027-10-20");  // with its last queens
+    EXPECT_TRUE(keepOrder(book, words, newId).ok());
 }
 
 TEST_F(OrderVerbs, QueensBoughtInAreKeptChangedAndDeleted) {

@@ -542,5 +542,110 @@
             <numerusform>Its %Ln grafts want %1 workers at %2 a cell (S77).</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>At each stage your own batches speak beside what is published. Ranges hold the rate with 80 %. From %Ln batch(es) on your own rate is reckoned with in orders and promises, unless the trade number is set by hand. Leave a batch out when something was odd about it.</source>
+        <translation>
+            <numerusform>At each stage your own batches speak beside what is published. Ranges hold the rate with 80 %. From %Ln batch on your own rate is reckoned with in orders and promises, unless the trade number is set by hand. Leave a batch out when something was odd about it.</numerusform>
+            <numerusform>At each stage your own batches speak beside what is published. Ranges hold the rate with 80 %. From %Ln batches on your own rate is reckoned with in orders and promises, unless the trade number is set by hand. Leave a batch out when something was odd about it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) speak(s) for: %1</source>
+        <translation>
+            <numerusform>%Ln batch speaks for: %1</numerusform>
+            <numerusform>%Ln batches speak for: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s) that is/are met now would no longer be.</source>
+        <translation>
+            <numerusform>%Ln order that is met now would no longer be.</numerusform>
+            <numerusform>%Ln orders that are met now would no longer be.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take in %Ln order(s)</source>
+        <translation>
+            <numerusform>&amp;Take in %Ln order</numerusform>
+            <numerusform>&amp;Take in %Ln orders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) bought in</source>
+        <translation>
+            <numerusform>%Ln queen bought in</numerusform>
+            <numerusform>%Ln queens bought in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln short</source>
+        <translation>
+            <numerusform>%Ln short</numerusform>
+            <numerusform>%Ln short</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>losses by your own rates, weather of %Ln past year(s)</source>
+        <translation>
+            <numerusform>losses by your own rates, weather of %Ln past year</numerusform>
+            <numerusform>losses by your own rates, weather of %Ln past years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) owed by then, its own among them</source>
+        <translation>
+            <numerusform>%Ln queen owed by then, its own among them</numerusform>
+            <numerusform>%Ln queens owed by then, its own among them</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln round(s)</source>
+        <translation>
+            <numerusform>%Ln round</numerusform>
+            <numerusform>%Ln rounds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Boost %Ln nuc(s) on %1</source>
+        <translation>
+            <numerusform>Boost %Ln nuc on %1</numerusform>
+            <numerusform>Boost %Ln nucs on %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Thin out %Ln nuc(s) on %1</source>
+        <translation>
+            <numerusform>Thin out %Ln nuc on %1</numerusform>
+            <numerusform>Thin out %Ln nucs on %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brood into %Ln nuc(s) on %1</source>
+        <translation>
+            <numerusform>Brood into %Ln nuc on %1</numerusform>
+            <numerusform>Brood into %Ln nucs on %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Feed %Ln nuc(s) on %1</source>
+        <translation>
+            <numerusform>Feed %Ln nuc on %1</numerusform>
+            <numerusform>Feed %Ln nucs on %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Enter for %Ln place(s)</source>
+        <translation>
+            <numerusform>Enter for %Ln place</numerusform>
+            <numerusform>Enter for %Ln places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s) would no longer be met.</source>
+        <translation>
+            <numerusform>%Ln order would no longer be met.</numerusform>
+            <numerusform>%Ln orders would no longer be met.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -4839,10 +4839,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Space or Enter: caught; Delete takes it back.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Space or Enter: done; Delete takes it back.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6280,10 +6276,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Clea&amp;r</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Order of ways ...</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6684,6 +6676,1788 @@
     </message>
     <message>
         <source>Show ea&amp;ch nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen; planned %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see larvae of %1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no larvae, and nobody is in reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no larvae: graft from %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>larvae seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae fit to graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look the day before the graft (common practice). Without larvae the reserve of her line is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 virgins of this batch wait in cages or in the incubator. Take them out of these ways and give them nucs: dates of those nucs run from the day they fly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;lear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch %1: virgins out of cages are recorded once they are in their nucs: press Done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins that wait in cages: %1. Clear takes them out, Propose gives them nucs that are ready; what is left stays caged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stays for winter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen %1 was moved since, or has daughters. Delete her among the queens caught (set-up) first, then take the catch back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter: caught; W: she stays here for the winter; Delete takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worker bees a builder wants for each cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees a nuc is stocked with where nothing else is said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds after which a nuc&apos;s bees are worn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens that one bank colony keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest a queen stays in a bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coldest that queens on the way should have it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmest that queens on the way should have it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold that can kill half of a queen&apos;s sperm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat that can kill half of a queen&apos;s sperm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days a breeder queen lays freely between two confinements</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change or delete the order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deliver, replace what failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>M</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean a batch for it by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L, C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>onto or off the waiting list; cancel or open again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens bought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I, S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what if; losses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+C, Ctrl+V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to and from a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses from graft to good queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>At each stage your own batches speak beside what is published. Ranges hold the rate with 80 %. From %Ln batch(es) on your own rate is reckoned with in orders and promises, unless the trade number is set by hand. Leave a batch out when something was odd about it.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>grafts that are started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>started cells that are sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripe cells that emerge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>virgins that mate in flying weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>laying queens judged good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set by hand: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published: %1.
+Result: the published rate put right by your batches, each with luck of its own (Bayes&apos; rule on a grid of rate and spread).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches that speak for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch speaks yet for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) speak(s) for: %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Came to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Leave out ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the &amp;reason ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Count it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For &amp;whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For wha&amp;t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;How many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is &amp;moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not &amp;before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Goes on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deli&amp;very</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How &amp;sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Importance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing in particular</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in parts as queens are there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a code of your own, for example K-07</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty: any line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no day fits between not before and due: look at days off too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caged %1, goes %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By catch rule: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that it is whole on its day: %1 (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its due day lies outside this season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day on which it can be whole, %1 sure: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s) that is/are met now would no longer be.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Being reckoned ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be kept so: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of &amp;batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mated &amp;at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deliver order %1: %2 still owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Deliver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>several, or not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>named, so that a failed queen can be traced to batch and yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, caught from %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace queens of order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Owe them again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the &amp;delivery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, mated at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;How many failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of %1 delivered; 0 takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens meant for order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0: none of it; what is not meant by hand is given by due day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mated queens bought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 takes them away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In hand &amp;from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B&amp;rood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brood seen: proven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mated, brood not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave batch %1 out of the rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was odd about it, for example: builder was robbed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delivered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Importance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Met: as sure as it must be. In doubt: less sure, but likelier whole than not. Short: so many are missing to be as sure as it must be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last of its weekdays, on or before the due day, that is free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of orders due on one day the more important one is filled first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is expected of each batch, in queens or cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today lies outside the season: nothing is reckoned for this week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready by %1: %2 queens, 90 % sure. Owed by then: %3. Can promise: %4 this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No orders yet in this season.
+
+Enter the first with Insert, or copy lines from a spreadsheet and press Ctrl+V. What you need for yourself is entered the same way, as own needs.
+
+Then this page says which orders will be whole on their day, how sure that is, and what more you can promise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No orders of this kind. The filter above shows others.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an order to see why it stands so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find an order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New order ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paste ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Orders from a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take in %Ln order(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Bought in ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What &amp;if ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losse&amp;s ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cha&amp;nge ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Deliver ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Replace ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ear&amp;mark a batch ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the &amp;waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Onto the &amp;waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a&amp;gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Cancel it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete order %1 with its deliveries? An order that is off is better cancelled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was delivered for this order yet that could be replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This order is not open: take it off the waiting list or open it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting: from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting: no day in sight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bought in: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no day fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dead on arrival</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivery of %1 for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that none of %1 has to be replaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to replace for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that none of batch %1 is meant for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of batch %2 meant for %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order %1 as open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order %1 on the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order %1 as cancelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) bought in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>batch %1 left out of the rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch %1 counted in the rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mated queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proven queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>requeening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>winter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cancelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln short</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 cells %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 virgins %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>being reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can promise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more, 90 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>losses by your own rates, weather as it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>losses by your own rates, weather of %Ln past year(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected, after what comes before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens in hand, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half of all outcomes give as many or fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 to 90 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gone to orders by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all that is due by this day; taken off before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 for %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 still owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance that it is whole then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) owed by then, its own among them</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from the batches whose cells serve on its days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be %1 sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week %1, until %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can be promised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the least that is left at its end or on a later due day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or more by then, 90 % sure, since the season began</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to orders due by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy lines in your spreadsheet and paste them here with Ctrl+V.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is what?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (needed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines as they were read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it brings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changes what is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no lines yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be read: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say on the left where this is found: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1 lines %2 cannot be taken; none is until all can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All good: %1 new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All good: %1 new, %2 that change what is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These lines say nothing new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mated in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caught on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days in bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colony</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which bank colony.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which cage, and for what.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which colony she was introduced to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For which order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How she was lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: longer than %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens stay in a bank for up to %1 days (S20; of those kept up to 75 days 59 to 71 in 100 lived, S97). Change it among the trade numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In banks then: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One bank colony keeps up to %1 queens (S20).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>She was caught only on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Selling and moving queens can need an inspection or a certificate: ask your bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The receiving colony is queenless for 6 to 24 hours before (S103). Stings: do not work alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Queen numbers ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give each caught &amp;queen a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} running number, {n:3} with three digits; {year} or {yy} year of birth; {line} her line; {batch} her batch. All else stands as you write it. The number runs on by itself for each text around it. Queens caught stand in the set-up, first in the bank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next three: %1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The running number {n} is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The running number {n} stands there more than once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A word in braces is not known, or a brace stands alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No queen caught yet: enter catches on the evening page (Ctrl+6), where each queen gets a number by your pattern. They come into the bank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a queen to see her, several to move them at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cage queens for order %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deliver order %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each with young workers and candy; 15 to 38 °C on the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shaded and aired; papers as the bee inspector wants them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caged, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cage queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deliver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shipping cages, candy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln round(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thin out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brood in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Boost %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Thin out %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brood into %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Feed %Ln nuc(s) on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bees for a nuc that has none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees, and brood if you like, for a nuc that is weak or worn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees or brood taken out of a nuc that is too strong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A frame of brood. With eggs or larvae a queenless nuc takes a cell again, and its bees can begin wild cells of their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed in the evening: robbing starts easily at nucs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worn: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fresh bees on %1; %2 since.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in less taken out: %1. What a round costs is not counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upkeep last on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After %1 rounds the bees of a nuc are worn (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boost it with young bees, or unite it and stock anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees worn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stockin&amp;g list ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs to stock, %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Donor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells of %1; wants open brood first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it stands in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brood goes in the day before the cell at the latest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queenless for %1 h before the cell (trade numbers; 3 days are best, S85). Better sooner: shut, cool and dark for 1 to 3 days, set out at dusk (S11).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That day is over: the cell comes sooner than is good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc has to be stocked: the cells of these days find ready nucs, or none come out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 of bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells without a nuc even so: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Donors, those that gave least first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: nothing may leave, disease until %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: nothing taken in %2 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 and brood frames: %3, in %4 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How strong a donor is you see at the hive: take brood and bees only from strong, healthy colonies, never the queen. Bees of the nuc&apos;s own yard fly back, so none is named from there. Boxes weigh 20 to 40 kg: two people. On moving bees ask your bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied: it can be pasted as a table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Mite work ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days without open brood, for work against mites</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc or builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No brood at all from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done on a day with open brood, as far as is known: mites in sealed brood are not reached.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All open brood is sealed by the ninth day after the last eggs (S1, S2, S27), all workers are out after %1. New brood: brood put in, or the first day on which a queen of the batch can lay. What was not noted is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;All of the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc and no builder is without open brood in these days, as far as is noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Enter for %Ln place(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose the nucs and builders in the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow the label and the local rules (S117): what is allowed, when, at what warmth, with cells or virgins in the box, and what to wear. Ask your bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cage queens for orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deliver orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Cold week, no flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A &amp;builder is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Nucs are robbed out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poor &amp;take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder that is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yard that is robbed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs robbed out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of grafts that are started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here is kept. Ticks can be joined; of nucs the least harmful go first: empty ones, then cells, virgins, laying queens. A poor take counts for bars not counted yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be asked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▼ %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what goes wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens expected this season: %1, then %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All orders that are met stay met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s) would no longer be met.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No weather is known: cold days change nothing here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that it is whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The queens in hand by then, since the season began, must be as many as were delivered, as it still wants and as all orders before it still want. Batches add under the weather of one season; the chance is the mean over all possible seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The batches whose cells serve on its days must give what it and all orders before it want.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owed by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure it must be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short by, to be so sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is expected of each batch once earlier orders have theirs; what is meant for it by hand comes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meant by hand, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last of its weekdays on or before the due day that is no day off and has none the day after. Queens are caged the day before, those for oneself on the day itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due day moved on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens that have to be replaced are owed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mated at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, of these %2 to replace: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep caged queens out of the sun and of frost, and never in a parked car: cold and heat can kill half of a queen&apos;s sperm, and nothing shows it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside what queens should have: wait, or pack for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as recorded or forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting in a bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens caught before they go wait caged in a queenless colony with young bees and feed. Survival falls with the days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not caught for it before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank colonies wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Selling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Selling queens or moving colonies can need an inspection or a certificate; rules differ by country and state.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the first goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask the local bee inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>local rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens are caged the day before they go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last day the order can go by its due day and its weekdays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned %1, now %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or&amp;ders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in hand, 10 to 90 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in hand, about</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

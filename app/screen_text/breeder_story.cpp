@@ -73,6 +73,8 @@ const BreederUse* firstTooSoon(const BreederSeason& season, Day today) {
 
 QString larvae(const Snapshot& snapshot, Id<Batch> batch, const LarvaeLook& look) {
     const auto queen = plain(look.queen->label);
+    const bool isOver = look.due + Days{1} < snapshot.today();  // grafted all the same
+    if (!look.seen && isOver) return {};
     if (!look.seen) return Words::tr("see larvae of %1 on %2").arg(queen, weekdayAndDay(look.due));
     if (*look.seen == QueenNoteKind::Larvae) return {};
     QStringList labels;
@@ -118,6 +120,16 @@ QString allUses(const BreederSeason& season) {
     return lines.join(u'\n');
 }
 
+namespace {
+
+QString toldOf(const Snapshot& snapshot, const Queen& queen, const BreederUse& use) {
+    QStringList parts{freeDays(use), reserve(queen, use), looksFor(snapshot, queen, use)};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
 Story breeder(const Snapshot& snapshot, Id<Queen> id) {
     Story story;
     const auto row = snapshot.find(id);
@@ -126,10 +138,7 @@ Story breeder(const Snapshot& snapshot, Id<Queen> id) {
     for (const auto& season : breederSeasons(snapshot)) {
         if (season.queen->id != id) continue;
         for (const auto& use : season.uses)
-            story.lines.push_back({span(use), what(use),
-                                   Words::tr("%1; %2; %3")
-                                       .arg(freeDays(use), reserve(*season.queen, use),
-                                            looksFor(snapshot, *season.queen, use)),
+            story.lines.push_back({span(use), what(use), toldOf(snapshot, *season.queen, use),
                                    whyDays(snapshot.facts()),
                                    use.tooSoon ? CardTone::Caution : CardTone::Plain});
         if (!season.uses.empty())

@@ -119,7 +119,7 @@ QString losses() { return Words::tr("Losse&s ..."); }
 QString change() { return Words::tr("Cha&nge ..."); }
 QString deliver() { return Words::tr("&Deliver ..."); }
 QString replace() { return Words::tr("&Replace ..."); }
-QString earmark() { return Words::tr("&Mean a batch for it ..."); }
+QString earmark() { return Words::tr("Ear&mark a batch ..."); }
 QString waitingList(OrderStanding now) {
     return now == OrderStanding::Waiting ? Words::tr("Off the &waiting list")
                                          : Words::tr("Onto the &waiting list");

@@ -39,7 +39,7 @@ TEST_F(OrderDialogTest, ANewOrderIsKeptWithItsTermsInOneStep) {
     form.enterIn(OrderField::Sure, 80);
     form.enterIn(OrderField::Note, QStringLiteral("Fetches them."));
     form.accept();
-    ASSERT_EQ(rows(), 1);
+    ASSERT_EQ(rows(), 1) << form.told().toStdString();
     EXPECT_EQ(text(0, OrdersModel::For), "K-20");
     EXPECT_EQ(text(0, OrdersModel::What), "own needs: splits");
     EXPECT_EQ(text(0, OrdersModel::Line), "Thistle");

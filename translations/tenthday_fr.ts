@@ -8460,5 +8460,17 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <source>in hand, about</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No number of grafts in the batches planned makes it %1 sure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in batch %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts that would do: %1 instead of %2 (%3).</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

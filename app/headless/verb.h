@@ -56,6 +56,7 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& dronesVerb();
 [[nodiscard]] const HeadlessVerb& promiseVerb();
 [[nodiscard]] const HeadlessVerb& ordersVerb();
+[[nodiscard]] const HeadlessVerb& graftsVerb();
 [[nodiscard]] const HeadlessVerb& whatIfVerb();
 [[nodiscard]] const HeadlessVerb& ratesVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();

@@ -7,7 +7,7 @@
 namespace tenthday {
 namespace {
 
-constexpr int kLines = 4;  ///< room kept, so that the dialog does not jump as it is entered
+constexpr int kLines = 5;  ///< room kept, so that the dialog does not jump as it is entered
 
 }  // namespace
 

@@ -87,6 +87,25 @@ QString byRule(const DayByRule& days) {
 
 }  // namespace
 
+namespace {
+
+/// How many grafts would do, batch by batch.
+QString graftsOf(const GraftsWanted& grafts, const OrderWords& words) {
+    if (!grafts.isEnough)
+        return Words::tr("No number of grafts in the batches planned makes it %1 sure.")
+            .arg(percent(words.order.sure));
+    QStringList batches;
+    for (const auto& batch : grafts.batches)
+        batches +=
+            Words::tr("%1 in batch %2")
+                .arg(chart_text::number(batch.needed), QString::fromStdString(batch.batch->label));
+    return Words::tr("Grafts that would do: %1 instead of %2 (%3).")
+        .arg(chart_text::number(grafts.needed()), chart_text::number(grafts.planned()),
+             batches.join(Words::tr(", ")));
+}
+
+}  // namespace
+
 QString prospect(const OrderWords& words, const OrderProspect& prospect) {
     QStringList lines;
     if (prospect.outlook)
@@ -99,6 +118,7 @@ QString prospect(const OrderWords& words, const OrderProspect& prospect) {
     lines += Words::tr("First day on which it can be whole, %1 sure: %2.")
                  .arg(percent(words.order.sure), dayOrNone(prospect.first));
     if (isForQueens(words.order.kind)) lines += byRule(prospect.byRule);
+    if (prospect.grafts) lines += graftsOf(*prospect.grafts, words);
     if (prospect.harmed > 0)
         lines += Words::tr("%Ln order(s) that is/are met now would no longer be.", nullptr,
                            prospect.harmed);

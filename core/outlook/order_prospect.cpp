@@ -51,6 +51,11 @@ Result<OrderProspect> prospectOf(const Outlook& outlook, const OrderWords& words
         if (each.order->id == words.order.id) prospect.outlook = each;
     prospect.harmed = metAmong(others.orders(), words.order.id) - metAmong(after, words.order.id);
     const auto row = kept.value().find(words.order.id);
+    if (prospect.outlook && isForQueens(row->kind) && prospect.outlook->state != OrderState::Met) {
+        auto grafts =
+            graftsWanted(kept.value(), orderWhole(row->id), row->due, row->sure.value / 1000.0);
+        if (!grafts.batches.empty()) prospect.grafts = std::move(grafts);
+    }
     const auto ask = askOf(kept.value(), *row);
     if (ask.count < 1) return prospect;
     prospect.first = firstPromise(others, ask);

@@ -4,8 +4,8 @@
 
 namespace tenthday {
 
-/// From a week before the first builder is made up to a week after the last catch, within the
-/// season; today is in it. The whole season where there is no batch.
+/// From a week before the first builder is made up to a week after the last catch or order, within
+/// the season; today is in it. The whole season where there is no batch.
 [[nodiscard]] DayWindow activeDays(const Outlook& outlook);
 
 }  // namespace tenthday

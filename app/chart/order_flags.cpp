@@ -121,7 +121,8 @@ void layMast(const LaneInput& input, const OrderOutlook& order, qreal top, const
     const qreal x = input.axis.middleOf(order.order->due);
     sheet.fill(Layer::Marks, roleOf(order.state), {x - kMast / 2, top, kMast, area.bottom() - top},
                target);
-    if (!order.days || !input.visible.contains(order.days->go)) return;
+    if (!order.days || order.days->go == order.order->due) return;
+    if (!input.visible.contains(order.days->go)) return;
     const QPointF at(input.axis.middleOf(order.days->go), area.bottom());
     QPainterPath mark(at + QPointF(-kShip, 0));
     mark.lineTo(at + QPointF(kShip, 0));

@@ -65,7 +65,7 @@ public:
                 line.lineTo(left, y);
             line.lineTo(right, y);
         }
-        sheet.stroke(Layer::Body, Role::Good, line, kLine);
+        sheet.stroke(Layer::Body, Role::JudgedGood, line, kLine);
     }
 
 private:

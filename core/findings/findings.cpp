@@ -365,8 +365,8 @@ private:
         const Day eggs = std::max(round.timeline->hold.catchBy[0], snapshot_.today());
         const bool mayHold =
             !round.seen || *round.seen == NucState::Laying || *round.seen == NucState::JudgedGood;
-        return mayHold && !staysForWinter(round) && round.transferDay < day && eggs + queenless <= day &&
-               round.catchDay + queenless > day && round.catchDay > eggs;
+        return mayHold && !staysForWinter(round) && round.transferDay < day &&
+               eggs + queenless <= day && round.catchDay + queenless > day && round.catchDay > eggs;
     }
 
     const Snapshot& snapshot_;

@@ -96,13 +96,13 @@ TEST_F(VirginsDay, TheBuildersDatesDoNotMoveWithThem) {
 // S47, S49: first flights from 6 d of age on; none fly out of a cage.
 TEST_F(VirginsDay, DatesOfTheirNucsRunFromTheDayTheyCanFly) {
     later("2027-07-03");
-    const auto* due = line().find(Event::DueToFly);
+    const auto due = dayOf(line().find(Event::DueToFly)->likely);
     open("2027-07-03");
     way(CellTarget::Caged) = 2;
     give(draft_, 0, maker_.sideId("M1/-"));
     keep(CellsKept::Done);
     const auto& hold = line().hold;
-    const auto behind = day("2027-07-03") - dayOf(due->likely);
+    const auto behind = day("2027-07-03") - due;
     ASSERT_GT(behind, Days{0});
     const auto side = std::find_if(outlook_->nucs.sides.begin(), outlook_->nucs.sides.end(),
                                    [](const auto& one) { return one.box->label == "M1"; });

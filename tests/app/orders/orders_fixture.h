@@ -7,8 +7,8 @@
 #include <QTest>
 
 #include "app/book/book_fixture.h"
-#include "exchange/example.h"
 #include "orders/orders_page.h"
+#include "support/bare_example.h"
 #include "support/days.h"
 #include "support/ids.h"
 
@@ -28,7 +28,7 @@ protected:
     }
     void openExample(bool withOrders = true, Access access = Access::ReadWrite) {
         const auto path = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path, exampleContent(), fixedOptions()).ok());
+        ASSERT_TRUE(createBook(path, exampleWithoutOrders(), fixedOptions()).ok());
         desk_ = Desk::open(path).value();
         if (withOrders) {
             add(1, "K-03", 2, "2027-07-30");

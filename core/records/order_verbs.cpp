@@ -1,6 +1,7 @@
 #include "records/order_verbs.h"
 
 #include "records/deliveries.h"
+#include "records/earlier_outcomes.h"
 #include "records/order_checks.h"
 #include "records/order_days.h"
 #include "records/validity.h"
@@ -250,22 +251,35 @@ Result<ChangeSet> deleteBought(const Snapshot& snapshot, Id<QueenLot> id) {
     return changes;
 }
 
+namespace {
+
+/// Of this or an earlier season; empty where there is none.
+std::string labelOfBatch(const Snapshot& snapshot, Id<Batch> id) {
+    if (const auto batch = snapshot.find(id)) return batch->label;
+    if (const auto& earlier = snapshot.earlier())
+        for (const auto& batch : earlier->batches)
+            if (batch.batch == id) return batch.label;
+    return {};
+}
+
+}  // namespace
+
 Result<ChangeSet> leaveOut(const Snapshot& snapshot, Id<Batch> id, const std::string& reason,
                            Id<LeftOut> fresh) {
-    const auto batch = snapshot.find(id);
-    if (!batch) return noBatch();
+    const auto label = labelOfBatch(snapshot, id);
+    if (label.empty()) return noBatch();
     const LeftOut row{fresh, 1, id, trimmed(reason)};
-    if (row.reason.empty()) return refused("batch " + batch->label, "why it is left out is needed");
-    ChangeSet changes{Verb::EditRow, batch->label, {}, {}};
+    if (row.reason.empty()) return refused("batch " + label, "why it is left out is needed");
+    ChangeSet changes{Verb::EditRow, label, {}, {}};
     const auto rows = snapshot.all<LeftOut>().of(id.uuid);
     rows.empty() ? changes.add(row) : changes.edit(rows.front(), row);
     return changes;
 }
 
 Result<ChangeSet> takeIn(const Snapshot& snapshot, Id<Batch> id) {
-    const auto batch = snapshot.find(id);
-    if (!batch) return noBatch();
-    ChangeSet changes{Verb::EditRow, batch->label, {}, {}};
+    const auto label = labelOfBatch(snapshot, id);
+    if (label.empty()) return noBatch();
+    ChangeSet changes{Verb::EditRow, label, {}, {}};
     for (const auto& row : snapshot.all<LeftOut>().of(id.uuid)) changes.erase(row);
     return changes;
 }

@@ -170,6 +170,8 @@ QString weekdays(const QString& shipDays) {
     return names.join(QStringLiteral(", "));
 }
 
+QString standingField() { return Words::tr("Open or not"); }
+
 QString loss(DeliveryLoss why) {
     switch (why) {
         case DeliveryLoss::None:

@@ -58,6 +58,7 @@ inline constexpr int kFilters = 4;
 [[nodiscard]] QString weekday(int isoDay);
 /// "Mon, Tue, Wed"; "any day".
 [[nodiscard]] QString weekdays(const QString& shipDays);
+[[nodiscard]] QString standingField();
 [[nodiscard]] QString loss(DeliveryLoss why);
 [[nodiscard]] QString neverWent();
 

@@ -32,8 +32,7 @@ std::string lineLabel(const Snapshot& snapshot, const std::optional<Id<Line>>& l
 
 /// Writes the terms, or takes the row away where they are those of an order without one.
 void putTerms(const Snapshot& snapshot, OrderTerms terms, ChangeSet& changes) {
-    const bool bare = terms.standing == OrderStanding::Open &&
-                      terms.purpose == OrderPurpose::None && terms.shipDays.empty();
+    const bool bare = isBare(terms);
     const auto rows = snapshot.all<OrderTerms>().of(terms.order.uuid);
     if (rows.empty()) {
         if (!bare) changes.add(std::move(terms));

@@ -48,6 +48,11 @@ protected:
         page_->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
         page_->table().setFocus();
+        settle();
+    }
+    /// Until how orders stand is reckoned.
+    void settle() {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !page_->isReckoning(); }, kPatience));
     }
     void add(std::uint64_t n, const std::string& label, int count, std::string_view due,
              OrderStanding standing = OrderStanding::Open) {
@@ -63,10 +68,12 @@ protected:
 
     int rows() { return page_->table().model()->rowCount(); }
     std::string text(int row, OrdersModel::Column column) {
+        settle();
         return page_->table().model()->index(row, column).data().toString().toStdString();
     }
     void key(Qt::Key key, Qt::KeyboardModifiers with = {}) {
         QTest::keyClick(&page_->table(), key, with);
+        settle();
     }
     template <class Dialog>
     Dialog& dialog() {

@@ -298,23 +298,22 @@ void addOrders(MainWindow& window) {
         changes.add(row);
         changes.add(OrderTerms{{Uuid{3, n}}, 1, row.id, standing, purpose, shipDays});
     };
-    order(1, "K-03", OrderKind::Mated, 6, "2027-06-18", "1234");
-    order(2, "Own splits", OrderKind::Own, 18, "2027-06-24", "", OrderStanding::Open,
-          OrderPurpose::Split);
-    order(3, "K-07", OrderKind::Proven, 8, "2027-06-30", "123");
-    order(4, "K-09", OrderKind::RipeCell, 6, "2027-06-18", "");
+    order(1, "K-20", OrderKind::Mated, 6, "2027-06-18", "1234");
+    order(2, "Reserve", OrderKind::Own, 18, "2027-06-24", "", OrderStanding::Open,
+          OrderPurpose::Reserve);
+    order(3, "K-21", OrderKind::Proven, 8, "2027-06-30", "123");
     order(5, "Association of the upper valley, spring meeting", OrderKind::Mated, 24, "2027-07-20",
           "12");
-    order(6, "K-14", OrderKind::Mated, 40, "2027-08-10", "1234");
     order(7, "K-15", OrderKind::Virgin, 10, "2027-07-18", "", OrderStanding::Waiting);
     order(8, "K-16", OrderKind::Mated, 12, "2027-07-01", "", OrderStanding::Waiting);
-    order(9, "K-01", OrderKind::Mated, 5, "2027-06-10", "", OrderStanding::Cancelled);
+    order(9, "K-22", OrderKind::Mated, 5, "2027-06-10", "", OrderStanding::Cancelled);
     (void)window.desk()->apply(changes);
 }
 
 QWidget* orders(MainWindow& window, int filter = 0) {
     addOrders(window);
     page(window, window.actions().ordersPage);
+    (void)QTest::qWaitFor([&] { return !window.orders()->isReckoning(); }, kPatience);
     window.orders()->filter().setCurrentIndex(filter);
     return &window;
 }
@@ -330,6 +329,7 @@ QWidget* orderForm(MainWindow& window) {
 
 QWidget* orderDialog(MainWindow& window, void (OrdersPage::*ask)()) {
     orders(window);
+    window.orders()->choose({Uuid{2, 1}});
     (window.orders()->*ask)();
     return window.orders()->dialog();
 }
@@ -389,7 +389,11 @@ const std::vector<Panel>& panels() {
         {at("season-chart-orders"), true, [](MainWindow& w) { return chartOfOrders(w); }},
         {at("orders"), true, [](MainWindow& w) { return orders(w); }},
         {at("orders-all"), true, [](MainWindow& w) { return orders(w, 3); }},
-        {at("orders-none"), true, [](MainWindow& w) { return page(w, w.actions().ordersPage); }},
+        {at("orders-none"), false,
+         [](MainWindow& w) {
+             emptyBook(w);
+             return page(w, w.actions().ordersPage);
+         }},
         {at("order-form"), true, [](MainWindow& w) { return orderForm(w); }},
         {at("order-delivery"), true,
          [](MainWindow& w) { return orderDialog(w, &OrdersPage::deliver); }},

@@ -99,6 +99,11 @@ QString trouble(const Finding& finding) {
         case FindingKind::LeavesHold:
             return Words::tr("out of %1, which is held for disease until %2: ask the bee inspector")
                 .arg(QString::fromStdString(finding.otherLabel), shortDay(dayOf(finding.until)));
+        case FindingKind::LarvaeNotSeen:
+            return (finding.count > 0
+                        ? Words::tr("%1 has no larvae fit to graft: take a queen in reserve")
+                        : Words::tr("look whether %1 has larvae fit to graft"))
+                .arg(QString::fromStdString(finding.otherLabel));
         case FindingKind::FewDrones:
             if (finding.freeFrom)
                 return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));

@@ -138,6 +138,13 @@ std::string englishText(const Finding& f) {
             return "bees, brood or a box would leave " + f.otherLabel + ", which is held until " +
                    plainDay(dayOf(f.until)) +
                    " for disease: leave them there, and ask the bee inspector";
+        case FindingKind::LarvaeNotSeen:
+            return f.count > 0 ? "queen " + f.otherLabel +
+                                     " was seen without larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment) + ": take a queen in reserve"
+                               : "nobody has looked whether queen " + f.otherLabel +
+                                     " has larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment);
     }
     return {};
 }

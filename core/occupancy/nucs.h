@@ -57,8 +57,9 @@ struct SideRound {
 /// A queen of a season before that was left in her nuc for the winter.
 struct WinteredQueen {
     Ptr<Queen> queen;
-    Day from;  ///< left there
-    Day last;  ///< last day in it: caught, moved or lost then; kLastDay: still there
+    Day from;           ///< left there
+    Day last;           ///< last day in it: caught, moved or lost then; kLastDay: still there
+    bool lost = false;  ///< on that day
 };
 
 /// A stretch of days in which a side is one thing.

@@ -45,6 +45,8 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("change batch %1").arg(subject);
         case Verb::DeleteBatch:
             return Words::tr("delete batch %1").arg(subject);
+        case Verb::PlanSeason:
+            return Words::tr("plan batches %1").arg(subject);
     }
     return subject;
 }

@@ -55,7 +55,7 @@ TEST_F(Refused, NewerSchema) {
     const auto path = makeSmallBook();
     tamper(path, QStringLiteral("PRAGMA user_version = 6"));
     EXPECT_EQ(refusalOf(path),
-              "was made by a newer Tenthday (schema 6, this one knows 5); nothing was changed");
+              "was made by a newer Tenthday (schema 7, this one knows 6); nothing was changed");
 }
 
 TEST_F(Refused, NewerFactsRevision) {

@@ -33,14 +33,17 @@ enum class Verb : std::uint8_t {
     PlanBatch,
     EditBatch,
     DeleteBatch,
-    PlanSeason
+    PlanSeason,
+    GiveTask,
+    SetMinutes,
+    CarrySeason
 };
 template <>
 struct TokensOf<Verb> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"make_book", "move_batch", "move_bars", "add_row", "edit_row", "delete_row", "import",
          "record_outcome", "tick_look", "set_fact", "tick_task", "plan_batch", "edit_batch",
-         "delete_batch", "plan_season"});
+         "delete_batch", "plan_season", "give_task", "set_minutes", "carry_season"});
 };
 
 struct ChangeSet {

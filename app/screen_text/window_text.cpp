@@ -18,8 +18,14 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("make the book");
         case Verb::MoveBatch:
             return Words::tr("move batch %1").arg(subject);
+        case Verb::MoveBatches:
+            return Words::tr("move batches %1").arg(subject);
         case Verb::MoveBars:
             return Words::tr("move cells of batch %1").arg(subject);
+        case Verb::MoveShare:
+            return Words::tr("move cells of batch %1 to another yard").arg(subject);
+        case Verb::SetGrafts:
+            return Words::tr("change the grafts of batch %1").arg(subject);
         case Verb::AddRow:
             return Words::tr("add %1").arg(subject);
         case Verb::EditRow:

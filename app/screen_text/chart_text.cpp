@@ -115,6 +115,11 @@ QString trouble(const Finding& finding) {
         case FindingKind::BankLong:
             return Words::tr("%1 in the bank for longer than %2 days: use these queens first")
                 .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+        case FindingKind::LarvaeNotSeen:
+            return (finding.count > 0
+                        ? Words::tr("%1 has no larvae fit to graft: take a queen in reserve")
+                        : Words::tr("look whether %1 has larvae fit to graft"))
+                .arg(QString::fromStdString(finding.otherLabel));
         case FindingKind::FewDrones:
             if (finding.freeFrom)
                 return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));

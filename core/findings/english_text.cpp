@@ -149,6 +149,13 @@ std::string englishText(const Finding& f) {
             return whole(f.count) + (f.count == 1 ? " queen is" : " queens are") +
                    " in the bank for longer than " + whole(f.limit) +
                    " days: use these queens first";
+        case FindingKind::LarvaeNotSeen:
+            return f.count > 0 ? "queen " + f.otherLabel +
+                                     " was seen without larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment) + ": take a queen in reserve"
+                               : "nobody has looked whether queen " + f.otherLabel +
+                                     " has larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment);
     }
     return {};
 }

@@ -9,6 +9,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/flying_text.h"
+#include "screen_text/nuc_text.h"
 #include "screen_text/waiting_text.h"
 #include "screen_text/words.h"
 
@@ -231,6 +232,10 @@ CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day) {
         if (const auto* batch = outlook.find(round.batch); batch && awaitsEggs(is))
             addEggs(outlook, *batch, card);
     }
+    if (is.wintered != nullptr)
+        card.lines.push_back({nuc_text::wintered(outlook.snapshot, *is.wintered),
+                              {},
+                              Words::tr("left here %1").arg(weekdayAndDay(is.wintered->from))});
     if (is.ready) {
         card.lines.push_back({Words::tr("ready for a cell"),
                               {},

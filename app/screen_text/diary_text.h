@@ -51,7 +51,7 @@ inline constexpr int kWhats = 6;
 /// "For batch 701, graft Tue 4 May."
 [[nodiscard]] QString serves(const Served& served);
 /// "28 grafts want 8,400 workers, 300 a cell (S77): 5 to 6 full deep frames of bees."
-[[nodiscard]] QString workers(Cells grafts);
+[[nodiscard]] QString workers(Cells grafts, const Facts& facts);
 [[nodiscard]] QString feedServes(Day until);
 /// When wild queens can come, and when to look.
 [[nodiscard]] QString wildQueens(const WildClock& clock);

@@ -59,8 +59,8 @@ void keepOutcome(const EveningRow& row, Outcome outcome, const IdSource& newId,
     changes.add(std::move(outcome));
 }
 
-void keepPlacement(const EveningRow& row, const EveningInput& input, const IdSource& newId,
-                   ChangeSet& changes) {
+void keepPlacement(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
+                   const IdSource& newId, ChangeSet& changes) {
     Placement placement;
     if (row.placed) placement = *row.placed;
     placement.batch = *row.task.batch;
@@ -69,7 +69,14 @@ void keepPlacement(const EveningRow& row, const EveningInput& input, const IdSou
     placement.day = input.day;
     placement.hour = input.hour;
     placement.done = true;
-    if (row.placed) return changes.edit(row.placed, std::move(placement));
+    // A plan that comes true only when its cell is a virgin leaves its row: in that row she would
+    // pass for one that came out of a cage.
+    const auto* batch = outlook.find(placement.batch);
+    const bool late =
+        row.placed && !row.placed->done && batch && isVirginPlacement(batch->timeline, placement);
+    if (late) changes.erase(row.placed);
+    if (row.placed && !late) return changes.edit(row.placed, std::move(placement));
+    placement.version = 1;
     placement.id = Id<Placement>{newId()};
     changes.add(std::move(placement));
 }
@@ -130,7 +137,7 @@ Result<ChangeSet> enterOne(const Outlook& outlook, const EveningRow& row, const 
                 return kept.error();
             break;
         case EveningEntry::Placed:
-            keepPlacement(row, input, newId, changes);
+            keepPlacement(outlook, row, input, newId, changes);
             break;
         case EveningEntry::None:
         case EveningEntry::Tick:

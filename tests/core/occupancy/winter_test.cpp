@@ -109,7 +109,7 @@ TEST_F(WinterTest, InSpringSheIsThereWithHerNumber) {
 }
 
 // S85: queenless 24 h before a cell, and with days only the next day counts.
-TEST_F(WinterTest, CaughtInSpringHerNucIsReadyTheDayAfterTheNext) {
+TEST_F(WinterTest, CaughtInSpringHerNucIsReadyTheDayAfter) {
     stay(QueenPlace::Bank, "2028-05-02");
     const auto spring = inSpring("2028-05-10");
     EXPECT_EQ(on(spring, "2028-05-02").state, NucState::JudgedGood) << "held on the catch day";

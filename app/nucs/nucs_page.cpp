@@ -19,7 +19,7 @@
 #include "nucs/nucs_filter.h"
 #include "nucs/stocking_dialog.h"
 #include "reasons/reasons_view.h"
-#include "records/donors.h"
+#include "records/hold_guard.h"
 #include "records/verbs.h"
 #include "screen_text/cells_text.h"
 #include "screen_text/diary_text.h"
@@ -235,8 +235,10 @@ void NucsPage::follow() {
     yards_->setText(model_->yardLines().join(QStringLiteral("     ")));
     const auto text = donor_->currentText();
     donor_->clear();
-    for (const auto& yard : desk_.outlook()->snapshot.all<Yard>())
-        donor_->addItem(QString::fromStdString(yard->label));
+    const auto& book = desk_.outlook()->snapshot;
+    for (const auto& yard : book.all<Yard>())
+        if (donorHolds(book, yard->label, day).empty())
+            donor_->addItem(QString::fromStdString(yard->label));
     donor_->setCurrentText(text);
     for (int row = 0; row < shown_->rowCount(); ++row) {
         const auto side = model_->sideAt(shown_->mapToSource(shown_->index(row, 0)).row());
@@ -336,6 +338,8 @@ void NucsPage::enterSelected() {
     const auto changes = isTakeBack() ? takeBackCare(desk_.snapshot(), selected(), model_->day())
                          : careKind() ? care(selected())
                                       : stocking(selected());
+    if (const auto broken = changes ? brokenHold(desk_.snapshot(), changes.value()) : std::nullopt)
+        return told_->setText(diary_text::notOutOfHold(*broken));
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (!done)
         told_->setText(window_text::cannotSaveEdit() + u' ' +

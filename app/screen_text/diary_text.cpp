@@ -218,6 +218,14 @@ QString held(const DonorHold& hold) {
                "bee inspector.")
         .arg(plain(hold.yard->label), weekdayAndDay(hold.note->until));
 }
+QString notOutOfHold(const BrokenHold& broken) {
+    return Words::tr(
+               "Not kept: %1 is held for disease until %2, so no bees, brood or nucs may leave it "
+               "on %3. What was really done can be entered once its day has come. Ask the bee "
+               "inspector.")
+        .arg(plain(broken.hold.yard->label), weekdayAndDay(broken.hold.note->until),
+             weekdayAndDay(broken.day));
+}
 QString fliesBack() {
     return Words::tr(
         "Bees that stay within flight range fly back to their donors; young bees stay "

@@ -4,7 +4,7 @@
 
 #include "occupancy/builders.h"
 #include "occupancy/workers.h"
-#include "records/donors.h"
+#include "records/hold_guard.h"
 
 namespace tenthday::diary_text {
 
@@ -65,6 +65,8 @@ inline constexpr int kWhats = 6;
 [[nodiscard]] QString donorsHint();
 /// "Mill is held for disease until ...: nothing may leave it. Ask the bee inspector."
 [[nodiscard]] QString held(const DonorHold& hold);
+/// Why an edit is not kept: "Mill is held ...: nothing is planned out of it on Fri 11 Jun."
+[[nodiscard]] QString notOutOfHold(const BrokenHold& broken);
 [[nodiscard]] QString fliesBack();
 
 }  // namespace tenthday::diary_text

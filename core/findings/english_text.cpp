@@ -135,9 +135,12 @@ std::string englishText(const Finding& f) {
                    plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
                    whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";
         case FindingKind::LeavesHold:
-            return "bees, brood or a box would leave " + f.otherLabel + ", which is held until " +
-                   plainDay(dayOf(f.until)) +
-                   " for disease: leave them there, and ask the bee inspector";
+            return (f.count > 0 ? "bees, brood or a box left "
+                                : "bees, brood or a box would leave ") +
+                   f.otherLabel + ", which is held until " + plainDay(dayOf(f.until)) +
+                   " for disease: " +
+                   (f.count > 0 ? "tell the bee inspector"
+                                : "leave them there, and ask the bee inspector");
         case FindingKind::LarvaeNotSeen:
             return f.count > 0 ? "queen " + f.otherLabel +
                                      " was seen without larvae fit to graft, the graft is due on " +

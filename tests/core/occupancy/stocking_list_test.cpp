@@ -148,7 +148,10 @@ TEST_F(StockingListTest, AColonyGivesNoMoreThanItMayInACycle) {
     given.broodFrames = Frames{1};
     ChangeSet changes;
     changes.edit(row, given);
-    NucCare thinned{test::id<NucCare>(3), 1, given.side, day("2027-06-09")};
+    NucCare thinned;
+    thinned.id = test::id<NucCare>(3);
+    thinned.side = given.side;
+    thinned.day = day("2027-06-09");
     thinned.kind = NucCareKind::Thin;
     thinned.donor = "Heath 4";
     thinned.beesMl = BeesMl{300};

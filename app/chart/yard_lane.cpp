@@ -1,6 +1,7 @@
 #include "chart/yard_lane.h"
 
 #include "chart/cells_days_lane.h"
+#include "chart/planned_stays.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
@@ -106,6 +107,7 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const QRectF nucs = snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
     picture_ = yardPicture(input, yard, nucs, snap);
     layColumns(input, picture_, sheet);
+    layPlannedStays(input, picture_, sheet);
     layEdges(input, nucs, sheet);
     laySelection(input, picture_, sheet);
     layNames(input, yard, nucs, sheet);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "book/earlier_reader.h"
+#include "records/hold_guard.h"
 
 namespace tenthday {
 namespace {
@@ -107,6 +108,8 @@ Result<void> Desk::apply(const ChangeSet& changes) {
         if (preview_) return preview(std::nullopt);
         return {};
     }
+    if (const auto broken = brokenHold(snapshot(), changes))
+        return refused(Error{englishText(*broken)});
     if (auto done = save(changes); !done) return refused(done.error());
     undo_.push(changes);
     show(Cause::Edited, &changes);

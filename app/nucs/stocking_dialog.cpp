@@ -85,6 +85,7 @@ void StockingDialog::fill(const Outlook& outlook, Day from) {
     donors_->setText(lines.isEmpty()
                          ? QString()
                          : upkeep_text::donorsHead() + QStringLiteral(":\n") + lines.join(u'\n'));
+    donors_->setToolTip(upkeep_text::whyMayGive(facts));
     donors_->setVisible(!lines.isEmpty());
     table_->resizeColumnsToContents();
 }

@@ -445,6 +445,9 @@ void MainWindow::openEditor(const BatchDraft& draft) {
     connect(editor_, &QDialog::accepted, this, [this, id = draft.id] {
         if (desk_->snapshot().find(id)) chart_->setSelectedBatch(id);
     });
+    connect(editor_, &BatchEditor::furtherWished, this, [this](const BatchDraft& further) {
+        QTimer::singleShot(0, this, [this, further] { openEditor(further); });
+    });
     editor_->open();
 }
 

@@ -1,6 +1,7 @@
 /// @file adopt.h  A plan, or some of it, taken over into the book.
 #pragma once
 #include <span>
+#include <vector>
 
 #include "base/id_source.h"
 #include "planning/plan_answer.h"
@@ -15,5 +16,14 @@ namespace tenthday {
 [[nodiscard]] Result<ChangeSet> adopt(const Snapshot& snapshot,
                                       std::span<const ProposedBatch> batches,
                                       const IdSource& newId);
+
+/// The same with the ids of the batches, in the order of the proposals.
+struct Adopted {
+    ChangeSet changes;
+    std::vector<Id<Batch>> batches;
+};
+[[nodiscard]] Result<Adopted> adoptNamed(const Snapshot& snapshot,
+                                         std::span<const ProposedBatch> batches,
+                                         const IdSource& newId);
 
 }  // namespace tenthday

@@ -102,7 +102,8 @@ struct PlanAnswer {
     PlanSums after;
     std::vector<ShortOrder> shortOf;  ///< in the order of filling
     std::vector<UnsureOrder> unsure;  ///< in the order of filling
-    /// No plan with as few graft days does with fewer grafts by more than this.
+    /// Of the plans with as few graft days none is better in grafts and earliness by more grafts
+    /// than this: what it is proven within.
     std::int32_t graftsWithin = 0;
     std::int32_t rounds = 0;  ///< times it was solved anew to be sure enough
 };

@@ -18,8 +18,14 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("make the book");
         case Verb::MoveBatch:
             return Words::tr("move batch %1").arg(subject);
+        case Verb::MoveBatches:
+            return Words::tr("move batches %1").arg(subject);
         case Verb::MoveBars:
             return Words::tr("move cells of batch %1").arg(subject);
+        case Verb::MoveShare:
+            return Words::tr("move cells of batch %1 to another yard").arg(subject);
+        case Verb::SetGrafts:
+            return Words::tr("change the grafts of batch %1").arg(subject);
         case Verb::AddRow:
             return Words::tr("add %1").arg(subject);
         case Verb::EditRow:
@@ -47,6 +53,13 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("delete batch %1").arg(subject);
         case Verb::PlanSeason:
             return Words::tr("plan batches %1").arg(subject);
+        case Verb::GiveTask:
+            return subject.isEmpty() ? Words::tr("give a task to somebody")
+                                     : Words::tr("give a task of %1 to somebody").arg(subject);
+        case Verb::SetMinutes:
+            return Words::tr("set times of work and driving");
+        case Verb::CarrySeason:
+            return Words::tr("carry over to season %1").arg(subject);
     }
     return subject;
 }

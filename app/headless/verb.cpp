@@ -43,12 +43,8 @@ Result<IsoWeek> weekOption(const Arguments& arguments) {
 Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
     auto book = openToRead(call);
     if (!book) return book.error();
-    auto snapshot = book.value()->read();
+    const auto snapshot = readSeason(*book.value(), day);
     if (!snapshot) return snapshot.error();
-    if (const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt) {
-        snapshot = book.value()->read({season, false});
-        if (!snapshot) return snapshot.error();
-    }
     OutlookMemo memo;
     return outlookOf(snapshot.value(), memo);
 }
@@ -63,6 +59,13 @@ Result<OutlookPtr> readOutlookWithRates(const Call& call) {
     snapshot.value().setEarlier(std::move(earlier).value());
     OutlookMemo memo;
     return outlookOf(snapshot.value(), memo);
+}
+
+Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day) {
+    auto snapshot = book.read();
+    if (!snapshot) return snapshot;
+    const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt;
+    return season ? book.read({season, false}) : snapshot;
 }
 
 }  // namespace tenthday

@@ -32,7 +32,7 @@
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
 #include "setup/setup_page.h"
-#include "sheets/week_preview.h"
+#include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
@@ -123,6 +123,10 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.printLists, [this] {
+        const auto kind = settings_.printChoice().kind;
+        printPaper(kind, chart_->chosenDay().value_or(desk_->snapshot().today()));
+    });
     on(actions_.phoneCalendar, [this] { phone_->ask(); });
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
@@ -425,7 +429,17 @@ void MainWindow::showWeekSheet() {
     const auto day = pages_->currentWidget() == week_
                          ? week_->day()
                          : chart_->chosenDay().value_or(desk_->snapshot().today());
-    showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
+    printPaper(PaperKind::Week, day);
+}
+
+void MainWindow::printPaper(PaperKind kind, Day day) {
+    PaperWish wish;
+    wish.choice.kind = kind;
+    wish.day = day;
+    wish.batch = chart_->selectedBatch();
+    auto* dialog = new PrintDialog(desk_->outlook(), settings_, wish, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::planBatch(std::optional<Day> day) {

@@ -33,6 +33,7 @@ struct WindowActions {
     QAction* importList;
     QAction* exportList;
     QAction* weekSheet;
+    QAction* printLists;
     QAction* phoneCalendar;
     QAction* quit;
     QAction* planBatch;

@@ -10,6 +10,7 @@
 #include <cstdio>
 
 #include "exchange/field_text.h"
+#include "headless/paper.h"
 #include "headless/verb.h"
 #include "options/language.h"
 

@@ -1,5 +1,6 @@
+#include "headless/paper.h"
+
 #include "exchange/field_text.h"
-#include "headless/verb.h"
 #include "sheets/day_papers.h"
 #include "sheets/page_painter.h"
 

@@ -63,7 +63,6 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& pictureVerb();
 [[nodiscard]] const HeadlessVerb& tasksVerb();
 [[nodiscard]] const HeadlessVerb& sheetVerb();
-[[nodiscard]] const HeadlessVerb& paperVerb();
 [[nodiscard]] const HeadlessVerb& icsVerb();
 [[nodiscard]] const HeadlessVerb& exportVerb();
 [[nodiscard]] const HeadlessVerb& importVerb();

@@ -13,6 +13,7 @@
 #include "records/change_set.h"
 #include "sheets/page_painter.h"
 #include "support/days.h"
+#include "support/ids.h"
 #include "tasks/given.h"
 #include "tasks/week.h"
 
@@ -96,8 +97,7 @@ TEST_P(DayPapers, ThePdfHasThePagesAndTheWords) {
     const auto pages = made.pages(made.form, ruler_);
     ASSERT_TRUE(writePdf(path, pages, made.form, made.title, ruler_));
     QProcess reader;
-    reader.start(QStringLiteral("pdftotext"),
-                 {QStringLiteral("-raw"), path, QStringLiteral("-")});
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), path, QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished());
     const auto text = QString::fromUtf8(reader.readAllStandardOutput());
     EXPECT_EQ(text.count(QChar(u'\f')), static_cast<qsizetype>(pages.size()));
@@ -146,12 +146,13 @@ TEST_P(DayPapers, ADarkScreenPrintsBlackOnWhite) {
     EXPECT_LT(dark_, image.width() * image.height() / 4) << "and most is white";
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Kinds, DayPapers,
-    ::testing::Values(PaperKind::Week, PaperKind::Clips, PaperKind::Placements, PaperKind::Catches,
-                      PaperKind::Recells, PaperKind::Stocking, PaperKind::Loading,
-                      PaperKind::NucCards, PaperKind::BatchCard, PaperKind::Order),
-    [](const auto& test) { return std::string(token(test.param)); });
+INSTANTIATE_TEST_SUITE_P(Kinds, DayPapers,
+                         ::testing::Values(PaperKind::Week, PaperKind::Clips, PaperKind::Placements,
+                                           PaperKind::Catches, PaperKind::Recells,
+                                           PaperKind::Stocking, PaperKind::Loading,
+                                           PaperKind::NucCards, PaperKind::BatchCard,
+                                           PaperKind::Order),
+                         [](const auto& test) { return std::string(token(test.param)); });
 
 class OnePaper : public ::testing::Test {
 protected:
@@ -209,13 +210,8 @@ TEST_F(OnePaper, ASheetOfOnePersonHoldsTheirTasksOnly) {
     const auto week = IsoWeek{2027, 23};
     auto tasks = ofWeek(tasksOf(*outlook_), week);
     ASSERT_GT(tasks.size(), 2U);
-    std::uint64_t next = 0;
-    const auto given = giveTasks(book_, {tasks[1].task}, " AK ", [&] {
-        Uuid id;
-        id.bytes[0] = 1;
-        id.bytes[15] = static_cast<std::uint8_t>(++next);
-        return id;
-    });
+    const auto given =
+        giveTasks(book_, {tasks[1].task}, " AK ", [] { return test::id<TaskGiven>(9001).uuid; });
     ASSERT_TRUE(given) << given.error().text;
     outlook_ = outlookFor(applied(book_, given.value()).value());
     const auto mine = words(PaperKind::Week, toText(daysOf(week).first),

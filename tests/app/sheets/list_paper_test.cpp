@@ -94,8 +94,8 @@ TEST_P(Lists, TextsDoNotCollide) {
         for (std::size_t i = 0; i < page.marks.size(); ++i)
             for (std::size_t k = i + 1; k < page.marks.size(); ++k)
                 if (isText(page.marks[i]) && isText(page.marks[k]))
-                    EXPECT_FALSE(page.marks[i].rect.intersects(
-                        page.marks[k].rect.adjusted(0, 1, 0, 0)))
+                    EXPECT_FALSE(
+                        page.marks[i].rect.intersects(page.marks[k].rect.adjusted(0, 1, 0, 0)))
                         << page.marks[i].text.toStdString() << " / "
                         << page.marks[k].text.toStdString();
 }
@@ -108,19 +108,19 @@ TEST_P(Lists, AnEmptyListIsAPageThatSaysSo) {
     EXPECT_EQ(count(pages[0], QStringLiteral("Nothing")), 1);
 }
 
-INSTANTIATE_TEST_SUITE_P(Forms, Lists,
-                         ::testing::Values(FormCase{"A4", Paper::A4},
-                                           FormCase{"Letter", Paper::Letter},
-                                           FormCase{"A5", Paper::A5},
-                                           FormCase{"A5Across", {Paper::A5, true}},
-                                           FormCase{"A4Large", {Paper::A4, false, true}},
-                                           FormCase{"LetterAcrossLarge", {Paper::Letter, true, true}}),
-                         [](const auto& test) { return std::string(test.param.name); });
+INSTANTIATE_TEST_SUITE_P(
+    Forms, Lists,
+    ::testing::Values(FormCase{"A4", Paper::A4}, FormCase{"Letter", Paper::Letter},
+                      FormCase{"A5", Paper::A5}, FormCase{"A5Across", {Paper::A5, true}},
+                      FormCase{"A4Large", {Paper::A4, false, true}},
+                      FormCase{"LetterAcrossLarge", {Paper::Letter, true, true}}),
+    [](const auto& test) { return std::string(test.param.name); });
 
 std::vector<LabelCard> cards(int count) {
     std::vector<LabelCard> all;
     for (int i = 0; i < count; ++i)
-        all.push_back({QStringLiteral("Q%1 A").arg(i), QStringLiteral("Mill"),
+        all.push_back({QStringLiteral("Q%1 A").arg(i),
+                       QStringLiteral("Mill"),
                        {QStringLiteral("Cell of batch 17, in on Thu 17 Jun"),
                         QStringLiteral("Do not open from Fri 18 Jun to Wed 30 Jun"),
                         QStringLiteral("Look: from Thu 1 Jul")}});

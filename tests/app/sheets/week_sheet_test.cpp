@@ -10,8 +10,8 @@
 #include "records/change_set.h"
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
-#include "sheets/week_layout.h"
 #include "sheets/preview.h"
+#include "sheets/week_layout.h"
 #include "support/days.h"
 #include "support/ids.h"
 #include "support/season_maker.h"
@@ -30,8 +30,8 @@ OutlookPtr exampleOutlook() {
 }
 
 PagesFor weekPages() {
-    return [week = weekContent(*exampleOutlook(), {2027, 22})](
-               const PaperForm& form, const PaperRuler& ruler) {
+    return [week = weekContent(*exampleOutlook(), {2027, 22})](const PaperForm& form,
+                                                               const PaperRuler& ruler) {
         return layOutWeek(week, form, ruler);
     };
 }
@@ -198,9 +198,7 @@ TEST_P(PrintedOn, HasTheFormThatWasChosen) {
 INSTANTIATE_TEST_SUITE_P(Forms, PrintedOn,
                          ::testing::Values(PaperForm{Paper::A4}, PaperForm{Paper::Letter, true},
                                            PaperForm{Paper::A5, false, true}),
-                         [](const auto& test) {
-                             return std::string(token(test.param.paper));
-                         });
+                         [](const auto& test) { return std::string(token(test.param.paper)); });
 
 TEST(PrintWeek, SaysWhenTheFileCannotBeWritten) {
     QPrinter printer(QPrinter::HighResolution);

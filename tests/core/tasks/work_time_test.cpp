@@ -23,9 +23,8 @@ protected:
         return {{}, 1, from, to, minutes};
     }
     void set(const std::vector<WorkTime>& works, const std::vector<DriveTime>& drives) {
-        const auto edit = setTimes(book_, works, drives, [this] {
-            return test::id<Book>(9000 + ++next_).uuid;
-        });
+        const auto edit =
+            setTimes(book_, works, drives, [this] { return test::id<Book>(9000 + ++next_).uuid; });
         ASSERT_TRUE(edit) << edit.error().text;
         const auto next = applied(book_, edit.value());
         ASSERT_TRUE(next) << next.error().text;

@@ -28,7 +28,8 @@ const Migrations& schemaSteps() {
         {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }},
         {4, [](Connection& connection) { return runScript(connection, embedded::schema_4()); }},
         {5, [](Connection& connection) { return runScript(connection, embedded::schema_5()); }},
-        {6, [](Connection& connection) { return runScript(connection, embedded::schema_6()); }}};
+        {6, [](Connection& connection) { return runScript(connection, embedded::schema_6()); }},
+        {7, [](Connection& connection) { return runScript(connection, embedded::schema_7()); }}};
     return steps;
 }
 

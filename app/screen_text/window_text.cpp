@@ -18,8 +18,14 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("make the book");
         case Verb::MoveBatch:
             return Words::tr("move batch %1").arg(subject);
+        case Verb::MoveBatches:
+            return Words::tr("move batches %1").arg(subject);
         case Verb::MoveBars:
             return Words::tr("move cells of batch %1").arg(subject);
+        case Verb::MoveShare:
+            return Words::tr("move cells of batch %1 to another yard").arg(subject);
+        case Verb::SetGrafts:
+            return Words::tr("change the grafts of batch %1").arg(subject);
         case Verb::AddRow:
             return Words::tr("add %1").arg(subject);
         case Verb::EditRow:
@@ -45,6 +51,8 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("change batch %1").arg(subject);
         case Verb::DeleteBatch:
             return Words::tr("delete batch %1").arg(subject);
+        case Verb::PlanSeason:
+            return Words::tr("plan batches %1").arg(subject);
         case Verb::GiveTask:
             return subject.isEmpty() ? Words::tr("give a task to somebody")
                                      : Words::tr("give a task of %1 to somebody").arg(subject);

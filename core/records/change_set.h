@@ -21,7 +21,10 @@ namespace tenthday {
 enum class Verb : std::uint8_t {
     MakeBook,
     MoveBatch,
+    MoveBatches,  ///< several by as many days
     MoveBars,
+    MoveShare,  ///< cells to another yard
+    SetGrafts,  ///< how many are grafted
     AddRow,
     EditRow,
     DeleteRow,
@@ -33,6 +36,7 @@ enum class Verb : std::uint8_t {
     PlanBatch,
     EditBatch,
     DeleteBatch,
+    PlanSeason,
     GiveTask,
     SetMinutes,
     CarrySeason
@@ -40,9 +44,10 @@ enum class Verb : std::uint8_t {
 template <>
 struct TokensOf<Verb> {
     static constexpr auto names = std::to_array<std::string_view>(
-        {"make_book", "move_batch", "move_bars", "add_row", "edit_row", "delete_row", "import",
-         "record_outcome", "tick_look", "set_fact", "tick_task", "plan_batch", "edit_batch",
-         "delete_batch", "give_task", "set_minutes", "carry_season"});
+        {"make_book", "move_batch",  "move_batches", "move_bars",  "move_share",     "set_grafts",
+         "add_row",   "edit_row",    "delete_row",   "import",     "record_outcome", "tick_look",
+         "set_fact",  "tick_task",   "plan_batch",   "edit_batch", "delete_batch",   "plan_season",
+         "give_task", "set_minutes", "carry_season"});
 };
 
 struct ChangeSet {

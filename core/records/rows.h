@@ -443,7 +443,7 @@ struct QueenStay {
     Id<Queen> queen;
     QueenPlace place = QueenPlace::Bank;
     Day from;
-    std::string note;  ///< which bank or colony, to whom, how lost
+    std::string note;  ///< which bank or colony, to whom, how lost; nothing for her nuc
     friend bool operator==(const QueenStay&, const QueenStay&) = default;
 };
 

@@ -11,6 +11,7 @@
 
 #include "exchange/field_text.h"
 #include "headless/paper.h"
+#include "headless/review.h"
 #include "headless/verb.h"
 #include "options/language.h"
 
@@ -19,13 +20,13 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 23>& verbs() {
+const std::array<const HeadlessVerb*, 24>& verbs() {
     static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),     &nucsVerb(),
                                 &virginsVerb(), &stockingVerb(), &broodlessVerb(), &findingsVerb(),
                                 &limitsVerb(),  &dronesVerb(),   &promiseVerb(),   &ordersVerb(),
                                 &graftsVerb(),  &whatIfVerb(),   &ratesVerb(),     &checkVerb(),
                                 &pictureVerb(), &tasksVerb(),    &sheetVerb(),     &paperVerb(),
-                                &icsVerb(),     &exportVerb(),   &importVerb()};
+                                &reviewVerb(),  &icsVerb(),      &exportVerb(),    &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

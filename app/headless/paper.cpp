@@ -132,7 +132,7 @@ const HeadlessVerb& paperVerb() {
         "[--who INITIALS] [--next-too] [--batch NAME] [--order NAME] [--labels COLUMNSxROWS] "
         "[--margins L,T,R,B] [--gaps ACROSS,DOWN] [--first N] [--no-cut-lines]",
         "a list or card on paper: week, clips, placements, catches, recells, stocking, loading, "
-        "nuc_cards, batch_card, order",
+        "nuc_cards, batch_card, order, year",
         false,
         run};
     return verb;

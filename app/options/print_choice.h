@@ -36,13 +36,14 @@ enum class PaperKind : std::uint8_t {
     Loading,     ///< what goes into the car
     NucCards,    ///< to pin under the lid
     BatchCard,   ///< one batch
-    Order        ///< a confirmation without prices
+    Order,       ///< a confirmation without prices
+    Year         ///< the season looked back on
 };
 template <>
 struct TokensOf<PaperKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"week", "clips", "placements", "catches", "recells", "stocking", "loading", "nuc_cards",
-         "batch_card", "order"});
+         "batch_card", "order",    "year"});
 };
 
 /// A sheet of labels, in mm.

@@ -28,6 +28,8 @@ QString kind(PaperKind kind) {
             return Words::tr("Batch card");
         case PaperKind::Order:
             return Words::tr("Order confirmation");
+        case PaperKind::Year:
+            return Words::tr("Review of the season");
     }
     return {};
 }
@@ -111,6 +113,14 @@ QString head(Head head) {
             return Words::tr("Due");
         case Head::Line:
             return Words::tr("Line");
+        case Head::Stage:
+            return Words::tr("Stage");
+        case Head::Planned:
+            return Words::tr("Planned");
+        case Head::Happened:
+            return Words::tr("Happened");
+        case Head::Recorded:
+            return Words::tr("Recorded of");
     }
     return {};
 }
@@ -216,6 +226,69 @@ QStringList orderNotes(bool queens) {
         "Work with veil and smoker at hand. Trouble breathing, faintness or a rash after a sting "
         "is an emergency: call the emergency number.");
     return notes;
+}
+
+QString yearTitle(const DayWindow& season) {
+    return Words::tr("Season %1 to %2 %3")
+        .arg(shortDay(season.first), shortDay(season.last), yearNumber(season.last));
+}
+QString yearLead(int batches, Day until) {
+    return Words::tr("%Ln batch(es) until %1.", nullptr, batches).arg(longDay(until));
+}
+QString yearStages() { return Words::tr("Planned and happened"); }
+QString yearWhy() { return Words::tr("Why"); }
+QString stage(int stage) {
+    switch (stage) {
+        case 0:
+            return Words::tr("Larvae grafted");
+        case 1:
+            return Words::tr("Cells started");
+        case 2:
+            return Words::tr("Cells sealed");
+        case 3:
+            return Words::tr("Ripe cells");
+        case 4:
+            return Words::tr("Laying queens");
+        default:
+            return Words::tr("Queens caught");
+    }
+}
+QString recorded(int batches, int missing) {
+    return Words::tr("%1 of %Ln batch(es)", nullptr, batches + missing)
+        .arg(chart_text::number(batches));
+}
+QString whole(double number) { return chart_text::number(static_cast<int>(number + 0.5)); }
+QString take() { return Words::tr("Take"); }
+QString takePlannedSeen(double planned, double seen) {
+    return Words::tr("%1 % planned, %2 % counted").arg(whole(planned * 100), whole(seen * 100));
+}
+QString dearth(int batches) {
+    return Words::tr("%Ln batch(es) grafted in a dearth", nullptr, batches);
+}
+QString weather() { return Words::tr("Weather"); }
+QString flying(int days, int grounded) {
+    return Words::tr("%1 flying days and %2 without flying are recorded")
+        .arg(chart_text::number(days), chart_text::number(grounded));
+}
+QString lateBatches(int batches, int days) {
+    return Words::tr("%Ln batch(es) late by weather", nullptr, batches) + QStringLiteral("; ") +
+           Words::tr("%Ln day(s) without flying behind them", nullptr, days);
+}
+QString nucs() { return Words::tr("Nucs"); }
+QString nucTrouble(int withoutNuc, int noQueen, int droneLayer) {
+    return Words::tr("%Ln cell(s) found no nuc", nullptr, withoutNuc) + QStringLiteral("; ") +
+           Words::tr("%Ln nuc(s) without a queen", nullptr, noQueen) + QStringLiteral("; ") +
+           Words::tr("%Ln drone layer(s)", nullptr, droneLayer);
+}
+QString orders() { return Words::tr("Orders"); }
+QString deliveredOf(int delivered, int replaced) {
+    return Words::tr("%Ln delivered", nullptr, delivered) + QStringLiteral("; ") +
+           Words::tr("%Ln to be replaced", nullptr, replaced);
+}
+QString yearNote() {
+    return Words::tr(
+        "Each line compares the batches of which that stage is recorded with what "
+        "was planned for these same batches. What nobody wrote down is not guessed.");
 }
 
 QStringList workNotes() {

@@ -44,7 +44,11 @@ enum class Head : std::uint8_t {
     What,
     Count,
     Due,
-    Line
+    Line,
+    Stage,
+    Planned,
+    Happened,
+    Recorded
 };
 [[nodiscard]] QString head(Head head);
 
@@ -100,6 +104,28 @@ enum class Head : std::uint8_t {
 [[nodiscard]] QString notBefore(Day day);
 [[nodiscard]] QString anyLine();
 [[nodiscard]] QStringList orderNotes(bool queens);
+/// Of the review of a season.
+[[nodiscard]] QString yearTitle(const DayWindow& season);
+[[nodiscard]] QString yearLead(int batches, Day until);
+[[nodiscard]] QString yearStages();
+[[nodiscard]] QString yearWhy();
+[[nodiscard]] QString stage(int stage);
+/// "14 of 16 batches": with a record, of those whose day is past.
+[[nodiscard]] QString recorded(int batches, int missing);
+[[nodiscard]] QString whole(double number);
+[[nodiscard]] QString take();
+/// "70 % planned, 64 % counted".
+[[nodiscard]] QString takePlannedSeen(double planned, double seen);
+[[nodiscard]] QString dearth(int batches);
+[[nodiscard]] QString weather();
+[[nodiscard]] QString flying(int days, int grounded);
+[[nodiscard]] QString lateBatches(int batches, int days);
+[[nodiscard]] QString nucs();
+[[nodiscard]] QString nucTrouble(int withoutNuc, int noQueen, int droneLayer);
+[[nodiscard]] QString orders();
+[[nodiscard]] QString deliveredOf(int delivered, int replaced);
+[[nodiscard]] QString yearNote();
+
 /// Cautions of moving bees and cells, for lists one works from.
 [[nodiscard]] QStringList workNotes();
 [[nodiscard]] QString stockingNote();

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "occupancy/nucs.h"
+#include "outlook/year_review.h"
 #include "records/order_days.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -136,6 +137,19 @@ ListPaper batchCard(const Outlook& outlook, const BatchOutlook& batch) {
     return card;
 }
 
+namespace {
+
+/// "70 % planned, 64 % counted"; what a dearth had to do with it.
+QString takeOf(const YearReview& review) {
+    QStringList parts;
+    if (review.at(ReviewStage::Started).batches > 0)
+        parts += paper_text::takePlannedSeen(review.takePlanned, review.takeSeen);
+    parts += paper_text::dearth(review.hungryBatches);
+    return parts.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
 ListPaper orderPaper(const Outlook& outlook, const Order& order) {
     const auto terms = termsOf(outlook.snapshot, order.id);
     ListPaper paper;
@@ -156,6 +170,43 @@ ListPaper orderPaper(const Outlook& outlook, const Order& order) {
           order.line ? labelOf(outlook, order.line) : paper_text::anyLine(), due}});
     paper.groups.push_back(std::move(group));
     paper.notes = paper_text::orderNotes(isForQueens(order.kind));
+    return paper;
+}
+
+ListPaper yearPaper(const Outlook& outlook) {
+    const auto review = yearReview(outlook);
+    ListPaper paper;
+    paper.title = paper_text::yearTitle(review.season);
+    paper.operation = plainText(outlook.snapshot.book().label);
+    paper.lead = {paper_text::yearLead(review.batches, review.until)};
+    paper.ticks = false;
+    ListGroup stages{paper_text::yearStages(),
+                     {column(Head::Stage, 1.4, false, Print::Strong), column(Head::Planned, 0.8),
+                      column(Head::Happened, 0.8), column(Head::Recorded, 1.2)},
+                     {},
+                     {}};
+    for (std::size_t i = 0; i < review.stages.size(); ++i) {
+        const auto& stage = review.stages[i];
+        const bool any = stage.batches > 0;
+        stages.rows.push_back({{paper_text::stage(static_cast<int>(i)),
+                                any ? paper_text::whole(stage.planned) : QStringLiteral("–"),
+                                any ? chart_text::number(stage.happened) : QStringLiteral("–"),
+                                paper_text::recorded(stage.batches, stage.missing)}});
+    }
+    ListGroup why{
+        paper_text::yearWhy(), {{{}, 0.5, Print::Strong}, {{}, 1.5, Print::Text}}, {}, {}};
+    why.rows.push_back({{paper_text::take(), takeOf(review)}});
+    why.rows.push_back(
+        {{paper_text::weather(),
+          paper_text::flying(review.flyingDays, review.groundedDays) + QStringLiteral("; ") +
+              paper_text::lateBatches(review.lateBatches, review.lateDays)}});
+    why.rows.push_back(
+        {{paper_text::nucs(),
+          paper_text::nucTrouble(review.withoutNuc, review.noQueen, review.droneLayer)}});
+    why.rows.push_back(
+        {{paper_text::orders(), paper_text::deliveredOf(review.delivered, review.replaced)}});
+    paper.groups = {std::move(stages), std::move(why)};
+    paper.notes = {paper_text::yearNote()};
     return paper;
 }
 

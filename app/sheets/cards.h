@@ -17,4 +17,7 @@ namespace tenthday {
 /// on it is today.
 [[nodiscard]] ListPaper orderPaper(const Outlook& outlook, const Order& order);
 
+/// The season shown, looked back on, on one page.
+[[nodiscard]] ListPaper yearPaper(const Outlook& outlook);
+
 }  // namespace tenthday

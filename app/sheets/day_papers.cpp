@@ -82,6 +82,8 @@ Result<DayPaper> dayPaper(const OutlookPtr& outlook, const PaperWish& wish) {
             if (!order) return Error{"a confirmation needs an order"};
             return list(orderPaper(*outlook, *order));
         }
+        case PaperKind::Year:
+            return list(yearPaper(*outlook));
     }
     return Error{"there is no such paper"};
 }

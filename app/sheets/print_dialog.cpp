@@ -217,7 +217,7 @@ void PrintDialog::fit() {
     show(who_, weeks);
     show(nextWeek_, weeks);
     show(subject_, about);
-    show(day_, !about);
+    show(day_, !about && kind != PaperKind::Year);
     show(paper_, kind != PaperKind::Clips);
     show(landscape_, kind != PaperKind::Clips);
     show(large_, kind != PaperKind::NucCards);

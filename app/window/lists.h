@@ -13,7 +13,9 @@ namespace tenthday {
 /// @return rows that came or changed. An Error of the list's content begins with its path.
 [[nodiscard]] Result<int> importList(Desk& desk, const std::string& kind, const QString& path);
 
-/// Writes all rows of the kind, of every season, as CSV.
-[[nodiscard]] Result<void> exportList(Desk& desk, const std::string& kind, const QString& path);
+/// Writes all rows of the kind, of every season, as CSV: plain, or as a spreadsheet of the user's
+/// locale opens it.
+[[nodiscard]] Result<void> exportList(Desk& desk, const std::string& kind, const QString& path,
+                                      bool forSpreadsheet = false);
 
 }  // namespace tenthday

@@ -31,6 +31,7 @@
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
+#include "setup/next_season_dialog.h"
 #include "setup/setup_page.h"
 #include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
@@ -123,6 +124,7 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.nextSeason, [this] { endSeason(); });
     on(actions_.printLists, [this] {
         const auto kind = settings_.printChoice().kind;
         printPaper(kind, chart_->chosenDay().value_or(desk_->snapshot().today()));
@@ -420,7 +422,7 @@ void MainWindow::importList() {
 void MainWindow::exportList() {
     const auto wish = questions_->placeForList();
     if (!wish) return;
-    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path);
+    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path, wish->forSpreadsheet);
     if (!done) return questions_->tell(window_text::cannotExport(), done.error(), {});
     statusBar()->showMessage(window_text::exported(wish->path));
 }
@@ -430,6 +432,12 @@ void MainWindow::showWeekSheet() {
                          ? week_->day()
                          : chart_->chosenDay().value_or(desk_->snapshot().today());
     printPaper(PaperKind::Week, day);
+}
+
+void MainWindow::endSeason() {
+    if (!mayLeavePages()) return;
+    NextSeasonDialog dialog(*desk_, this);
+    if (dialog.exec() == QDialog::Accepted) showSeason(dialog.seasonMade());
 }
 
 void MainWindow::printPaper(PaperKind kind, Day day) {

@@ -27,6 +27,7 @@ struct WindowActions {
     QToolBar* pageBar;
     QMenu* recentBooks;
     QMenu* seasons;
+    QAction* nextSeason;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;

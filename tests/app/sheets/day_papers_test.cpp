@@ -151,7 +151,7 @@ INSTANTIATE_TEST_SUITE_P(Kinds, DayPapers,
                                            PaperKind::Catches, PaperKind::Recells,
                                            PaperKind::Stocking, PaperKind::Loading,
                                            PaperKind::NucCards, PaperKind::BatchCard,
-                                           PaperKind::Order),
+                                           PaperKind::Order, PaperKind::Year),
                          [](const auto& test) { return std::string(token(test.param)); });
 
 class OnePaper : public ::testing::Test {

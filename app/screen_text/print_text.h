@@ -7,6 +7,9 @@
 namespace tenthday::print_text {
 
 [[nodiscard]] QString menuEntry();
+/// Of a task: to whom it is given.
+[[nodiscard]] QString give();
+[[nodiscard]] QString giveTo();
 [[nodiscard]] QString head();
 [[nodiscard]] QString what();
 [[nodiscard]] QString day();

@@ -72,17 +72,17 @@ std::vector<LabelCard> nucCards(const Outlook& outlook, Day day) {
 
 namespace {
 
-ListColumn column(Head head, qreal share, bool blank = false, Print type = Print::Text) {
+PaperColumn column(Head head, qreal share, bool blank = false, Print type = Print::Text) {
     return {paper_text::head(head), share, type, blank};
 }
 
-ListGroup barsOf(const Outlook& outlook, const BatchOutlook& batch) {
-    ListGroup group{paper_text::bars(),
-                    {column(Head::Bar, 0.5, false, Print::Strong), column(Head::Breeder, 1.5),
-                     column(Head::Grafts, 0.7), column(Head::Started, 0.8, true),
-                     column(Head::Sealed, 0.8, true), column(Head::Ripe, 0.8, true)},
-                    {},
-                    {}};
+PaperGroup barsOf(const Outlook& outlook, const BatchOutlook& batch) {
+    PaperGroup group{paper_text::bars(),
+                     {column(Head::Bar, 0.5, false, Print::Strong), column(Head::Breeder, 1.5),
+                      column(Head::Grafts, 0.7), column(Head::Started, 0.8, true),
+                      column(Head::Sealed, 0.8, true), column(Head::Ripe, 0.8, true)},
+                     {},
+                     {}};
     for (const auto& bar : batch.bars)
         group.rows.push_back({{chart_text::number(bar->bar),
                                labelOf(outlook, bar->breeder),
@@ -93,12 +93,12 @@ ListGroup barsOf(const Outlook& outlook, const BatchOutlook& batch) {
     return group;
 }
 
-ListGroup datesOf(const BatchOutlook& batch) {
-    ListGroup group{paper_text::dates(),
-                    {column(Head::Event, 1.5, false, Print::Strong), column(Head::When, 1.6),
-                     column(Head::Seen, 1, true)},
-                    {},
-                    {}};
+PaperGroup datesOf(const BatchOutlook& batch) {
+    PaperGroup group{paper_text::dates(),
+                     {column(Head::Event, 1.5, false, Print::Strong), column(Head::When, 1.6),
+                      column(Head::Seen, 1, true)},
+                     {},
+                     {}};
     for (const auto& dates : batch.timeline.events) {
         const bool seen = dates.note == EventNote::Observed;
         const auto when = seen ? dayAndClock(dates.likely)
@@ -109,12 +109,12 @@ ListGroup datesOf(const BatchOutlook& batch) {
     return group;
 }
 
-ListGroup buildersOf(const Outlook& outlook, const BatchOutlook& batch) {
-    ListGroup group{paper_text::builders(),
-                    {column(Head::Builder, 1.5, false, Print::Strong), column(Head::Days, 1.6),
-                     column(Head::Seen, 1, true)},
-                    {},
-                    {}};
+PaperGroup buildersOf(const Outlook& outlook, const BatchOutlook& batch) {
+    PaperGroup group{paper_text::builders(),
+                     {column(Head::Builder, 1.5, false, Print::Strong), column(Head::Days, 1.6),
+                      column(Head::Seen, 1, true)},
+                     {},
+                     {}};
     for (const auto& load : batch.timeline.loads) {
         const auto name = labelOf(outlook, load.builder);
         group.rows.push_back(
@@ -157,11 +157,11 @@ ListPaper orderPaper(const Outlook& outlook, const Order& order) {
     paper.operation = plainText(outlook.snapshot.book().label);
     paper.lead = {paper_text::orderLead(outlook.snapshot.today())};
     paper.ticks = false;
-    ListGroup group{paper_text::ordered(),
-                    {column(Head::What, 1.4, false, Print::Strong), column(Head::Count, 0.6),
-                     column(Head::Line, 1), column(Head::Due, 1.4)},
-                    {},
-                    {}};
+    PaperGroup group{paper_text::ordered(),
+                     {column(Head::What, 1.4, false, Print::Strong), column(Head::Count, 0.6),
+                      column(Head::Line, 1), column(Head::Due, 1.4)},
+                     {},
+                     {}};
     auto due = longDay(order.due);
     if (order.notBefore) due += QStringLiteral(", ") + paper_text::notBefore(*order.notBefore);
     due += QStringLiteral(", ") + (order.partOk ? paper_text::inParts() : paper_text::whole());
@@ -180,11 +180,11 @@ ListPaper yearPaper(const Outlook& outlook) {
     paper.operation = plainText(outlook.snapshot.book().label);
     paper.lead = {paper_text::yearLead(review.batches, review.until)};
     paper.ticks = false;
-    ListGroup stages{paper_text::yearStages(),
-                     {column(Head::Stage, 1.4, false, Print::Strong), column(Head::Planned, 0.8),
-                      column(Head::Happened, 0.8), column(Head::Recorded, 1.2)},
-                     {},
-                     {}};
+    PaperGroup stages{paper_text::yearStages(),
+                      {column(Head::Stage, 1.4, false, Print::Strong), column(Head::Planned, 0.8),
+                       column(Head::Happened, 0.8), column(Head::Recorded, 1.2)},
+                      {},
+                      {}};
     for (std::size_t i = 0; i < review.stages.size(); ++i) {
         const auto& stage = review.stages[i];
         const bool any = stage.batches > 0;
@@ -193,7 +193,7 @@ ListPaper yearPaper(const Outlook& outlook) {
                                 any ? chart_text::number(stage.happened) : QStringLiteral("–"),
                                 paper_text::recorded(stage.batches, stage.missing)}});
     }
-    ListGroup why{
+    PaperGroup why{
         paper_text::yearWhy(), {{{}, 0.5, Print::Strong}, {{}, 1.5, Print::Text}}, {}, {}};
     why.rows.push_back({{paper_text::take(), takeOf(review)}});
     why.rows.push_back(

@@ -18,10 +18,10 @@ namespace {
 
 using paper_text::Head;
 
-ListColumn words(Head head, qreal share, Print type = Print::Text) {
+PaperColumn words(Head head, qreal share, Print type = Print::Text) {
     return {paper_text::head(head), share, type, false};
 }
-ListColumn blank(Head head, qreal share) {
+PaperColumn blank(Head head, qreal share) {
     return {paper_text::head(head), share, Print::Text, true};
 }
 
@@ -34,7 +34,7 @@ ListPaper begin(const Outlook& outlook, PaperKind kind, Day day) {
 }
 
 /// The group of this name; a new one where the last is another.
-ListGroup& groupOf(ListPaper& list, const QString& name, const std::vector<ListColumn>& columns) {
+PaperGroup& groupOf(ListPaper& list, const QString& name, const std::vector<PaperColumn>& columns) {
     if (list.groups.empty() || list.groups.back().name != name)
         list.groups.push_back({name, columns, {}, {}});
     return list.groups.back();
@@ -55,7 +55,7 @@ ListPaper placementPaper(const Outlook& outlook, const CellsDraft& draft,
     list.lead = {cells_text::sum(draft)};
     list.none = cells_text::noList();
     list.leastWidth = millimetres(58);
-    const std::vector<ListColumn> columns{{{}, 0.9, Print::Strong}, {{}, 1, Print::Small}};
+    const std::vector<PaperColumn> columns{{{}, 0.9, Print::Strong}, {{}, 1, Print::Small}};
     std::optional<Id<Yard>> last;
     for (const auto& stop : placementList(draft, nucs)) {
         if (last != stop.nuc->yard) list.groups.push_back({{}, columns, {}, {}});
@@ -89,9 +89,9 @@ ListPaper placementPaper(const Outlook& outlook, Day day, const WayOrder& ways) 
 
 ListPaper catchPaper(const Outlook& outlook, Day day) {
     auto list = begin(outlook, PaperKind::Catches, day);
-    const std::vector<ListColumn> columns{words(Head::Nuc, 1.1, Print::Strong),
-                                          words(Head::Batch, 0.8), words(Head::Breeder, 1.3),
-                                          blank(Head::Number, 1.1), blank(Head::GoesTo, 1.3)};
+    const std::vector<PaperColumn> columns{words(Head::Nuc, 1.1, Print::Strong),
+                                           words(Head::Batch, 0.8), words(Head::Breeder, 1.3),
+                                           blank(Head::Number, 1.1), blank(Head::GoesTo, 1.3)};
     auto tasks = tasksOf(outlook);
     std::erase_if(tasks, [&](const Task& task) {
         const bool open = task.day == day || (task.day < day && !task.done);
@@ -144,9 +144,9 @@ ListPaper recellPaper(const Outlook& outlook, Day day, const WayOrder& ways) {
     std::vector<CellsNuc> nucs;
     const auto draft = draftedOn(outlook, on, ways, nucs);
     const auto virgins = waitingVirgins(outlook.snapshot, outlook.nucs, *outlook.mating, day);
-    const std::vector<ListColumn> columns{words(Head::Nuc, 1, Print::Strong),
-                                          words(Head::Why, 1.4, Print::Small),
-                                          words(Head::Cell, 1.6)};
+    const std::vector<PaperColumn> columns{words(Head::Nuc, 1, Print::Strong),
+                                           words(Head::Why, 1.4, Print::Small),
+                                           words(Head::Cell, 1.6)};
     for (const auto& nuc : nucs) {
         auto why = failureOf(*nuc.side, on, outlook.snapshot.today());
         for (const auto& virgin : virgins.nucs)
@@ -167,7 +167,7 @@ ListPaper recellPaper(const Outlook& outlook, Day day, const WayOrder& ways) {
 
 ListPaper stockingPaper(const Outlook& outlook, Day day) {
     auto list = begin(outlook, PaperKind::Stocking, day);
-    const std::vector<ListColumn> columns{
+    const std::vector<PaperColumn> columns{
         words(Head::Nuc, 1, Print::Strong), words(Head::Bees, 0.8), words(Head::Brood, 0.9),
         words(Head::Donor, 1.1), words(Head::Why, 1.6, Print::Small)};
     const auto found = stockingList(outlook.snapshot, outlook.nucs, day);
@@ -222,8 +222,8 @@ QString thingOf(const Outlook& outlook, const Task& task) {
 
 ListPaper loadingPaper(const Outlook& outlook, Day day) {
     auto list = begin(outlook, PaperKind::Loading, day);
-    const std::vector<ListColumn> columns{words(Head::Thing, 1.8, Print::Strong),
-                                          words(Head::Amount, 0.7), words(Head::For, 1.5)};
+    const std::vector<PaperColumn> columns{words(Head::Thing, 1.8, Print::Strong),
+                                           words(Head::Amount, 0.7), words(Head::For, 1.5)};
     std::vector<TaskRule> rules;
     std::vector<Task> open;
     for (const auto& task : tasksOf(outlook))

@@ -59,7 +59,7 @@ private:
     }
 
     /// Name, note and heads of the columns.
-    [[nodiscard]] Piece headOf(const ListGroup& group, const RowRoom& row, bool goesOn) const {
+    [[nodiscard]] Piece headOf(const PaperGroup& group, const RowRoom& row, bool goesOn) const {
         Piece head;
         if (!group.name.isEmpty())
             head = blockHead(room_, goesOn ? sheet_text::goesOn(group.name) : group.name);
@@ -72,7 +72,7 @@ private:
         return head;
     }
 
-    void putGroup(const ListGroup& group) {
+    void putGroup(const PaperGroup& group) {
         const auto across =
             list_.leastWidth > 0
                 ? std::max<std::size_t>(static_cast<std::size_t>(width() / list_.leastWidth), 1)

@@ -9,24 +9,24 @@
 
 namespace tenthday {
 
-struct ListColumn {
+struct PaperColumn {
     QString head;
     qreal share = 1;  ///< of the room, by the sum of all shares
     Print type = Print::Text;
     bool blank = false;  ///< where a row says nothing there is a line to write on
 };
 
-struct ListRow {
+struct PaperRow {
     QStringList cells;
     bool done = false;  ///< its box is ticked
     bool must = false;  ///< on that very day: a black bar
 };
 
 /// Rows under one name, such as a yard.
-struct ListGroup {
+struct PaperGroup {
     QString name;
-    std::vector<ListColumn> columns;
-    std::vector<ListRow> rows;
+    std::vector<PaperColumn> columns;
+    std::vector<PaperRow> rows;
     QString note;  ///< below its name
 };
 
@@ -34,7 +34,7 @@ struct ListPaper {
     QString title;
     QString operation;
     QStringList lead;  ///< below the head of the first page
-    std::vector<ListGroup> groups;
+    std::vector<PaperGroup> groups;
     QStringList notes;     ///< at the end: cautions, what to write where
     QString none;          ///< what is said where there are no groups
     bool ticks = true;     ///< a box before each row

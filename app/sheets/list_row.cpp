@@ -20,7 +20,7 @@ struct Place {
 qreal tickLeft(const RowRoom& room) { return room.sideBySide ? 0 : kMustBar + 3; }
 
 /// Where each column's words stand.
-std::vector<Place> placesOf(const RowRoom& room, const std::vector<ListColumn>& columns) {
+std::vector<Place> placesOf(const RowRoom& room, const std::vector<PaperColumn>& columns) {
     qreal shares = 0;
     for (const auto& column : columns) shares += column.share;
     const qreal left = room.ticks ? tickLeft(room) + kTick + kBesideTick : 0;
@@ -34,7 +34,7 @@ std::vector<Place> placesOf(const RowRoom& room, const std::vector<ListColumn>& 
     return places;
 }
 
-void putTick(Piece& piece, const RowRoom& room, const ListRow& row) {
+void putTick(Piece& piece, const RowRoom& room, const PaperRow& row) {
     if (row.must) piece.fill({0, 1, kMustBar, piece.height - 2});
     if (!room.ticks) return;
     const QRectF box(tickLeft(room), (kRow - kTick) / 2, kTick, kTick);
@@ -44,7 +44,7 @@ void putTick(Piece& piece, const RowRoom& room, const ListRow& row) {
 
 }  // namespace
 
-Piece rowPiece(const RowRoom& room, const std::vector<ListColumn>& columns, const ListRow& row) {
+Piece rowPiece(const RowRoom& room, const std::vector<PaperColumn>& columns, const PaperRow& row) {
     const auto& ruler = room.ruler;
     const auto places = placesOf(room, columns);
     const qreal baseline = (kRow + ruler.ascent(Print::Text)) / 2 - 1;
@@ -67,7 +67,7 @@ Piece rowPiece(const RowRoom& room, const std::vector<ListColumn>& columns, cons
     return piece;
 }
 
-Piece columnHeads(const RowRoom& room, const std::vector<ListColumn>& columns) {
+Piece columnHeads(const RowRoom& room, const std::vector<PaperColumn>& columns) {
     Piece piece;
     const bool any = std::any_of(columns.begin(), columns.end(),
                                  [](const auto& column) { return !column.head.isEmpty(); });

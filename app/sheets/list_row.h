@@ -12,9 +12,9 @@ struct RowRoom {
     bool sideBySide;  ///< each cell has one line
 };
 
-[[nodiscard]] Piece rowPiece(const RowRoom& room, const std::vector<ListColumn>& columns,
-                             const ListRow& row);
+[[nodiscard]] Piece rowPiece(const RowRoom& room, const std::vector<PaperColumn>& columns,
+                             const PaperRow& row);
 /// Empty where no column has a head.
-[[nodiscard]] Piece columnHeads(const RowRoom& room, const std::vector<ListColumn>& columns);
+[[nodiscard]] Piece columnHeads(const RowRoom& room, const std::vector<PaperColumn>& columns);
 
 }  // namespace tenthday

@@ -29,6 +29,7 @@ QString cannot(const QString& why) {
     return Words::tr("The next season cannot begin so: %1").arg(why);
 }
 QString readOnly() { return Words::tr("The book is open for reading only."); }
+QString takeInLines(int lines) { return Words::tr("&Take in %Ln line(s)", nullptr, lines); }
 QString spreadsheetFiles() { return Words::tr("Lists for my spreadsheet (*.csv)"); }
 
 }  // namespace tenthday::season_text

@@ -23,5 +23,7 @@ namespace tenthday::season_text {
 
 /// Of the file dialog: lists with the locale's separators.
 [[nodiscard]] QString spreadsheetFiles();
+/// Of a list that is imported: "Take in 12 lines".
+[[nodiscard]] QString takeInLines(int lines);
 
 }  // namespace tenthday::season_text

@@ -36,6 +36,16 @@ Result<void> take(Desk& desk, const Snapshot& all, const ChangeSet& changes) {
 
 }  // namespace
 
+Result<std::shared_ptr<const Snapshot>> allSeasons(Desk& desk) {
+    auto all = desk.file().read({{}, true});
+    if (!all) return all.error();
+    return std::make_shared<const Snapshot>(std::move(all).value());
+}
+
+Result<void> takeList(Desk& desk, const Snapshot& all, const ChangeSet& changes) {
+    return take(desk, all, changes);
+}
+
 Result<int> importList(Desk& desk, const std::string& kind, const QString& path) {
     const auto text = readWhole(path);
     if (!text) return text.error();

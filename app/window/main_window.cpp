@@ -13,6 +13,7 @@
 
 #include "batches/batch_editor.h"
 #include "book/backups.h"
+#include "book/finished_file.h"
 #include "book/new_book.h"
 #include "book/new_id.h"
 #include "book/restore.h"
@@ -20,10 +21,12 @@
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
+#include "exchange/spreadsheet.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "orders/orders_page.h"
+#include "paste/paste_dialog.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
@@ -414,9 +417,24 @@ void MainWindow::importList() {
     const auto wish = questions_->listToImport();
     if (!wish) return;
     backUp();
-    const auto rows = tenthday::importList(*desk_, wish->kind, wish->path);
-    if (!rows) return questions_->tell(window_text::cannotImport(), rows.error(), {});
-    statusBar()->showMessage(window_text::imported(rows.value()));
+    const auto text = readWhole(wish->path);
+    const auto all =
+        text ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(text.error());
+    if (!all) return questions_->tell(window_text::cannotImport(), all.error(), {});
+    auto kind = listToPaste(wish->kind);
+    kind.book = all.value();
+    const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
+    auto* dialog = new PasteDialog(
+        *desk_, std::move(kind), plain,
+        [this, all = all.value()](const ChangeSet& changes) {
+            if (const auto done = takeList(*desk_, *all, changes); !done)
+                return QString::fromStdString(done.error().text);
+            statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
+            return QString();
+        },
+        this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::exportList() {

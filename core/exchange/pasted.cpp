@@ -162,11 +162,16 @@ bool PastedEdit::isGood() const {
                        [](const auto& trouble) { return trouble.empty(); });
 }
 
-PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
-                  const std::vector<std::string>& columns,
-                  const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
-    PastedEdit edit;
-    // Each line by itself first, so that all that is wrong is told at once.
+namespace {
+
+/// Lines up to this number are told apart one by one: new or changed, each trouble.
+constexpr std::size_t kMostByLine = 500;
+
+/// What is wrong with each line by itself, and whether it brings a new row.
+void judgeLines(const Snapshot& snapshot, std::string_view kind,
+                const std::vector<std::string>& columns,
+                const std::vector<std::vector<std::string>>& lines, const IdSource& newId,
+                PastedEdit& edit) {
     for (const auto& line : lines) {
         const auto alone = importOf(snapshot, kind, csvOf(columns, {&line, 1}), newId);
         edit.isNew.push_back(alone && bringsNewRow(alone.value()));
@@ -175,13 +180,29 @@ PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
                                 : !next ? next.error().text
                                         : std::string());
     }
-    if (lines.empty() || !edit.isGood()) return edit;
+}
+
+}  // namespace
+
+PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
+                  const std::vector<std::string>& columns,
+                  const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
+    PastedEdit edit;
+    if (lines.empty()) return edit;
+    // Together first: a line may lean on another of the list.
     auto whole = importOf(snapshot, kind, csvOf(columns, lines), newId);
     const auto next = whole ? applied(snapshot, whole.value()) : Result<Snapshot>(whole.error());
+    if (lines.size() <= kMostByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
+    edit.isNew.resize(lines.size(), whole && bringsNewRow(whole.value()));
+    edit.troubles.resize(lines.size());
     if (next) {
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            if (!edit.troubles[i].empty()) edit.isNew[i] = true;  // it leans on a new row
+        edit.troubles.assign(lines.size(), {});
         edit.changes = std::move(whole).value();
         return edit;
     }
+    if (!edit.isGood()) return edit;
     const auto at = std::clamp<std::size_t>(lineNamed(next.error().text), 1, lines.size());
     edit.troubles[at - 1] = withoutLine(next.error().text);
     return edit;

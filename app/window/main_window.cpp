@@ -13,6 +13,7 @@
 
 #include "batches/batch_editor.h"
 #include "book/backups.h"
+#include "book/finished_file.h"
 #include "book/new_book.h"
 #include "book/new_id.h"
 #include "book/restore.h"
@@ -20,10 +21,12 @@
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
+#include "exchange/spreadsheet.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "orders/orders_page.h"
+#include "paste/paste_dialog.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
@@ -31,8 +34,9 @@
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
+#include "setup/next_season_dialog.h"
 #include "setup/setup_page.h"
-#include "sheets/week_preview.h"
+#include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
 #include "week/week_page.h"
@@ -123,6 +127,11 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.nextSeason, [this] { endSeason(); });
+    on(actions_.printLists, [this] {
+        const auto kind = settings_.printChoice().kind;
+        printPaper(kind, chart_->chosenDay().value_or(desk_->snapshot().today()));
+    });
     on(actions_.phoneCalendar, [this] { phone_->ask(); });
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
@@ -408,15 +417,30 @@ void MainWindow::importList() {
     const auto wish = questions_->listToImport();
     if (!wish) return;
     backUp();
-    const auto rows = tenthday::importList(*desk_, wish->kind, wish->path);
-    if (!rows) return questions_->tell(window_text::cannotImport(), rows.error(), {});
-    statusBar()->showMessage(window_text::imported(rows.value()));
+    const auto text = readWhole(wish->path);
+    const auto all =
+        text ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(text.error());
+    if (!all) return questions_->tell(window_text::cannotImport(), all.error(), {});
+    auto kind = listToPaste(wish->kind);
+    kind.book = all.value();
+    const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
+    auto* dialog = new PasteDialog(
+        *desk_, std::move(kind), plain,
+        [this, all = all.value()](const ChangeSet& changes) {
+            if (const auto done = takeList(*desk_, *all, changes); !done)
+                return QString::fromStdString(done.error().text);
+            statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
+            return QString();
+        },
+        this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::exportList() {
     const auto wish = questions_->placeForList();
     if (!wish) return;
-    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path);
+    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path, wish->forSpreadsheet);
     if (!done) return questions_->tell(window_text::cannotExport(), done.error(), {});
     statusBar()->showMessage(window_text::exported(wish->path));
 }
@@ -425,7 +449,23 @@ void MainWindow::showWeekSheet() {
     const auto day = pages_->currentWidget() == week_
                          ? week_->day()
                          : chart_->chosenDay().value_or(desk_->snapshot().today());
-    showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
+    printPaper(PaperKind::Week, day);
+}
+
+void MainWindow::endSeason() {
+    if (!mayLeavePages()) return;
+    NextSeasonDialog dialog(*desk_, this);
+    if (dialog.exec() == QDialog::Accepted) showSeason(dialog.seasonMade());
+}
+
+void MainWindow::printPaper(PaperKind kind, Day day) {
+    PaperWish wish;
+    wish.choice.kind = kind;
+    wish.day = day;
+    wish.batch = chart_->selectedBatch();
+    auto* dialog = new PrintDialog(desk_->outlook(), settings_, wish, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::planBatch(std::optional<Day> day) {

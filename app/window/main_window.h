@@ -108,6 +108,8 @@ private:
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
     void showWeekSheet();
+    void endSeason();
+    void printPaper(PaperKind kind, Day day);
     /// A new batch that starts on the day; on the chosen day when none is given.
     void planBatch(std::optional<Day> day);
     void editBatch(Id<Batch> batch);

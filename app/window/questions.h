@@ -16,6 +16,7 @@ namespace tenthday {
 struct ListFile {
     QString path;
     std::string kind;
+    bool forSpreadsheet = false;  ///< with the separators of the locale
 };
 
 class Questions {

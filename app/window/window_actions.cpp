@@ -10,6 +10,8 @@
 #include "screen_text/evening_text.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
+#include "screen_text/print_text.h"
+#include "screen_text/season_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -43,6 +45,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     exportList = add(file, window_text::exportList());
     file.addSeparator();
     weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
+    printLists = add(file, print_text::menuEntry(), {Qt::CTRL | Qt::ALT | Qt::Key_P});
     phoneCalendar = add(file, phone_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
     file.addSeparator();
     quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
@@ -83,6 +86,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     }
     view.addSeparator();
     seasons = view.addMenu(window_text::seasonsMenu());
+    nextSeason = add(view, season_text::nextEntry());
     zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
     zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
@@ -125,10 +129,11 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook, saveCopy,    restoreBackup, importList,  exportList,  weekSheet, zoomIn,
-          zoomOut,   wholeSeason, goToToday,     eachNuc,     planBatch,   editBatch, seasonPage,
-          nucsPage,  weekPage,    weatherPage,   virginsPage, eveningPage, setupPage, factsPage,
-          newTask,   whyThisDay,  phoneCalendar, cellsDay,    ordersPage})
+         {closeBook,   saveCopy,      restoreBackup, importList, exportList,  weekSheet,
+          printLists,  nextSeason,    zoomIn,        zoomOut,    wholeSeason, goToToday,
+          eachNuc,     planBatch,     editBatch,     seasonPage, nucsPage,    weekPage,
+          weatherPage, virginsPage,   eveningPage,   setupPage,  factsPage,   newTask,
+          whyThisDay,  phoneCalendar, cellsDay,      ordersPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -27,12 +27,14 @@ struct WindowActions {
     QToolBar* pageBar;
     QMenu* recentBooks;
     QMenu* seasons;
+    QAction* nextSeason;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;
     QAction* importList;
     QAction* exportList;
     QAction* weekSheet;
+    QAction* printLists;
     QAction* phoneCalendar;
     QAction* quit;
     QAction* planBatch;

@@ -270,13 +270,14 @@ private:
     const IdSource& newId_;
 };
 
-}  // namespace
+/// Lines up to this number are told apart one by one: new or changed, each trouble.
+constexpr std::size_t kMostByLine = 500;
 
-PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
-                  const std::vector<std::string>& columns,
-                  const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
-    PastedEdit edit;
-    // Each line by itself first, so that all that is wrong is told at once.
+/// What is wrong with each line by itself, and whether it brings a new row.
+void judgeLines(const Snapshot& snapshot, std::string_view kind,
+                const std::vector<std::string>& columns,
+                const std::vector<std::vector<std::string>>& lines, const IdSource& newId,
+                PastedEdit& edit) {
     for (const auto& line : lines) {
         PasteEdit alone(snapshot, newId);
         std::string trouble;
@@ -289,15 +290,31 @@ PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
         edit.isNew.push_back(isNew);
         edit.troubles.push_back(std::move(trouble));
     }
-    if (lines.empty() || !edit.isGood()) return edit;
+}
+
+}  // namespace
+
+PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
+                  const std::vector<std::string>& columns,
+                  const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
+    PastedEdit edit;
+    if (lines.empty()) return edit;
+    // Together first: a line may lean on another of the list.
     PasteEdit whole(snapshot, newId);
-    for (const auto& part : parted(kind, columns, lines)) {
-        const auto found = whole.take(part);
-        if (!found) continue;
-        edit.troubles[found->at] = found->why;
+    std::optional<PasteTrouble> trouble;
+    for (const auto& part : parted(kind, columns, lines))
+        if (!trouble) trouble = whole.take(part);
+    if (lines.size() <= kMostByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
+    edit.isNew.resize(lines.size(), !trouble && bringsNewRow(whole.changes));
+    edit.troubles.resize(lines.size());
+    if (!trouble) {
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            if (!edit.troubles[i].empty()) edit.isNew[i] = true;  // it leans on a new row
+        edit.troubles.assign(lines.size(), {});
+        edit.changes = std::move(whole.changes);
         return edit;
     }
-    edit.changes = std::move(whole.changes);
+    if (edit.isGood()) edit.troubles[trouble->at] = trouble->why;
     return edit;
 }
 

@@ -4,6 +4,7 @@
 #include "records/earlier_outcomes.h"
 #include "records/order_checks.h"
 #include "records/order_days.h"
+#include "records/task_marks.h"
 #include "records/validity.h"
 
 namespace tenthday {
@@ -144,8 +145,7 @@ Result<ChangeSet> deleteOrder(const Snapshot& snapshot, Id<Order> id) {
     eraseAll(snapshot.all<Earmark>().of(id.uuid));
     eraseAll(snapshot.all<Delivery>().of(id.uuid));
     eraseAll(snapshot.all<PromiseMove>().of(id.uuid));
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->subject == toText(id.uuid)) changes.erase(tick);
+    eraseTaskMarks(snapshot, id.uuid, changes);
     changes.erase(order);
     return changes;
 }

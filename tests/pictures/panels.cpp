@@ -38,11 +38,11 @@
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "records/queen_verbs.h"
+#include "screen_text/cells_text.h"
 #include "screen_text/diary_text.h"
 #include "setup/setup_page.h"
 #include "setup/story_dialog.h"
-#include "sheets/preview.h"
-#include "sheets/week_preview.h"
+#include "sheets/print_dialog.h"
 #include "support/days.h"
 #include "virgins/virgins_page.h"
 #include "weather/import_dialog.h"
@@ -88,12 +88,8 @@ QWidget* cellsDay(MainWindow& window, bool proposed) {
 QWidget* placementList(MainWindow& window) {
     cellsDay(window, true);
     auto* dialog = window.cellsDay();
-    showPreview(
-        dialog->windowTitle(),
-        [sheet = dialog->sheet()](Paper paper, const PaperRuler& ruler) {
-            return layOutPlacements(sheet, paper, ruler);
-        },
-        dialog);
+    for (auto* button : dialog->findChildren<QPushButton*>())
+        if (button->text() == cells_text::print()) button->click();
     return dialog->findChild<QDialog*>();
 }
 
@@ -258,10 +254,19 @@ QWidget* emptyBook(MainWindow& window) {
 }
 
 QWidget* weekSheet(MainWindow& window) {
-    const auto& outlook = *window.desk()->outlook();
-    showWeekPreview(weekContent(outlook, isoWeekOf(outlook.snapshot.today())), &window);
-    return window.findChild<QDialog*>();
+    window.actions().weekSheet->trigger();
+    return window.findChild<PrintDialog*>();
 }
+
+/// A paper of another kind in the same dialog.
+QWidget* printed(MainWindow& window, PaperKind kind) {
+    window.actions().weekSheet->trigger();
+    auto* dialog = window.findChild<PrintDialog*>();
+    dialog->kind().setCurrentIndex(static_cast<int>(kind));
+    return dialog;
+}
+QWidget* catchList(MainWindow& window) { return printed(window, PaperKind::Catches); }
+QWidget* nucCards(MainWindow& window) { return printed(window, PaperKind::NucCards); }
 
 /// A record in other units and with something of every kind wrong in it.
 QWidget* weatherImport(MainWindow& window) {
@@ -425,6 +430,8 @@ const std::vector<Panel>& panels() {
         {at("insemination"), true, [](MainWindow& w) { return mated(w, Mating::Insemination); }},
         {at("why-this-day"), true, why},
         {at("week-sheet"), true, weekSheet},
+        {at("catch-list"), true, catchList},
+        {at("nuc-cards"), true, nucCards},
         {at("phone-calendar"), true, phoneCalendar},
         {at("restore"), true,
          [](MainWindow& w) {

@@ -21,22 +21,32 @@ protected:
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         chart.resize(1366, 768);
         chart.setOutlook(sampleOutlook());
-        QObject::connect(&chart, &SeasonChart::previewRequested, [this](Id<Batch> id, Day to) {
-            previews.push_back(to);
-            chart.setPreview(sampleOutlook(labelOf(id), to));
+        QObject::connect(&chart, &SeasonChart::previewRequested, [this](const ChartWish& wish) {
+            wishes.push_back(wish);
+            previews.push_back(dayOf(wish));
+            chart.setPreview(sampleOutlook(labelOf(wish.batches.front()), previews.back()));
         });
         QObject::connect(&chart, &SeasonChart::previewDropped, [this] {
             ++drops;
             chart.setPreview(nullptr);
         });
-        QObject::connect(&chart, &SeasonChart::moveRequested, [this](Id<Batch> id, Day to) {
+        QObject::connect(&chart, &SeasonChart::wished, [this](const ChartWish& wish) {
+            wishes.push_back(wish);
+            const auto id = wish.batches.front();
+            const Day to = dayOf(wish);
             moves.push_back({labelOf(id), to});
+            saved[id] = to;
             chart.setOutlook(sampleOutlook(labelOf(id), to));
         });
         chart.show();
         (void)QTest::qWaitForWindowExposed(&chart);
     }
 
+    Day dayOf(const ChartWish& wish) {
+        if (!saved.contains(wish.batches.front()))
+            saved[wish.batches.front()] = sampleOutlook()->find(wish.batches.front())->batch->day;
+        return saved[wish.batches.front()] + wish.by;
+    }
     std::string labelOf(Id<Batch> id) const { return chart.outlook()->find(id)->batch->label; }
     QPoint loadOf(std::string_view label) {
         for (const auto& target : chart.layoutNow().targets)
@@ -56,6 +66,8 @@ protected:
     }
 
     SeasonChart chart;
+    std::map<Id<Batch>, Day> saved;
+    std::vector<ChartWish> wishes;
     std::vector<Day> previews;
     std::vector<std::pair<std::string, Day>> moves;
     int drops = 0;

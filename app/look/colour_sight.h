@@ -1,5 +1,5 @@
-/// @file colour_sight.h  How colours look to those who see some of them otherwise, and how far apart
-/// two are; which roles must be told apart.
+/// @file colour_sight.h  How colours look to those who see some of them otherwise, and how far
+/// apart two are; which roles must be told apart.
 #pragma once
 #include <QColor>
 #include <span>

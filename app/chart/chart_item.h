@@ -52,6 +52,7 @@ struct Item {
     qreal spacing = 0;
     int detail = -1;
     int target = -1;  ///< the place it belongs to, or -1
+    friend bool operator==(const Item&, const Item&) = default;
 };
 
 struct TextRun {

@@ -180,7 +180,9 @@ void SeasonChart::paintEvent(QPaintEvent* /*event*/) {
         options_.pixelRatio = devicePixelRatioF();
         layout_.reset();
     }
-    painter_->paint(painter, layoutNow(), rect());
+    const auto& layout = layoutNow();
+    ground_.paint(painter, *painter_, layout, size(), options_.pixelRatio);
+    painter_->paintOverGround(painter, layout);
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -275,6 +277,7 @@ void SeasonChart::restyle() {
     face_ = systemTypeface();
     ruler_ = std::make_unique<FontRuler>(face_);
     painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
+    ground_.forget();
     card_->setLook(look_, face_);
     placeAxis();
 }

@@ -8,6 +8,7 @@
 #include "chart/chart_orders.h"
 #include "chart/chart_painter.h"
 #include "chart/gesture.h"
+#include "chart/ground_cache.h"
 #include "chart/hover_card.h"
 #include "chart/magnet.h"
 #include "outlook/outlook.h"
@@ -51,6 +52,7 @@ public:
     /// What is painted now.
     [[nodiscard]] const Layout& layoutNow();
     [[nodiscard]] const HoverCard& card() const { return *card_; }
+    [[nodiscard]] const GroundCache& ground() const { return ground_; }
 
     void zoomIn();
     void zoomOut();
@@ -164,6 +166,7 @@ private:
     Typeface face_;
     std::unique_ptr<FontRuler> ruler_;
     std::unique_ptr<ChartPainter> painter_;
+    GroundCache ground_;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
     HoverCard* card_;

@@ -12,8 +12,9 @@ QString labelOf(const Outlook& outlook, Id<Row> id) {
 }
 
 int graftsOf(const Outlook& outlook, const ChartWish::Grafts& wish) {
-    for (const auto& bar : outlook.snapshot.all<BatchBar>().of(wish.batch.uuid))
-        if (bar->bar == wish.bar) return bar->cells.value;
+    if (const auto* batch = outlook.find(wish.batch))
+        for (const auto& bar : batch->bars)
+            if (bar->bar == wish.bar) return bar->cells.value;
     return 0;
 }
 

@@ -58,8 +58,8 @@ std::optional<LoadMove> SeasonChart::loadMove(const TargetKey& load, Id<Builder>
 }
 
 int SeasonChart::savedGrafts(Id<Batch> batch, std::int32_t number) const {
-    if (saved_)
-        for (const auto& bar : saved_->snapshot.all<BatchBar>().of(batch.uuid))
+    if (const auto* found = saved_ ? saved_->find(batch) : nullptr)
+        for (const auto& bar : found->bars)
             if (bar->bar == number) return bar->cells.value;
     return 1;
 }

@@ -9,6 +9,7 @@
 #include "options/language.h"
 #include "outlook/season_orders.h"
 #include "support/days.h"
+#include "support/ids.h"
 #include "support/large_season.h"
 
 namespace tenthday::test {
@@ -98,7 +99,7 @@ QImage dragged(QPoint by) {
     OutlookMemo memo;
     QObject::connect(&chart, &SeasonChart::previewRequested, [&](const ChartWish& wish) {
         std::uint64_t next = 7'000'000;
-        const auto fresh = [&next] { return Uuid{0, ++next}; };
+        const auto fresh = [&next] { return id<Batch>(++next).uuid; };
         const auto changes = changesOf(*example(), wish, fresh);
         if (!changes) return chart.showRefusal(QString::fromStdString(changes.error().text));
         if (const auto moved = applied(example()->snapshot, changes.value()))

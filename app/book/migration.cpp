@@ -27,7 +27,9 @@ const Migrations& schemaSteps() {
         {2, [](Connection& connection) { return runScript(connection, embedded::schema_2()); }},
         {3, [](Connection& connection) { return runScript(connection, embedded::schema_3()); }},
         {4, [](Connection& connection) { return runScript(connection, embedded::schema_4()); }},
-        {5, [](Connection& connection) { return runScript(connection, embedded::schema_5()); }}};
+        {5, [](Connection& connection) { return runScript(connection, embedded::schema_5()); }},
+        {6, [](Connection& connection) { return runScript(connection, embedded::schema_6()); }},
+        {7, [](Connection& connection) { return runScript(connection, embedded::schema_7()); }}};
     return steps;
 }
 

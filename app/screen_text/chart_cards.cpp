@@ -317,7 +317,10 @@ CardText idle(const BuilderOutlook& builder, const DayWindow& days) {
 
 CardText trouble(const Finding& finding) {
     CardText card;
-    card.title = Words::tr("%1 · %2").arg(plain(finding.subjectLabel), weekdayAndDay(finding.day));
+    const auto day = weekdayAndDay(finding.day);
+    card.title = finding.subjectLabel.empty()
+                     ? day
+                     : Words::tr("%1 · %2").arg(plain(finding.subjectLabel), day);
     card.lines.push_back({chart_text::trouble(finding), {}, {}, toneOf(finding.severity)});
     return card;
 }

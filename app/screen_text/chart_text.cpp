@@ -99,6 +99,27 @@ QString trouble(const Finding& finding) {
         case FindingKind::LeavesHold:
             return Words::tr("out of %1, which is held for disease until %2: ask the bee inspector")
                 .arg(QString::fromStdString(finding.otherLabel), shortDay(dayOf(finding.until)));
+        case FindingKind::ShipWeather:
+            return finding.count < finding.limit
+                       ? Words::tr(
+                             "%1 °C on the way, queens should have %2 °C or more: wait, or "
+                             "pack for it")
+                             .arg(number(rounded(finding.count)), number(rounded(finding.limit)))
+                       : Words::tr(
+                             "%1 °C on the way, queens should have %2 °C or less: wait, or "
+                             "pack for it")
+                             .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+        case FindingKind::BankFull:
+            return Words::tr("%1 queens in a bank that keeps up to %2: set up another bank colony")
+                .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+        case FindingKind::BankLong:
+            return Words::tr("%1 in the bank for longer than %2 days: use these queens first")
+                .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
+        case FindingKind::LarvaeNotSeen:
+            return (finding.count > 0
+                        ? Words::tr("%1 has no larvae fit to graft: take a queen in reserve")
+                        : Words::tr("look whether %1 has larvae fit to graft"))
+                .arg(QString::fromStdString(finding.otherLabel));
         case FindingKind::FewDrones:
             if (finding.freeFrom)
                 return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));

@@ -33,6 +33,8 @@ QString place(QueenPlace place) {
             return Words::tr("sold");
         case QueenPlace::Lost:
             return Words::tr("lost");
+        case QueenPlace::Nuc:
+            return Words::tr("her nuc, for the winter");
     }
     return {};
 }
@@ -49,6 +51,8 @@ QString noteHint(QueenPlace place) {
             return Words::tr("For which order.");
         case QueenPlace::Lost:
             return Words::tr("How she was lost.");
+        case QueenPlace::Nuc:
+            return Words::tr("Anything to remember of her.");
     }
     return {};
 }

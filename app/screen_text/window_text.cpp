@@ -51,6 +51,15 @@ QString editName(Verb verb, const QString& subject) {
             return Words::tr("change batch %1").arg(subject);
         case Verb::DeleteBatch:
             return Words::tr("delete batch %1").arg(subject);
+        case Verb::PlanSeason:
+            return Words::tr("plan batches %1").arg(subject);
+        case Verb::GiveTask:
+            return subject.isEmpty() ? Words::tr("give a task to somebody")
+                                     : Words::tr("give a task of %1 to somebody").arg(subject);
+        case Verb::SetMinutes:
+            return Words::tr("set times of work and driving");
+        case Verb::CarrySeason:
+            return Words::tr("carry over to season %1").arg(subject);
     }
     return subject;
 }

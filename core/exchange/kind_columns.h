@@ -4,6 +4,7 @@
 /// boxes, methods and facts are no such kinds: a line of theirs is a day in a box's life, a step,
 /// a trade number. They stand in files of their own.
 #pragma once
+#include <algorithm>
 #include <string_view>
 #include <tuple>
 
@@ -441,11 +442,45 @@ struct KindOf<LeftOut> {
                                                file::needed("reason", &LeftOut::reason)};
     static auto same(const LeftOut& r) { return std::optional{r.batch}; }
 };
+template <>
+struct KindOf<WorkTime> {
+    static constexpr std::string_view name = "worktimes";
+    static constexpr std::string_view sameColumn = "rule";
+    static constexpr auto columns =
+        std::tuple{file::needed("rule", &WorkTime::rule), file::free("minutes", &WorkTime::minutes),
+                   file::free("each", &WorkTime::each)};
+    static auto same(const WorkTime& r) { return std::optional{r.rule}; }
+};
+template <>
+struct KindOf<DriveTime> {
+    static constexpr std::string_view name = "drives";
+    static constexpr std::string_view sameColumn = "to";
+    static constexpr auto columns =
+        std::tuple{file::free("from", &DriveTime::from), file::needed("to", &DriveTime::to),
+                   file::needed("minutes", &DriveTime::minutes)};
+    static auto same(const DriveTime& r) {  // both ways are one
+        const std::optional<Id<Yard>> to = r.to;
+        return std::optional{std::pair{std::min(r.from, to), std::max(r.from, to)}};
+    }
+};
+template <>
+struct KindOf<TaskGiven> {
+    static constexpr std::string_view name = "given";
+    static constexpr std::string_view sameColumn = "subject";
+    static constexpr auto columns = std::tuple{
+        file::needed("rule", &TaskGiven::rule), file::needed("subject", &TaskGiven::subject),
+        file::free("place", &TaskGiven::place), file::free("occurrence", &TaskGiven::occurrence),
+        file::needed("who", &TaskGiven::who)};
+    static auto same(const TaskGiven& r) {
+        return std::optional{std::tuple{r.rule, r.subject, r.place, r.occurrence}};
+    }
+};
 
 using FileKinds =
     RowList<Season, Yard, Stocking, Builder, MakeUp, BuilderNote, Queen, Batch, BatchBar, BatchLoad,
             BatchShare, Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone,
             ClimateMonth, DroneSighting, YardNote, MatingStay, NucCare, MiteWork, QueenNote,
-            CaughtQueen, QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut>;
+            CaughtQueen, QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut,
+            WorkTime, DriveTime, TaskGiven>;
 
 }  // namespace tenthday

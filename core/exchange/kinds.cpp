@@ -8,13 +8,14 @@
 namespace tenthday {
 namespace {
 
-constexpr std::array<std::string_view, 36> kKinds{
+constexpr std::array<std::string_view, 39> kKinds{
     "seasons",      "yards",      kBoxes,         "stockings", "builders",   "makeups",
     "buildernotes", kMethods,     "queens",       "batches",   "bars",       "loads",
     "shares",       "placements", "outcomes",     "orders",    "weather",    "climate",
     "drones",       "yardnotes",  "matings",      "daysoff",   "owntasks",   "ticks",
     "nuccare",      "mitework",   "queennotes",   "caught",    "queenstays", "orderterms",
-    "earmarks",     "deliveries", "promisemoves", "bought",    "leftout",    kFacts};
+    "earmarks",     "deliveries", "promisemoves", "bought",    "leftout",    "worktimes",
+    "drives",       "given",      kFacts};
 
 template <class Row, class Member>
 void append(std::vector<KindColumn>& columns, const FileColumn<Row, Member>& c) {

@@ -112,6 +112,8 @@ enum class Fact : std::uint8_t {
     SpermMinC,
     SpermMaxC,
     ConfineRestD,
+    DonorFrames,
+    DonorBeesMl,
 };
 
 template <>
@@ -220,6 +222,8 @@ struct TokensOf<Fact> {
         "sperm_min_c",
         "sperm_max_c",
         "confine_rest_d",
+        "donor_frames",
+        "donor_bees_ml",
     });
 };
 

@@ -138,6 +138,24 @@ std::string englishText(const Finding& f) {
             return "bees, brood or a box would leave " + f.otherLabel + ", which is held until " +
                    plainDay(dayOf(f.until)) +
                    " for disease: leave them there, and ask the bee inspector";
+        case FindingKind::ShipWeather:
+            return whole(f.count) + " °C while its queens are on the way, who should have it " +
+                   (f.count < f.limit ? "no colder" : "no warmer") + " than " + whole(f.limit) +
+                   " °C: wait, or pack for it";
+        case FindingKind::BankFull:
+            return whole(f.count) + " queens are in the bank, which keeps up to " + whole(f.limit) +
+                   ": set up another bank colony";
+        case FindingKind::BankLong:
+            return whole(f.count) + (f.count == 1 ? " queen is" : " queens are") +
+                   " in the bank for longer than " + whole(f.limit) +
+                   " days: use these queens first";
+        case FindingKind::LarvaeNotSeen:
+            return f.count > 0 ? "queen " + f.otherLabel +
+                                     " was seen without larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment) + ": take a queen in reserve"
+                               : "nobody has looked whether queen " + f.otherLabel +
+                                     " has larvae fit to graft, the graft is due on " +
+                                     plainMoment(f.moment);
     }
     return {};
 }

@@ -35,6 +35,14 @@ enum class FindingKind : std::uint8_t {
     /// virgins fly from moment, drones are mature only from freeFrom
     FewDrones,
     LeavesHold,  ///< otherLabel = yard under a hold for disease, until = its last day
+    /// of an order (subjectLabel): count = °C on that day, limit = what queens on the way should
+    /// have, at the least where it is colder and at the most where it is warmer
+    ShipWeather,
+    BankFull,  ///< of a bank colony (subjectLabel): count = queens in it, limit = what it keeps
+    BankLong,  ///< count = queens in it for longer than limit = days
+    /// otherLabel = breeder queen without larvae fit to graft the day before the graft, moment =
+    /// the graft; count = 1: looked, and none; 0: nobody has looked
+    LarvaeNotSeen,
 };
 template <>
 struct TokensOf<FindingKind> {
@@ -42,7 +50,7 @@ struct TokensOf<FindingKind> {
         {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
          "wild_queen_overdue", "work_on_day_off", "builder_not_free", "nuc_not_free",
          "catch_holds_nucs", "beyond_limits", "no_mating_days", "hungry_builder", "few_drones",
-         "leaves_hold"});
+         "leaves_hold", "ship_weather", "bank_full", "bank_long", "larvae_not_seen"});
 };
 
 struct Finding {

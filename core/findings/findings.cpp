@@ -7,6 +7,7 @@
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
+#include "findings/queen_findings.h"
 #include "occupancy/winter.h"
 #include "records/relations.h"
 #include "records/yard_state.h"
@@ -55,6 +56,7 @@ public:
         for (auto& finding : aboutDrones(drones_, snapshot_.today()))
             found_.push_back(std::move(finding));
         for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
+        for (auto& finding : aboutQueens(snapshot_)) found_.push_back(std::move(finding));
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
             if (a.severity != b.severity) return a.severity > b.severity;

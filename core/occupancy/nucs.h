@@ -54,18 +54,28 @@ struct SideRound {
     [[nodiscard]] StateShares sharesOn(Day day) const;
 };
 
+/// A queen of a season before that was left in her nuc for the winter.
+struct WinteredQueen {
+    Ptr<Queen> queen;
+    Day from;           ///< left there
+    Day last;           ///< last day in it: caught, moved or lost then; kLastDay: still there
+    bool lost = false;  ///< on that day
+};
+
 /// A stretch of days in which a side is one thing.
 struct SideSegment {
     enum class Kind : std::uint8_t {
         NotStocked,
         Empty,  ///< stocked, nothing in it yet
         Held,   ///< a cell or queen in it: `round`
-        Freed,  ///< empty after `round`
-        Spent
+        Freed,  ///< empty after `round`, or after `wintered`
+        Spent,
+        Wintered  ///< a queen of a season before in it: `wintered`
     };
     Kind kind{};
     DayWindow days;
-    std::int32_t round = -1;        ///< index into SideOutlook::rounds
+    std::int32_t round = -1;        ///< index into SideOutlook::rounds; -1: none
+    std::int32_t wintered = -1;     ///< index into SideOutlook::wintered; -1: none
     bool certain = true;            ///< Freed: seen to be so, not only planned
     Day readyFrom = kLastDay;       ///< Empty, Freed: queenless long enough from here
     Day needsBroodFrom = kLastDay;  ///< Empty, Freed: wants open brood or combining from here
@@ -85,7 +95,8 @@ struct SideOutlook {
     std::span<const BoxStayFrom> stays;        ///< of its box, by day
     std::span<const Ptr<Stocking>> stockings;  ///< by id
     std::vector<SideRound> rounds;
-    std::vector<SideSegment> segments;  ///< cover `stands` without gaps; some are empty
+    std::vector<WinteredQueen> wintered;  ///< by day; of batches that are not read
+    std::vector<SideSegment> segments;    ///< cover `stands` without gaps; some are empty
 
     /// The yard it stands in on a day, or nothing.
     [[nodiscard]] std::optional<Id<Yard>> yardOn(Day day) const;
@@ -102,8 +113,9 @@ struct SideDay {
     bool needsBrood = false;
     std::optional<Day> readyFrom;  ///< first day it is, or by plan will be, ready
     NotReady reason = NotReady::None;
-    StateShares shares{};              ///< sums to 1
-    const SideRound* round = nullptr;  ///< the round it is in or comes from
+    StateShares shares{};                     ///< sums to 1
+    const SideRound* round = nullptr;         ///< the round it is in or comes from
+    const WinteredQueen* wintered = nullptr;  ///< likewise
 };
 [[nodiscard]] SideDay sideOn(const SideOutlook& side, Day day, Day today);
 

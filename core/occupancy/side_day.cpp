@@ -106,6 +106,13 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
         case Kind::Held:
             held(side, *at, day, result);
             return result;
+        case Kind::Wintered:
+            result.wintered = &side.wintered[static_cast<std::size_t>(at->wintered)];
+            result.state = NucState::JudgedGood;
+            result.reason = NotReady::Laying;
+            if (result.wintered->last < kLastDay)
+                result.readyFrom = result.wintered->last + Days{1};
+            break;
         case Kind::Empty:
         case Kind::Freed:
             result.reason = NotReady::None;

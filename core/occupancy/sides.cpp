@@ -162,6 +162,7 @@ std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStay
                          box.stays,
                          snapshot.all<Stocking>().of((*place.side)->id.uuid),
                          {},
+                         {},
                          {}});
     }
     return sides;

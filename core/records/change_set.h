@@ -35,14 +35,19 @@ enum class Verb : std::uint8_t {
     TickTask,
     PlanBatch,
     EditBatch,
-    DeleteBatch
+    DeleteBatch,
+    PlanSeason,
+    GiveTask,
+    SetMinutes,
+    CarrySeason
 };
 template <>
 struct TokensOf<Verb> {
     static constexpr auto names = std::to_array<std::string_view>(
-        {"make_book", "move_batch", "move_batches", "move_bars", "move_share", "set_grafts",
-         "add_row", "edit_row", "delete_row", "import", "record_outcome", "tick_look", "set_fact",
-         "tick_task", "plan_batch", "edit_batch", "delete_batch"});
+        {"make_book", "move_batch",  "move_batches", "move_bars",  "move_share",     "set_grafts",
+         "add_row",   "edit_row",    "delete_row",   "import",     "record_outcome", "tick_look",
+         "set_fact",  "tick_task",   "plan_batch",   "edit_batch", "delete_batch",   "plan_season",
+         "give_task", "set_minutes", "carry_season"});
 };
 
 struct ChangeSet {

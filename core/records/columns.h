@@ -524,6 +524,38 @@ struct ColumnsOf<LeftOut> {
         visit(column("reason", &LeftOut::reason));
     }
 };
+template <>
+struct ColumnsOf<WorkTime> {
+    static constexpr std::string_view table = "work_time";
+    template <class Visitor>
+    static constexpr void each(Visitor&& visit) {
+        visit(column("rule", &WorkTime::rule));
+        visit(column("minutes", &WorkTime::minutes));
+        visit(column("each_tenths_min", &WorkTime::each));
+    }
+};
+template <>
+struct ColumnsOf<DriveTime> {
+    static constexpr std::string_view table = "drive_time";
+    template <class Visitor>
+    static constexpr void each(Visitor&& visit) {
+        visit(column("from_yard", &DriveTime::from));
+        visit(column("to_yard", &DriveTime::to));
+        visit(column("minutes", &DriveTime::minutes));
+    }
+};
+template <>
+struct ColumnsOf<TaskGiven> {
+    static constexpr std::string_view table = "task_given";
+    template <class Visitor>
+    static constexpr void each(Visitor&& visit) {
+        visit(column("rule", &TaskGiven::rule));
+        visit(column("subject", &TaskGiven::subject));
+        visit(column("place", &TaskGiven::place));
+        visit(column("occurrence", &TaskGiven::occurrence));
+        visit(column("who", &TaskGiven::who));
+    }
+};
 
 /// Calls `visit(Column)` for each column of a row type.
 template <class Row, class Visitor>
@@ -539,7 +571,8 @@ using AllRows =
             MakeUp, BuilderNote, Method, Step, Line, Queen, Batch, BatchBar, BatchLoad, BatchShare,
             Placement, Outcome, DayOff, Order, WeatherDay, OwnTask, TaskDone, ClimateMonth,
             DroneSighting, YardNote, MatingStay, NucCare, MiteWork, QueenNote, CaughtQueen,
-            QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut>;
+            QueenStay, OrderTerms, Earmark, Delivery, PromiseMove, QueenLot, LeftOut, WorkTime,
+            DriveTime, TaskGiven>;
 
 template <class... Rows, class Visitor>
 constexpr void forEachRowType(RowList<Rows...>, Visitor&& visit) {

@@ -65,8 +65,15 @@ enum class TaskRule : std::uint8_t {
 enum class NucCareKind : std::uint8_t { Boost, Thin, BroodIn, Feed };
 /// What was seen of a breeder queen's comb the day before larvae are taken.
 enum class QueenNoteKind : std::uint8_t { Larvae, NoLarvae };
-/// Where a caught queen is.
-enum class QueenPlace : std::uint8_t { Bank, Cage, Colony, Sold, Lost };
+/// Where a queen with a number of her own is.
+enum class QueenPlace : std::uint8_t {
+    Bank,
+    Cage,
+    Colony,
+    Sold,
+    Lost,
+    Nuc  ///< left for the winter in the nuc that she was raised in
+};
 enum class OrderStanding : std::uint8_t {
     Open,
     Waiting,  ///< on the waiting list: nothing is kept for it
@@ -160,7 +167,7 @@ struct TokensOf<QueenNoteKind> {
 template <>
 struct TokensOf<QueenPlace> {
     static constexpr auto names =
-        std::to_array<std::string_view>({"bank", "cage", "colony", "sold", "lost"});
+        std::to_array<std::string_view>({"bank", "cage", "colony", "sold", "lost", "nuc"});
 };
 template <>
 struct TokensOf<OrderStanding> {

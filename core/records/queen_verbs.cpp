@@ -127,15 +127,20 @@ bool isBreederQueen(const Snapshot& snapshot, const Queen& queen) {
     return queen.breederFrom || queen.breederUntil || !isCaughtQueen(snapshot, queen.id);
 }
 
-std::int32_t queensInBank(const Snapshot& snapshot, Day day) {
-    std::int32_t count = 0;
+void forEachInBank(const Snapshot& snapshot, Day day,
+                   const std::function<void(const QueenStay&)>& visit) {
     const auto& stays = snapshot.all<QueenStay>();
     for (auto at = stays.begin(); at != stays.end();) {
         const auto queen = (*at)->queen;
         const auto stay = stayOn(snapshot, queen, day);
-        count += stay && stay->place == QueenPlace::Bank ? 1 : 0;
+        if (stay && stay->place == QueenPlace::Bank) visit(*stay);
         while (at != stays.end() && (*at)->queen == queen) ++at;  // rows of a queen stand together
     }
+}
+
+std::int32_t queensInBank(const Snapshot& snapshot, Day day) {
+    std::int32_t count = 0;
+    forEachInBank(snapshot, day, [&](const QueenStay&) { ++count; });
     return count;
 }
 

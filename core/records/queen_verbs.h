@@ -1,6 +1,8 @@
 /// @file queen_verbs.h  Queens that were caught: whose daughters they are, where they are, and the
 /// edits that move them.
 #pragma once
+#include <functional>
+
 #include "base/id_source.h"
 #include "records/change_set.h"
 #include "records/queen_numbers.h"
@@ -47,6 +49,9 @@ std::string addCaughtQueen(const Snapshot& snapshot, const CatchMade& made, Quee
 /// span as breeder queen.
 [[nodiscard]] bool isBreederQueen(const Snapshot& snapshot, const Queen& queen);
 
+/// The stay of each queen that is in a bank on a day.
+void forEachInBank(const Snapshot& snapshot, Day day,
+                   const std::function<void(const QueenStay&)>& visit);
 /// Queens that are in a bank on a day.
 [[nodiscard]] std::int32_t queensInBank(const Snapshot& snapshot, Day day);
 

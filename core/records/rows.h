@@ -443,7 +443,7 @@ struct QueenStay {
     Id<Queen> queen;
     QueenPlace place = QueenPlace::Bank;
     Day from;
-    std::string note;  ///< which bank or colony, to whom, how lost
+    std::string note;  ///< which bank or colony, to whom, how lost; nothing for her nuc
     friend bool operator==(const QueenStay&, const QueenStay&) = default;
 };
 
@@ -514,6 +514,38 @@ struct LeftOut {
     Id<Batch> batch;
     std::string reason;
     friend bool operator==(const LeftOut&, const LeftOut&) = default;
+};
+
+/// How long a kind of task takes: to begin and end it, and for each piece. A rule has one at most.
+struct WorkTime {
+    Id<WorkTime> id;
+    std::int32_t version = 1;
+    TaskRule rule = TaskRule::Own;
+    std::int32_t minutes = 0;  ///< once per task, 0..1440
+    Tenths each;               ///< minutes more for each graft, cell, queen or nuc, 0..240
+    friend bool operator==(const WorkTime&, const WorkTime&) = default;
+};
+
+/// Minutes of driving between two places, the same both ways. Two places have one at most.
+struct DriveTime {
+    Id<DriveTime> id;
+    std::int32_t version = 1;
+    std::optional<Id<Yard>> from;  ///< empty: home
+    Id<Yard> to;
+    std::int32_t minutes = 0;  ///< 0..1440
+    friend bool operator==(const DriveTime&, const DriveTime&) = default;
+};
+
+/// A task given to somebody. Named as in TaskDone, so that it stays given when the task moves.
+struct TaskGiven {
+    Id<TaskGiven> id;
+    std::int32_t version = 1;
+    TaskRule rule = TaskRule::Own;
+    std::string subject;          ///< as in TaskDone
+    std::string place;            ///< as in TaskDone
+    std::int32_t occurrence = 0;  ///< as in TaskDone
+    std::string who;              ///< initials, 1 to 12 bytes
+    friend bool operator==(const TaskGiven&, const TaskGiven&) = default;
 };
 
 }  // namespace tenthday

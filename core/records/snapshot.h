@@ -12,6 +12,8 @@
 
 namespace tenthday {
 
+struct EarlierOutcomes;  // earlier_outcomes.h
+
 /// Days before a season's first day from which batches are read with it: their queens may still
 /// sit in its nucs.
 inline constexpr Days kLeadIn{60};
@@ -49,6 +51,11 @@ public:
     void setLabelsOfOtherSeasons(std::set<std::string> labels) {
         otherLabels_ = std::make_shared<const std::set<std::string>>(std::move(labels));
     }
+    /// What batches of earlier seasons say of the rates of losses; null where that was not read.
+    [[nodiscard]] const std::shared_ptr<const EarlierOutcomes>& earlier() const { return earlier_; }
+    void setEarlier(std::shared_ptr<const EarlierOutcomes> outcomes) {
+        earlier_ = std::move(outcomes);
+    }
     [[nodiscard]] Id<Season> seasonId() const { return season_; }
     void setSeason(Id<Season> id) { season_ = id; }
 
@@ -75,6 +82,7 @@ private:
     };
     TablesOf<AllRows>::type tables_;
     std::shared_ptr<const std::set<std::string>> otherLabels_;
+    std::shared_ptr<const EarlierOutcomes> earlier_;
     std::shared_ptr<const Facts> facts_ = std::make_shared<const Facts>();
     Id<Season> season_;
     Day today_{date::local_days{date::year{2027} / 1 / 1}};

@@ -113,5 +113,8 @@ template class Table<Delivery>;
 template class Table<PromiseMove>;
 template class Table<QueenLot>;
 template class Table<LeftOut>;
+template class Table<WorkTime>;
+template class Table<DriveTime>;
+template class Table<TaskGiven>;
 
 }  // namespace tenthday

@@ -8,6 +8,9 @@
 namespace tenthday {
 namespace {
 
+constexpr std::int32_t kMostMinutes = 24 * 60;
+constexpr std::int32_t kMostTenthsEach = 2400;
+
 /// Collects the first complaint about a row.
 class Complaint {
 public:
@@ -186,6 +189,21 @@ void checkOwn(const QueenLot& r, Complaint& c) {
 void checkOwn(const LeftOut& r, Complaint& c) {
     c.unless(!r.reason.empty(), "reason", "a reason is needed");
 }
+void checkOwn(const WorkTime& r, Complaint& c) {
+    c.unless(between(r.minutes, 0, kMostMinutes), "minutes", "0 to 1440 is needed");
+    c.unless(between(r.each.value, 0, kMostTenthsEach), "each", "0 to 240 is needed");
+}
+void checkOwn(const DriveTime& r, Complaint& c) {
+    c.unless(between(r.minutes, 0, kMostMinutes), "minutes", "0 to 1440 is needed");
+    c.unless(r.from != r.to, "to_yard", "is the yard the way begins at");
+}
+void checkOwn(const TaskGiven& r, Complaint& c) {
+    c.unless(uuidFromText(r.subject).has_value(), "subject", "an id is needed");
+    c.unless(r.place.empty() || uuidFromText(r.place), "place", "an id is needed");
+    c.unless(between(r.occurrence, 0, 999), "occurrence", "0 to 999 is needed");
+    c.unless(between(static_cast<std::int32_t>(r.who.size()), 1, 12), "who",
+             "initials are needed, 12 letters at most");
+}
 
 template <class Member>
 void checkMember(const Member&, std::string_view, Complaint&) {}
@@ -304,6 +322,9 @@ template Result<void> checkRow(const Delivery&);
 template Result<void> checkRow(const PromiseMove&);
 template Result<void> checkRow(const QueenLot&);
 template Result<void> checkRow(const LeftOut&);
+template Result<void> checkRow(const WorkTime&);
+template Result<void> checkRow(const DriveTime&);
+template Result<void> checkRow(const TaskGiven&);
 
 Result<void> checkChanges(const Snapshot& next, const ChangeSet& changes) {
     Result<void> result;

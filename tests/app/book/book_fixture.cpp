@@ -58,7 +58,8 @@ void BookTest::dropTablesSince(const QString& path, int schema) {
         {3, "climate_month"}, {3, "yard_note"},   {3, "mating_stay"}, {3, "drone_sighting"},
         {5, "nuc_care"},      {5, "mite_work"},   {5, "queen_note"},  {5, "caught_queen"},
         {5, "queen_stay"},    {5, "order_terms"}, {5, "earmark"},     {5, "delivery"},
-        {5, "promise_move"},  {5, "queen_lot"},   {5, "left_out"}};
+        {5, "promise_move"},  {5, "queen_lot"},   {5, "left_out"},    {6, "work_time"},
+        {6, "drive_time"},    {6, "task_given"}};
     for (const auto& [since, table] : tables)
         if (since >= schema)
             tamper(path, QStringLiteral("DROP TABLE %1").arg(QLatin1String(table)));

@@ -32,7 +32,7 @@ TEST_F(CheckBook, FindsASoundBookSound) {
         });
     };
     EXPECT_TRUE(has("file", "sound"));
-    EXPECT_TRUE(has("schema", "schema 5"));
+    EXPECT_TRUE(has("schema", "schema 7"));
     EXPECT_TRUE(has("nuc_side", "2 rows"));
     EXPECT_TRUE(has("yard", "1 row"));
     EXPECT_TRUE(has("references", "all lead to a row"));

@@ -53,9 +53,9 @@ TEST_F(Refused, NoBook) {
 
 TEST_F(Refused, NewerSchema) {
     const auto path = makeSmallBook();
-    tamper(path, QStringLiteral("PRAGMA user_version = 6"));
+    tamper(path, QStringLiteral("PRAGMA user_version = 8"));
     EXPECT_EQ(refusalOf(path),
-              "was made by a newer Tenthday (schema 6, this one knows 5); nothing was changed");
+              "was made by a newer Tenthday (schema 8, this one knows 7); nothing was changed");
 }
 
 TEST_F(Refused, NewerFactsRevision) {

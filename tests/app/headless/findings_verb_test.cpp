@@ -32,7 +32,8 @@ TEST_F(FindingsVerb, TodayComesFromTheOptionBeforeTheBook) {
 
 TEST_F(FindingsVerb, TwoExamplesAreTheSameBooks) {
     const auto one = makeExample("one.tenthday");
-    const auto two = makeExample("two.tenthday");
+    const auto two = at("two.tenthday");
+    ASSERT_EQ(runHere({"example", two}).exit, 0);
     for (const char* kind : {"yards", "boxes", "queens", "batches", "placements", "outcomes"})
         EXPECT_EQ(answer({"export", one, kind}), answer({"export", two, kind})) << kind;
 }

@@ -13,18 +13,15 @@ class ImportVerb : public ProgramTest {};
 TEST_F(ImportVerb, TheWholeExampleGoesThroughFilesIntoAnEmptyBook) {
     const auto example = makeExample();
     const auto copy = makeNew();
+    std::map<std::string, std::string> exported;
     for (const auto kind : exportKinds()) {
         const std::string name(kind);
         if (name == "seasons")  // a new book has one of this year
             import(copy, name, "label,from,until\n2027,2027-04-19,2027-08-29\n");
         else
-            import(copy, name, answer({"export", example, name}));
+            import(copy, name, exported[name] = answer({"export", example, name}));
     }
-    for (const auto kind : exportKinds()) {
-        const std::string name(kind);
-        if (name == "seasons") continue;
-        EXPECT_EQ(answer({"export", copy, name}), answer({"export", example, name})) << name;
-    }
+    for (const auto& [name, text] : exported) EXPECT_EQ(answer({"export", copy, name}), text);
     for (const char* day : {"2027-05-20", "2027-06-03", "2027-06-07", "2027-07-01"})
         EXPECT_EQ(answer({"nucs", copy, "--on", day, "--today", "2027-06-03"}),
                   answer({"nucs", example, "--on", day}));

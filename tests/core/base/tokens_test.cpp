@@ -25,7 +25,7 @@ static_assert(!fromToken<CatchRule>("Age"), "tokens are lower case");
 static_assert(!fromToken<CatchRule>(" age"));
 
 /// The last enumerator of each, so that a name forgotten or doubled shows.
-static_assert(static_cast<std::size_t>(Fact::ConfineRestD) + 1 == kTokenCount<Fact>);
+static_assert(static_cast<std::size_t>(Fact::DonorBeesMl) + 1 == kTokenCount<Fact>);
 static_assert(static_cast<std::size_t>(Event::Catch) + 1 == kTokenCount<Event>);
 static_assert(static_cast<std::size_t>(NucState::Spent) + 1 == kTokenCount<NucState>);
 static_assert(static_cast<std::size_t>(NotReady::Retired) + 1 == kTokenCount<NotReady>);

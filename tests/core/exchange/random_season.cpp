@@ -125,6 +125,20 @@ private:
         for (int i = number(0, 3); i > 0; --i)
             add(TaskDone{id<TaskDone>(), 1, token<TaskRule>(), toText(id<Batch>().uuid),
                          chance() ? toText(oneOf(yards_).uuid) : "", number(0, 9), day()});
+        makeWork();
+    }
+
+    void makeWork() {
+        for (const auto rule : {TaskRule::Graft, TaskRule::CatchQueens, TaskRule::Own})
+            if (chance())
+                add(WorkTime{id<WorkTime>(), 1, rule, number(0, 90), Tenths{number(0, 300)}});
+        for (std::size_t i = 0; i + 1 < yards_.size(); ++i)
+            if (chance())
+                add(DriveTime{id<DriveTime>(), 1, yards_[i], yards_[i + 1], number(0, 90)});
+        if (chance()) add(DriveTime{id<DriveTime>(), 1, {}, yards_.front(), number(0, 90)});
+        for (int i = number(0, 3); i > 0; --i)
+            add(TaskGiven{id<TaskGiven>(), 1, token<TaskRule>(), toText(id<Batch>().uuid),
+                          chance() ? toText(oneOf(yards_).uuid) : "", number(0, 9), "AK"});
     }
 
     void makeOrder(Id<Order> order) {

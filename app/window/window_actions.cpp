@@ -10,6 +10,7 @@
 #include "screen_text/evening_text.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
+#include "screen_text/picture_text.h"
 #include "screen_text/print_text.h"
 #include "screen_text/season_text.h"
 #include "screen_text/virgin_text.h"
@@ -43,6 +44,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     file.addSeparator();
     importList = add(file, window_text::importList());
     exportList = add(file, window_text::exportList());
+    savePicture = add(file, picture_text::entry(), {Qt::CTRL | Qt::ALT | Qt::Key_S});
     file.addSeparator();
     weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
     printLists = add(file, print_text::menuEntry(), {Qt::CTRL | Qt::ALT | Qt::Key_P});
@@ -129,11 +131,11 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook,   saveCopy,      restoreBackup, importList, exportList,  weekSheet,
-          printLists,  nextSeason,    zoomIn,        zoomOut,    wholeSeason, goToToday,
-          eachNuc,     planBatch,     editBatch,     seasonPage, nucsPage,    weekPage,
-          weatherPage, virginsPage,   eveningPage,   setupPage,  factsPage,   newTask,
-          whyThisDay,  phoneCalendar, cellsDay,      ordersPage})
+         {closeBook, saveCopy,    restoreBackup, importList,  exportList, savePicture,
+          weekSheet, printLists,  nextSeason,    zoomIn,      zoomOut,    wholeSeason,
+          goToToday, eachNuc,     planBatch,     editBatch,   seasonPage, nucsPage,
+          weekPage,  weatherPage, virginsPage,   eveningPage, setupPage,  factsPage,
+          newTask,   whyThisDay,  phoneCalendar, cellsDay,    ordersPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -33,6 +33,7 @@ struct WindowActions {
     QAction* restoreBackup;
     QAction* importList;
     QAction* exportList;
+    QAction* savePicture;
     QAction* weekSheet;
     QAction* printLists;
     QAction* phoneCalendar;

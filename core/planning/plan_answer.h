@@ -88,11 +88,12 @@ enum class PlanStatus : std::uint8_t {
     Short,    ///< proven that not all orders can be met; as many as can be are
     Stopped,  ///< cancelled, or out of time: the best found so far, nothing proven
     Nothing,  ///< nothing is owed that the batches in the book do not give
+    Checked,  ///< looked at again, with nothing planned anew
 };
 template <>
 struct TokensOf<PlanStatus> {
     static constexpr auto names =
-        std::to_array<std::string_view>({"proven", "short", "stopped", "nothing"});
+        std::to_array<std::string_view>({"proven", "short", "stopped", "nothing", "checked"});
 };
 
 struct PlanAnswer {

@@ -141,8 +141,9 @@ void PlanModel::addCellDemand(std::size_t at, double margin) {
         for (const auto& given : options_[i].given)
             for (const auto& [k, column] : given)
                 if (k == at)
-                    byDay[demand.wants == PlanProblem::Wants::Cells ? problem_.options[i].cellsDay
-                                                                    : 0]
+                    byDay[demand.wants == PlanProblem::Wants::RipeCells
+                              ? problem_.options[i].cellsDay
+                              : 0]
                         .push_back({column, 1});
     LinearProgram::Row row{static_cast<double>(demand.wanted) + margin, kUnbounded, {}};
     row.terms.push_back({short_[at], 1});

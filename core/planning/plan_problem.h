@@ -42,7 +42,7 @@ struct PlanProblem {
         std::vector<std::int32_t> nucs;  ///< by day of the horizon: could hold a new batch's cell
         bool isBound = true;             ///< false: a book that keeps no nucs
     };
-    enum class Wants : std::uint8_t { Queens, Cells, Virgins };
+    enum class Wants : std::uint8_t { Queens, RipeCells, Virgins };
     struct Demand {
         Wants wants = Wants::Queens;
         std::optional<std::size_t> line;  ///< none: any

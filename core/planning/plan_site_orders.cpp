@@ -41,7 +41,7 @@ std::vector<std::int32_t> goDaysOf(const PlanSite& site, const OrderNeed& need) 
 PlanProblem::Demand demandOf(const PlanSite& site, const OrderNeed& need) {
     const auto& order = *need.order;
     PlanProblem::Demand demand;
-    if (order.kind == OrderKind::RipeCell) demand.wants = PlanProblem::Wants::Cells;
+    if (order.kind == OrderKind::RipeCell) demand.wants = PlanProblem::Wants::RipeCells;
     if (order.kind == OrderKind::Virgin) demand.wants = PlanProblem::Wants::Virgins;
     if (order.line) demand.line = lineIndex(site, order.line);
     demand.proven = order.kind == OrderKind::Proven;

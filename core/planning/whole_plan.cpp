@@ -263,7 +263,7 @@ std::int32_t wholeGiven(const PlanProblem& problem, const WholeBatch& batch,
 }  // namespace
 
 std::int32_t soldCells(const PlanProblem& problem, const WholeBatch& batch) {
-    return wholeGiven(problem, batch, PlanProblem::Wants::Cells);
+    return wholeGiven(problem, batch, PlanProblem::Wants::RipeCells);
 }
 
 std::int32_t cagedCells(const PlanProblem& problem, const WholeBatch& batch) {

@@ -1,6 +1,9 @@
 #include "chart/load_bar.h"
 
+#include "chart/chart_head.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
@@ -142,6 +145,26 @@ void layOpenDots(const QRectF& open, const QRectF& words, Sheet& sheet) {
     part(words.right(), open.right());
 }
 
+/// Where hours have room: at which the cells come in and go out, above the bar's ends.
+void layHours(const LaneInput& input, const LoadSpan& span, const BarShape& bar, qreal base,
+              Sheet& sheet) {
+    if (!hasHours(input.axis)) return;
+    constexpr qreal kAir = 3;
+    const auto& axis = input.axis;
+    const auto write = [&](const QString& text, qreal x, qreal y, Align align) {
+        const QPointF at(x, sheet.snap()(y - kAir));
+        const auto rect = sheet.textRect(Type::Small, text, at, align);
+        if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect))
+            return;
+        sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
+    };
+    const auto& points = bar.edge.points;
+    if (points.empty() || bar.right - bar.left < axis.dayWidth() / 2) return;
+    write(chart_hand_text::in(clock(span.span.from)), bar.left, points.front().y(), Align::Left);
+    write(chart_hand_text::out(clock(span.span.until)), bar.right,
+          std::min(base, points.back().y()), Align::Right);
+}
+
 bool isLastLoad(const Outlook& outlook, const BuilderLoad& load) {
     const auto* batch = outlook.find(load.batch);
     if (!batch) return false;
@@ -159,6 +182,28 @@ void layExit(const LaneInput& input, const BuilderLoad& load, const BarShape& ba
     else if (bar.right > input.axis.left() && bar.right <= input.axis.right() + 4)
         sheet.fill(Layer::Body, Role::SealedCells,
                    sheet.snap().rect(bar.right - 4, base, bar.right, base + kStub), target);
+}
+
+/// The upper edge of a selected batch's bars before they are grafted: dragged, it sets how many
+/// are. Where several bars stand there, it is the last one's.
+void layGraftsEdge(const LaneInput& input, const BatchOutlook& batch, const BuilderLoad& load,
+                   const BarShape& bar, qreal from, qreal to, Sheet& sheet) {
+    constexpr qreal kReach = 6;  ///< above the edge, and half of that below
+    constexpr qreal kGrip = 12;
+    const auto& options = input.options;
+    if (!input.isSelected(load.batch) || !options.alsoSelected.empty() || !options.canFold) return;
+    if (load.span->step != 1 || load.span->bars.empty() || batch.timeline.grafted) return;
+    if (to - from < kGrip || bar.left < input.axis.left()) return;
+    const qreal top = bar.edge.highestY();
+    const int target =
+        sheet.target({.hit = Hit::Grafts, .batch = load.batch, .index = load.span->bars.back()},
+                     QRectF(QPointF(from, top - kReach), QPointF(to, top + kReach / 2)));
+    const qreal middle = std::min((from + to) / 2, from + kGrip);
+    for (const qreal y : {top - 4.0, top - 1.5})
+        sheet.fill(
+            Layer::Marks, Role::Selection,
+            sheet.snap().rect(middle - kGrip / 2, y, middle + kGrip / 2, y + sheet.snap().hair()),
+            target);
 }
 
 const Finding* worstFor(const Outlook& outlook, const BuilderRow& row, const BuilderLoad& load,
@@ -213,9 +258,11 @@ QRectF layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLo
         sheet.path(Layer::Body, Role::SealedCells,
                    bar.edge.between(std::max(bar.sealedAt, from), to).closedAt(base), target);
     layBarText(input, label, bar, from, to, base, sheet, target);
+    layHours(input, *load.span, bar, base, sheet);
     layExit(input, load, bar, base, sheet, target);
-    if (input.isSelected(load.batch))
+    if (input.isMarked(load.batch))
         sheet.frame(Layer::Marks, Role::Selection, rect.adjusted(-3, -3, 3, 3), 1.6, 4);
+    if (batch) layGraftsEdge(input, *batch, load, bar, from, std::min(bar.sealedAt, to), sheet);
     return rect;
 }
 

@@ -28,6 +28,7 @@
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
 #include "screen_text/phone_text.h"
+#include "screen_text/picture_text.h"
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
@@ -107,6 +108,7 @@ void MainWindow::connectActions() {
     on(actions_.openExample, [this] { openExample(); });
     on(actions_.closeBook, [this] { closeBook(); });
     on(actions_.saveCopy, [this] { saveCopy(); });
+    on(actions_.savePicture, [this] { savePicture(); });
     on(actions_.quit, [this] { close(); });
     on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
     on(actions_.redo, [this] { undoOrRedo(&Desk::redo); });
@@ -529,6 +531,27 @@ void MainWindow::saveCopy() {
         statusBar()->showMessage(window_text::copySaved(path));
     else
         questions_->tell(window_text::cannotSaveCopy(), saved.error(), {});
+}
+
+/// The days and the batch that the chart shows; a poster shows the whole of what happens.
+void MainWindow::savePicture() {
+    const auto& snapshot = desk_->snapshot();
+    const auto season = snapshot.find(snapshot.seasonId());
+    const auto name = season ? QString::fromStdString(season->label) : QString();
+    const auto file = questions_->placeForPicture(name);
+    if (!file) return;
+    PictureOptions options;
+    options.poster = file->poster;
+    if (!file->poster) {
+        options.days = chart_->dayAxis().visible();
+        options.size = chart_->size();
+        options.chosenDay = chart_->chosenDay();
+        options.selected = chart_->selectedBatch();
+    }
+    if (auto drawn = renderPicture(*desk_->outlook(), options, file->path); drawn)
+        statusBar()->showMessage(picture_text::saved(file->path));
+    else
+        questions_->tell(picture_text::cannotSave(), drawn.error(), {});
 }
 
 void MainWindow::undoOrRedo(Result<void> (Desk::*step)()) {

@@ -129,6 +129,7 @@ private:
     void showSeason(const QString& id);
     void openExample();
     void saveCopy();
+    void savePicture();
     void undoOrRedo(Result<void> (Desk::*step)());
     void backUp();
     void follow(const Changes& changes);

@@ -9,6 +9,7 @@
 #include <QStandardPaths>
 
 #include "exchange/kinds.h"
+#include "screen_text/picture_text.h"
 #include "screen_text/window_text.h"
 #include "window/backup_dialog.h"
 
@@ -83,6 +84,29 @@ std::optional<ListFile> DialogQuestions::placeForList() {
     dialog.selectFile(QString::fromStdString(kind) + QStringLiteral(".csv"));
     if (dialog.exec() != QDialog::Accepted) return std::nullopt;
     return ListFile{dialog.selectedFiles().value(0), kind};
+}
+
+std::optional<PictureFile> DialogQuestions::placeForPicture(const QString& suggestion) {
+    struct Kind {
+        QString name;
+        QString suffix;
+        std::optional<Poster> poster;
+    };
+    const Kind kinds[] = {{picture_text::posterA3(), QStringLiteral("pdf"), Poster::A3},
+                          {picture_text::posterA4(), QStringLiteral("pdf"), Poster::A4},
+                          {picture_text::pixels(), QStringLiteral("png"), {}},
+                          {picture_text::drawing(), QStringLiteral("svg"), {}}};
+    QStringList names;
+    for (const auto& kind : kinds) names.append(kind.name);
+    QFileDialog dialog(window_, window_text::asTitle(picture_text::entry()), documents());
+    dialog.setNameFilters(names);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.selectFile(suggestion);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    auto path = dialog.selectedFiles().value(0);
+    const auto& kind = kinds[std::max<qsizetype>(0, names.indexOf(dialog.selectedNameFilter()))];
+    if (QFileInfo(path).suffix().toLower() != kind.suffix) path += u'.' + kind.suffix;
+    return PictureFile{path, kind.poster};
 }
 
 QString DialogQuestions::backupToRestore(const QStringList& backups) {

@@ -10,6 +10,7 @@
 #include "screen_text/evening_text.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
+#include "screen_text/picture_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -41,6 +42,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     file.addSeparator();
     importList = add(file, window_text::importList());
     exportList = add(file, window_text::exportList());
+    savePicture = add(file, picture_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
     file.addSeparator();
     weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
     phoneCalendar = add(file, phone_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
@@ -125,10 +127,10 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook, saveCopy,    restoreBackup, importList,  exportList,  weekSheet, zoomIn,
-          zoomOut,   wholeSeason, goToToday,     eachNuc,     planBatch,   editBatch, seasonPage,
-          nucsPage,  weekPage,    weatherPage,   virginsPage, eveningPage, setupPage, factsPage,
-          newTask,   whyThisDay,  phoneCalendar, cellsDay,    ordersPage})
+         {closeBook,  saveCopy, restoreBackup, importList,    exportList,  savePicture, weekSheet,
+          zoomIn,     zoomOut,  wholeSeason,   goToToday,     eachNuc,     planBatch,   editBatch,
+          seasonPage, nucsPage, weekPage,      weatherPage,   virginsPage, eveningPage, setupPage,
+          factsPage,  newTask,  whyThisDay,    phoneCalendar, cellsDay,    ordersPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -32,6 +32,7 @@ struct WindowActions {
     QAction* restoreBackup;
     QAction* importList;
     QAction* exportList;
+    QAction* savePicture;
     QAction* weekSheet;
     QAction* phoneCalendar;
     QAction* quit;

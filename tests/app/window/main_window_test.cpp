@@ -56,6 +56,10 @@ public:
     QString placeForCopy(const QString&) override { return answers_.path; }
     std::optional<ListFile> listToImport() override { return answers_.list; }
     std::optional<ListFile> placeForList() override { return answers_.list; }
+    std::optional<PictureFile> placeForPicture(const QString&) override {
+        if (answers_.path.isEmpty()) return std::nullopt;
+        return PictureFile{answers_.path, Poster::A4};
+    }
     QString backupToRestore(const QStringList& backups) override {
         return answers_.backup >= 0 ? backups.value(answers_.backup) : QString();
     }

@@ -63,6 +63,7 @@ bool isFree(const SideOutlook& side, Day day, Day today) {
                 return segment.readyFrom <= day;
             case Kind::Held:
             case Kind::Spent:
+            case Kind::Wintered:
                 return false;
         }
     }

@@ -64,6 +64,7 @@ bool isFree(const SideOutlook& side, Day day, Day today) {
             case Kind::Held:
             case Kind::Wintered:
             case Kind::Spent:
+            case Kind::Wintered:
                 return false;
         }
     }

@@ -43,7 +43,7 @@ template <>
 struct TokensOf<PaperKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"week", "clips", "placements", "catches", "recells", "stocking", "loading", "nuc_cards",
-         "batch_card", "order",    "year"});
+         "batch_card", "order", "year"});
 };
 
 /// A sheet of labels, in mm.

@@ -176,7 +176,7 @@ private:
                          note()});
         }
         if (standing == OrderStanding::Open && order.kind >= OrderKind::Mated)
-            open_.push_back({order.id, rest});
+            openOrders_.push_back({order.id, rest});
         if (number(0, 3) > 0)
             add(PromiseMove{id<PromiseMove>(), 1, order.id, day(), day(0, 90), day(91, 180),
                             note()});
@@ -184,9 +184,9 @@ private:
 
     /// Means some of a batch's grafts for an order that is still owed as many.
     void makeEarmark(Id<Batch> batch, int grafts) {
-        if (open_.empty() || grafts == 0) return;
+        if (openOrders_.empty() || grafts == 0) return;
         auto& order =
-            open_[static_cast<std::size_t>(number(0, static_cast<int>(open_.size()) - 1))];
+            openOrders_[static_cast<std::size_t>(number(0, static_cast<int>(openOrders_.size()) - 1))];
         if (order.rest == 0) return;
         const int count = number(1, std::min(order.rest, grafts));
         order.rest -= count;
@@ -390,7 +390,7 @@ private:
     std::vector<Id<Yard>> yards_;
     std::vector<Id<Builder>> builders_;
     int seasonLasts_ = 0;  ///< days
-    std::vector<Open> open_;
+    std::vector<Open> openOrders_;
     std::vector<Id<Queen>> queens_;
     std::vector<std::pair<Id<Method>, int>> methods_;
     std::vector<Side> sides_;

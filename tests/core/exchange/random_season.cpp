@@ -185,8 +185,8 @@ private:
     /// Means some of a batch's grafts for an order that is still owed as many.
     void makeEarmark(Id<Batch> batch, int grafts) {
         if (openOrders_.empty() || grafts == 0) return;
-        auto& order =
-            openOrders_[static_cast<std::size_t>(number(0, static_cast<int>(openOrders_.size()) - 1))];
+        auto& order = openOrders_[static_cast<std::size_t>(
+            number(0, static_cast<int>(openOrders_.size()) - 1))];
         if (order.rest == 0) return;
         const int count = number(1, std::min(order.rest, grafts));
         order.rest -= count;

@@ -8,10 +8,14 @@ namespace {
 
 /// Aims whose cost is a whole number: nearer than this is met.
 constexpr double kWhole = 0.999;
+/// What rounding may do to a bound.
+constexpr double kSlack = 1e-4;
 /// Grafts and earliness together within this share.
 constexpr double kGraftsShare = 0.01;
 /// Their proof is not worth more.
 constexpr std::int32_t kGraftsNodes = 2000;
+/// Nor that so few graft days do, or do not.
+constexpr std::int32_t kDaysNodes = 150;
 
 PlanPhase phaseOf(PlanAim aim) {
     switch (aim) {
@@ -42,20 +46,67 @@ public:
     }
 
 private:
-    /// False: there is no going on.
-    bool seek(PlanAim aim) {
-        const auto program = model_.forAim(aim);
-        auto options = budget_.options(phaseOf(aim), round_);
+    [[nodiscard]] Solved solved(const PlanModel& model, PlanAim aim, SolveOptions options,
+                                PlanPhase phase) {
+        const auto asked = budget_.options(phase, round_);
+        options.seconds = asked.seconds;
+        options.goOn = asked.goOn;
+        auto found = solver_(model.forAim(aim), options);
+        budget_.spend(found.seconds);
+        return found;
+    }
+
+    /// The fewest graft days: the bound of the root is nearly always right, and whether so many do
+    /// is soon told, while the search for fewer and fewer takes long.
+    [[nodiscard]] Solved fewestDays() {
+        SolveOptions root;
+        root.start = values_;
+        root.gap = kWhole;
+        root.nodes = 0;
+        auto best = solved(model_, PlanAim::GraftDays, root, PlanPhase::GraftDays);
+        if (best.status == SolveStatus::Proven || best.values.empty()) return best;
+        for (double days = std::ceil(best.bound - kSlack); days < best.cost - 0.5; ++days) {
+            if (budget_.isOver()) return best;
+            auto fewer = model_;
+            fewer.hold(PlanAim::GraftDays, days);
+            SolveOptions any;
+            any.gapShare = 0.5;
+            any.nodes = kDaysNodes;
+            auto found = solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
+            if (!found.values.empty()) {
+                best.values = std::move(found.values);
+                best.cost = days;
+            } else if (found.status != SolveStatus::Infeasible) {
+                SolveOptions whole;  // it cannot be told so: the long way
+                whole.start = best.values;
+                whole.gap = kWhole;
+                whole.nodes = kDaysNodes;
+                return solved(model_, PlanAim::GraftDays, whole, PlanPhase::GraftDays);
+            } else {
+                best.bound = days + 1;
+            }
+        }
+        best.status = SolveStatus::Proven;
+        return best;
+    }
+
+    [[nodiscard]] Solved best(PlanAim aim) {
+        if (aim == PlanAim::GraftDays) return fewestDays();
+        SolveOptions options;
         options.start = values_;
         options.gap = aim == PlanAim::Grafts ? 0 : kWhole;
         if (aim == PlanAim::Grafts) {
             options.gapShare = kGraftsShare;
             options.nodes = kGraftsNodes;
         }
-        const auto solved = solver_(program, options);
-        budget_.spend(solved.seconds);
-        if (!solved.values.empty()) values_ = solved.values;
-        const bool proven = solved.status == SolveStatus::Proven;
+        return solved(model_, aim, options, phaseOf(aim));
+    }
+
+    /// False: there is no going on.
+    bool seek(PlanAim aim) {
+        const auto found = best(aim);
+        if (!found.values.empty()) values_ = found.values;
+        const bool proven = found.status == SolveStatus::Proven;
         // That the last aim's proof ends at its nodes is no stop: what it is within is told.
         if (!proven && aim != PlanAim::Grafts) solution_.isProven = false;
         solution_.isStopped = solution_.isStopped || budget_.isOver();
@@ -63,7 +114,7 @@ private:
             solution_.isProven = solution_.isProven && aim == PlanAim::Grafts;
             return false;
         }
-        keep(aim, program.costOf(values_), solved.bound);
+        keep(aim, model_.forAim(aim).costOf(values_), found.bound);
         return true;
     }
 

@@ -39,6 +39,7 @@
 #include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
+#include "week/times_dialog.h"
 #include "week/week_page.h"
 #include "window/lists.h"
 #include "window/screen_place.h"
@@ -127,6 +128,7 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.workTimes, [this] { TimesDialog(*desk_, this).exec(); });
     on(actions_.nextSeason, [this] { endSeason(); });
     on(actions_.printLists, [this] {
         const auto kind = settings_.printChoice().kind;

@@ -428,8 +428,8 @@ void MainWindow::importList() {
     const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
     auto* dialog = new PasteDialog(
         *desk_, std::move(kind), plain,
-        [this, all = all.value()](const ChangeSet& changes) {
-            if (const auto done = takeList(*desk_, *all, changes); !done)
+        [this, book = all.value()](const ChangeSet& changes) {
+            if (const auto done = takeList(*desk_, *book, changes); !done)
                 return QString::fromStdString(done.error().text);
             statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
             return QString();

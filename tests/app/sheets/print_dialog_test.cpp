@@ -48,8 +48,9 @@ TEST_F(PrintDialogTest, EveryKindShowsPagesOrSaysWhyNot) {
         choose(static_cast<PaperKind>(i));
         EXPECT_FALSE(dialog_->told().isEmpty()) << i;
         const bool orders = !outlook_->snapshot.all<Order>().empty();
-        if (static_cast<PaperKind>(i) != PaperKind::Order || orders)
+        if (static_cast<PaperKind>(i) != PaperKind::Order || orders) {
             EXPECT_GE(dialog_->pageCount(), 1) << i;
+        }
     }
 }
 

@@ -99,7 +99,7 @@ ListPaper catchPaper(const Outlook& outlook, Day day) {
     });
     const auto order = [&](const Task& task) {
         const auto yard = task.yard ? outlook.snapshot.find(*task.yard) : nullptr;
-        return yard ? yard->driveOrder : -1;
+        return std::pair{yard ? yard->driveOrder : -1, task.yard};
     };
     std::stable_sort(tasks.begin(), tasks.end(),
                      [&](const auto& a, const auto& b) { return order(a) < order(b); });

@@ -40,6 +40,7 @@
 #include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
+#include "week/times_dialog.h"
 #include "week/week_page.h"
 #include "window/lists.h"
 #include "window/screen_place.h"
@@ -129,6 +130,7 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.workTimes, [this] { TimesDialog(*desk_, this).exec(); });
     on(actions_.nextSeason, [this] { endSeason(); });
     on(actions_.printLists, [this] {
         const auto kind = settings_.printChoice().kind;
@@ -428,8 +430,8 @@ void MainWindow::importList() {
     const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
     auto* dialog = new PasteDialog(
         *desk_, std::move(kind), plain,
-        [this, all = all.value()](const ChangeSet& changes) {
-            if (const auto done = takeList(*desk_, *all, changes); !done)
+        [this, book = all.value()](const ChangeSet& changes) {
+            if (const auto done = takeList(*desk_, *book, changes); !done)
                 return QString::fromStdString(done.error().text);
             statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
             return QString();

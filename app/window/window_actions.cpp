@@ -13,6 +13,7 @@
 #include "screen_text/picture_text.h"
 #include "screen_text/print_text.h"
 #include "screen_text/season_text.h"
+#include "screen_text/times_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -89,6 +90,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     view.addSeparator();
     seasons = view.addMenu(window_text::seasonsMenu());
     nextSeason = add(view, season_text::nextEntry());
+    workTimes = add(view, times_text::menuEntry());
     zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
     zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
@@ -131,11 +133,11 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook, saveCopy,    restoreBackup, importList,  exportList, savePicture,
-          weekSheet, printLists,  nextSeason,    zoomIn,      zoomOut,    wholeSeason,
-          goToToday, eachNuc,     planBatch,     editBatch,   seasonPage, nucsPage,
-          weekPage,  weatherPage, virginsPage,   eveningPage, setupPage,  factsPage,
-          newTask,   whyThisDay,  phoneCalendar, cellsDay,    ordersPage})
+         {closeBook,   saveCopy,   restoreBackup, importList,    exportList,  savePicture,
+          weekSheet,   printLists, nextSeason,    workTimes,     zoomIn,      zoomOut,
+          wholeSeason, goToToday,  eachNuc,       planBatch,     editBatch,   seasonPage,
+          nucsPage,    weekPage,   weatherPage,   virginsPage,   eveningPage, setupPage,
+          factsPage,   newTask,    whyThisDay,    phoneCalendar, cellsDay,    ordersPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -28,6 +28,7 @@ struct WindowActions {
     QMenu* recentBooks;
     QMenu* seasons;
     QAction* nextSeason;
+    QAction* workTimes;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;

@@ -40,12 +40,14 @@
 #include "records/queen_verbs.h"
 #include "screen_text/cells_text.h"
 #include "screen_text/diary_text.h"
+#include "setup/next_season_dialog.h"
 #include "setup/setup_page.h"
 #include "setup/story_dialog.h"
 #include "sheets/print_dialog.h"
 #include "support/days.h"
 #include "virgins/virgins_page.h"
 #include "weather/import_dialog.h"
+#include "week/times_dialog.h"
 #include "week/week_page.h"
 #include "window/backup_dialog.h"
 #include "window/main_window.h"
@@ -268,6 +270,11 @@ QWidget* printed(MainWindow& window, PaperKind kind) {
 QWidget* catchList(MainWindow& window) { return printed(window, PaperKind::Catches); }
 QWidget* nucCards(MainWindow& window) { return printed(window, PaperKind::NucCards); }
 
+QWidget* nextSeason(MainWindow& window) {
+    return opened(new NextSeasonDialog(*window.desk(), &window));
+}
+QWidget* workTimes(MainWindow& window) { return opened(new TimesDialog(*window.desk(), &window)); }
+
 /// A record in other units and with something of every kind wrong in it.
 QWidget* weatherImport(MainWindow& window) {
     auto* dialog = new WeatherImportDialog(
@@ -432,6 +439,8 @@ const std::vector<Panel>& panels() {
         {at("week-sheet"), true, weekSheet},
         {at("catch-list"), true, catchList},
         {at("nuc-cards"), true, nucCards},
+        {at("next-season"), true, nextSeason},
+        {at("work-times"), true, workTimes},
         {at("phone-calendar"), true, phoneCalendar},
         {at("restore"), true,
          [](MainWindow& w) {

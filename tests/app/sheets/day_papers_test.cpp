@@ -123,7 +123,7 @@ TEST_P(DayPapers, ADarkScreenPrintsBlackOnWhite) {
     dark.setColor(QPalette::Text, Qt::white);
     QApplication::setPalette(dark);
     const auto made = dayPaper(outlook_, wish(day("2027-06-07"))).value();
-    QImage image((sizeOf(made.form) * 2).toSize(), QImage::Format_RGB32);
+    QImage image((sizeOf(made.form) * 2).toSize(), QImage::Format_ARGB32_Premultiplied);
     image.fill(Qt::white);
     {
         QPainter painter(&image);
@@ -193,14 +193,14 @@ TEST_F(OnePaper, TheCatchListNamesEveryNucOfTheDaysCatches) {
 }
 
 TEST_F(OnePaper, ANucsCardSaysWhatWentInWhenToLookAndWhenNotToOpen) {
-    const auto round = [&]() -> const SideRound* {
+    const auto* next = [&]() -> const SideRound* {
         for (const auto& side : outlook_->nucs.sides)
             for (const auto& round : side.rounds)
                 if (round.transferDay > day("2027-06-03")) return &round;
         return nullptr;
     }();
-    ASSERT_NE(round, nullptr);
-    const auto text = words(PaperKind::NucCards, toText(round->transferDay));
+    ASSERT_NE(next, nullptr);
+    const auto text = words(PaperKind::NucCards, toText(next->transferDay));
     EXPECT_TRUE(text.contains(QStringLiteral("goes in on")));
     EXPECT_TRUE(text.contains(QStringLiteral("Do not open from")));
     EXPECT_TRUE(text.contains(QStringLiteral("Look: from")));

@@ -3,7 +3,8 @@
 
 #include <gtest/gtest.h>
 
-#include <set>
+#include <algorithm>
+#include <cmath>
 
 #include "sheets/label_sheet.h"
 
@@ -83,7 +84,9 @@ TEST_P(Lists, HeadsStandOnEveryPage) {
         bool rows = false;
         for (const auto& mark : pages[i].marks)
             rows = rows || (isText(mark) && mark.text.endsWith(QStringLiteral(" A")));
-        if (rows) EXPECT_GE(count(pages[i], QStringLiteral("Nuc")), 1) << i;
+        if (rows) {
+            EXPECT_GE(count(pages[i], QStringLiteral("Nuc")), 1) << i;
+        }
         EXPECT_EQ(count(pages[i], QStringLiteral("200 ripe = 200 into nucs")), i == 0 ? 1 : 0);
     }
     EXPECT_EQ(count(pages.back(), QStringLiteral("Do not work alone.")), 1);
@@ -93,11 +96,12 @@ TEST_P(Lists, TextsDoNotCollide) {
     for (const auto& page : layOutList(listOf(40, 0), GetParam().form, ruler_))
         for (std::size_t i = 0; i < page.marks.size(); ++i)
             for (std::size_t k = i + 1; k < page.marks.size(); ++k)
-                if (isText(page.marks[i]) && isText(page.marks[k]))
+                if (isText(page.marks[i]) && isText(page.marks[k])) {
                     EXPECT_FALSE(
                         page.marks[i].rect.intersects(page.marks[k].rect.adjusted(0, 1, 0, 0)))
                         << page.marks[i].text.toStdString() << " / "
                         << page.marks[k].text.toStdString();
+                }
 }
 
 TEST_P(Lists, AnEmptyListIsAPageThatSaysSo) {
@@ -129,7 +133,8 @@ std::vector<LabelCard> cards(int count) {
 
 TEST(Labels, StandApartOnTheSheetAndHoldTheirCards) {
     const PaperRuler ruler;
-    for (const auto [columns, rows] : {std::pair{1, 1}, {2, 4}, {3, 8}, {5, 13}}) {
+    const std::vector<std::pair<int, int>> grids{{1, 1}, {2, 4}, {3, 8}, {5, 13}};
+    for (const auto& [columns, rows] : grids) {
         LabelGrid grid;
         grid.columns = columns;
         grid.rows = rows;

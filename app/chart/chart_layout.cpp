@@ -12,6 +12,7 @@
 #include "chart/queens_lane.h"
 #include "chart/ribbon.h"
 #include "chart/season_strip.h"
+#include "look/space.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
 #include "screen_text/chart_hand_text.h"
@@ -24,11 +25,11 @@
 namespace tenthday {
 namespace {
 
-constexpr qreal kMargin = 14;
+constexpr qreal kMargin = space::kPage;
 constexpr qreal kLeastNames = 92;
 constexpr qreal kMostNames = 190;
-constexpr qreal kAfterName = 10;
-constexpr qreal kAboveLegend = 6;
+constexpr qreal kAfterName = space::kName;
+constexpr qreal kAboveLegend = space::kPart;
 
 struct PlacedLane {
     std::unique_ptr<Lane> lane;

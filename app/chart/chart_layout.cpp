@@ -12,9 +12,9 @@
 #include "chart/queens_lane.h"
 #include "chart/ribbon.h"
 #include "chart/season_strip.h"
-#include "look/space.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
+#include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -62,15 +62,16 @@ private:
         else
             lanes_.push_back({std::make_unique<Kind>(), name});
     }
-    void hint(const QString& name, const QString& text) {
-        lanes_.push_back({std::make_unique<HintLane>(name, text), {}});
+    /// @param brief  a line: the season can well do without
+    void hint(const QString& name, const QString& text, bool brief = false) {
+        lanes_.push_back({std::make_unique<HintLane>(name, text, brief), {}});
     }
     void upper() {
         const bool isEmpty = outlook_.batches.empty();
         if (hasFlyingLane(outlook_))
             named<FlyingLane>(LaneName::FlyingDays, flying_text::flyingDays());
         else
-            hint(flying_text::flyingDays(), chart_hand_text::noWeather());
+            hint(flying_text::flyingDays(), chart_hand_text::noWeather(), true);
         if (outlook_.builders.empty() && isEmpty)
             hint(chart_text::builders(), welcome_text::noBuilders());
         else
@@ -91,7 +92,7 @@ private:
     }
     void lower() {
         if (!hasQueensOrOrders(outlook_))
-            return hint(order_text::queensLane(), chart_hand_text::noOrders());
+            return hint(order_text::queensLane(), chart_hand_text::noOrders(), true);
         named<QueensLane>(LaneName::Queens, order_text::queensLane());
         named<PromiseLane>(LaneName::Promise, order_text::promiseLane());
     }

@@ -6,7 +6,7 @@
 namespace tenthday {
 namespace {
 
-constexpr qreal kLeastTrack = 24;
+constexpr qreal kLeastTrack = 28;
 constexpr qreal kWishedTrack = 40;
 constexpr qreal kMostTrack = 68;
 /// Around the bars of a track: marks of looks below, air and words above.

@@ -14,6 +14,7 @@
 #include "chart/season_strip.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
+#include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -24,11 +25,11 @@
 namespace tenthday {
 namespace {
 
-constexpr qreal kMargin = 14;
+constexpr qreal kMargin = space::kPage;
 constexpr qreal kLeastNames = 92;
 constexpr qreal kMostNames = 190;
-constexpr qreal kAfterName = 10;
-constexpr qreal kAboveLegend = 6;
+constexpr qreal kAfterName = space::kName;
+constexpr qreal kAboveLegend = space::kPart;
 
 struct PlacedLane {
     std::unique_ptr<Lane> lane;
@@ -61,15 +62,16 @@ private:
         else
             lanes_.push_back({std::make_unique<Kind>(), name});
     }
-    void hint(const QString& name, const QString& text) {
-        lanes_.push_back({std::make_unique<HintLane>(name, text), {}});
+    /// @param brief  a line: the season can well do without
+    void hint(const QString& name, const QString& text, bool brief = false) {
+        lanes_.push_back({std::make_unique<HintLane>(name, text, brief), {}});
     }
     void upper() {
         const bool isEmpty = outlook_.batches.empty();
         if (hasFlyingLane(outlook_))
             named<FlyingLane>(LaneName::FlyingDays, flying_text::flyingDays());
         else
-            hint(flying_text::flyingDays(), chart_hand_text::noWeather());
+            hint(flying_text::flyingDays(), chart_hand_text::noWeather(), true);
         if (outlook_.builders.empty() && isEmpty)
             hint(chart_text::builders(), welcome_text::noBuilders());
         else
@@ -90,7 +92,7 @@ private:
     }
     void lower() {
         if (!hasQueensOrOrders(outlook_))
-            return hint(order_text::queensLane(), chart_hand_text::noOrders());
+            return hint(order_text::queensLane(), chart_hand_text::noOrders(), true);
         named<QueensLane>(LaneName::Queens, order_text::queensLane());
         named<PromiseLane>(LaneName::Promise, order_text::promiseLane());
     }

@@ -1,11 +1,13 @@
 #include "chart/ghosts.h"
 
+#include "look/space.h"
+
 namespace tenthday {
 namespace {
 
 constexpr qreal kPen = 1.2;
 constexpr qreal kRadius = 3;
-constexpr qreal kPad = 4;
+constexpr qreal kPad = space::kInset;
 
 /// An outline with its label in the upper left, where it has room.
 void layGhost(const LaneInput& input, qreal left, qreal right, qreal top, qreal bottom,

@@ -1,9 +1,11 @@
 #include "chart/hit_test.h"
 
+#include "look/space.h"
+
 namespace tenthday {
 namespace {
 
-constexpr qreal kLeastGrip = 8;
+constexpr qreal kLeastGrip = space::kLeastHit;
 
 QRectF grip(const Target& target) {
     const qreal beside = target.rect.width() < kLeastGrip ? kLeastGrip / 2 : 0;

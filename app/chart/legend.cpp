@@ -3,6 +3,7 @@
 #include <array>
 
 #include "chart/flying_lane.h"
+#include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
@@ -13,7 +14,7 @@ namespace {
 using chart_text::LegendEntry;
 
 constexpr qreal kSwatch = 15;
-constexpr qreal kToText = 6;
+constexpr qreal kToText = space::kPart;
 constexpr qreal kBetween = 17;
 
 constexpr auto kEntries = std::to_array<LegendEntry>(

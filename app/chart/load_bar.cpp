@@ -103,18 +103,38 @@ qreal clearOfLines(const LaneInput& input, qreal x, qreal width) {
     return x;
 }
 
-/// Writes the batch's number at the left and its cells on the sealed part, each where it fits.
-void layBarText(const LaneInput& input, const QString& batch, const BarShape& bar, qreal from,
-                qreal to, qreal base, Sheet& sheet, int target) {
+/// A word above a thin bar, in the ink of the ground. @return what it takes; null where there is no
+/// room
+QRectF writeAbove(const LaneInput& input, Type type, const QString& text, const BarShape& bar,
+                  qreal left, qreal to, Sheet& sheet, int target) {
+    constexpr qreal kAir = 3;
+    const qreal wide = sheet.ruler().width(text, type);
+    if (left + wide > input.axis.right()) return {};
+    const qreal top = bar.edge.between(left, std::min(to, left + wide)).highestY();
+    const QPointF at(left, sheet.snap()(top - kAir));
+    const auto rect = sheet.textRect(type, text, at, Align::Left);
+    if (input.isCrossed(rect))
+        sheet.fill(Layer::Words, Role::Ground, rect.adjusted(-2, -2, 2, 2), -1, 2);
+    sheet.text(Layer::Words, Role::Ink, type, text, at, Align::Left, target);
+    return rect;
+}
+
+/// Writes the batch's number at the left and its cells on the sealed part, each where it fits; the
+/// number above the bar where that is too thin. @return what stands above; null where nothing does
+QRectF layBarText(const LaneInput& input, const QString& batch, const BarShape& bar, qreal from,
+                  qreal to, qreal base, Sheet& sheet, int target) {
     const auto& ruler = sheet.ruler();
     const qreal room = base - bar.edge.lowestY();
     const qreal wide = ruler.width(batch, Type::Batch) + 7;
     const qreal high = base - bar.edge.between(from, std::min(to, from + wide)).lowestY();
     qreal used = from;
+    QRectF above;
     if (wide <= to - from && ruler.capHeight(Type::Batch) + 3 <= high) {
         sheet.text(Layer::Words, Role::CellsInk, Type::Batch, batch,
                    {from + 4, sheet.baselineAt(Type::Batch, base - high / 2)}, Align::Left, target);
         used = from + 4 + ruler.width(batch, Type::Batch);
+    } else if (to - from >= ruler.capHeight(Type::Batch)) {
+        above = writeAbove(input, Type::Batch, batch, bar, from, to, sheet, target);
     }
     const qreal left = clearOfLines(input, std::max(bar.sealedAt, used) + 5,
                                     ruler.width(chart_text::number(99), Type::Small));
@@ -123,11 +143,12 @@ void layBarText(const LaneInput& input, const QString& batch, const BarShape& ba
         const qreal width = ruler.width(text, Type::Small);
         if (bar.sealedAt >= to || width > to - left - 4) continue;
         if (clearOfLines(input, left, width) != left) continue;
-        if (ruler.capHeight(Type::Small) + 3 > room) return;
+        if (ruler.capHeight(Type::Small) + 3 > room) return above;
         sheet.text(Layer::Words, Role::CellsInk, Type::Small, text,
                    {left, sheet.baselineAt(Type::Small, base - room / 2)}, Align::Left, target);
-        return;
+        return above;
     }
+    return above;
 }
 
 /// Dots on the open part, leaving the batch's number free.
@@ -147,14 +168,15 @@ void layOpenDots(const QRectF& open, const QRectF& words, Sheet& sheet) {
 
 /// Where hours have room: at which the cells come in and go out, above the bar's ends.
 void layHours(const LaneInput& input, const LoadSpan& span, const BarShape& bar, qreal base,
-              Sheet& sheet) {
+              const QRectF& taken, Sheet& sheet) {
     if (!hasHours(input.axis)) return;
     constexpr qreal kAir = 3;
     const auto& axis = input.axis;
     const auto write = [&](const QString& text, qreal x, qreal y, Align align) {
         const QPointF at(x, sheet.snap()(y - kAir));
         const auto rect = sheet.textRect(Type::Small, text, at, align);
-        if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect))
+        if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect) ||
+            rect.intersects(taken))
             return;
         sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
     };
@@ -257,13 +279,13 @@ QRectF layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLo
     if (bar.sealedAt < to)
         sheet.path(Layer::Body, Role::SealedCells,
                    bar.edge.between(std::max(bar.sealedAt, from), to).closedAt(base), target);
-    layBarText(input, label, bar, from, to, base, sheet, target);
-    layHours(input, *load.span, bar, base, sheet);
+    const auto above = layBarText(input, label, bar, from, to, base, sheet, target);
+    layHours(input, *load.span, bar, base, above, sheet);
     layExit(input, load, bar, base, sheet, target);
     if (input.isMarked(load.batch))
         sheet.frame(Layer::Marks, Role::Selection, rect.adjusted(-3, -3, 3, 3), 1.6, 4);
     if (batch) layGraftsEdge(input, *batch, load, bar, from, std::min(bar.sealedAt, to), sheet);
-    return rect;
+    return rect.united(above);
 }
 
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,

@@ -10,13 +10,14 @@
 #include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
+#include "look/space.h"
 
 namespace tenthday {
 namespace {
 
 constexpr int kLeastSide = 200;
 constexpr int kMostSide = 20000;
-constexpr qreal kChartMargin = 8;
+constexpr qreal kHeadGap = 8;       ///< px between head and chart
 constexpr qreal kDotsPerInch = 96;  ///< of a logical px
 
 Error error(const QString& text) { return Error{text.toStdString()}; }
@@ -48,7 +49,7 @@ struct Picture {
         painter.restore();
         painter.setPen(colours[Role::Ink]);
         painter.setFont(face.font(Type::Title));
-        painter.drawText(QPointF(chart.left() + kChartMargin, chart.top() - kChartMargin), head);
+        painter.drawText(QPointF(chart.left() + space::kPage, chart.top() - kHeadGap), head);
     }
 };
 
@@ -76,7 +77,7 @@ Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
         page.setSize(sizeOf(*options.poster));
         head = headOf(outlook.snapshot);
         area = page.adjusted(kPosterMargin, kPosterMargin, -kPosterMargin, -kPosterMargin);
-        area.setTop(area.top() + ruler.line(Type::Title) + kChartMargin);
+        area.setTop(area.top() + ruler.line(Type::Title) + kHeadGap);
         chart.size = area.size();
     }
     chart.chosenDay = options.chosenDay;

@@ -145,6 +145,7 @@ private:
     void stepLoad(int by);
     void stepYard(int by);
     void tellPlace();
+    void tellReader(const TargetKey& key) const;
     void moveToNeighbour(int by);
     void changeGrafts(int by);
     void scrollAtEdges();

@@ -1,7 +1,8 @@
 /// What gestures and keys ask of the season chart: selection, moves, the magnet, the place of keys.
+#include <QAccessible>
 #include <QGuiApplication>
-#include <QScreen>
 
+#include "chart/chart_parts.h"
 #include "chart/chart_selection.h"
 #include "chart/hit_test.h"
 #include "chart/season_chart.h"
@@ -168,7 +169,22 @@ void SeasonChart::tellPlace() {
     }
     const auto x = key.day ? axis_.middleOf(*key.day) : target->rect.center().x();
     card_->showCard(cardOf(key), {x, target->rect.center().y()});
+    tellReader(options_.place);
     describe();
+}
+
+/// The focus of assistive programs goes to what stands at a place.
+void SeasonChart::tellReader(const TargetKey& key) const {
+    if (!QAccessible::isActive() || !shown_) return;
+    int index = 0;
+    for (const auto& part : chartParts(*shown_, options_)) {
+        if (part.key == key) {
+            QAccessibleEvent event(const_cast<SeasonChart*>(this), QAccessible::Focus);
+            event.setChild(index);
+            return QAccessible::updateAccessibility(&event);
+        }
+        ++index;
+    }
 }
 
 void SeasonChart::stepLoad(int by) {

@@ -12,7 +12,8 @@ constexpr int kRows = 3;  ///< batches that overlap stand in so many rows, in tu
 /// The season along the whole width.
 DayAxis wholeAxis(const DayAxis& axis) { return {axis.span(), axis.left(), axis.width()}; }
 
-void layMonths(const DayAxis& whole, const QRectF& area, Sheet& sheet) {
+/// @param today  x of today's line, which no name may meet
+void layMonths(const DayAxis& whole, const QRectF& area, qreal today, Sheet& sheet) {
     Day start = whole.span().first;
     while (start <= whole.span().last) {
         const date::year_month_day date{start};
@@ -29,7 +30,9 @@ void layMonths(const DayAxis& whole, const QRectF& area, Sheet& sheet) {
             return sheet.ruler().width(text, Type::Small) <= room;
         };
         const auto text = fits(name) ? name : name.left(3);
-        if (fits(text))
+        const qreal end = left + kPad + 1 + sheet.ruler().width(text, Type::Small);
+        const bool meets = left - 2 < today && today < end + 2;
+        if (fits(text) && !meets)
             sheet.text(Layer::Heads, Role::InkSoft, Type::Small, text,
                        {left + kPad + 1,
                         sheet.snap()(area.top() + kPad + sheet.ruler().capHeight(Type::Small))},
@@ -83,11 +86,11 @@ void layStrip(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto whole = wholeAxis(input.axis);
     sheet.target({.hit = Hit::Strip}, area);
     sheet.fill(Layer::Heads, Role::LaneGround, area);
-    layMonths(whole, area, sheet);
+    const Day today = input.outlook.snapshot.today();
+    layMonths(whole, area, whole.xOf(today), sheet);
     const QRectF rows = area.adjusted(0, area.height() - 13, 0, -1);
     layBatches(input, whole, rows, sheet);
     layDues(input, whole, rows, sheet);
-    const Day today = input.outlook.snapshot.today();
     if (whole.span().contains(today))
         sheet.fill(
             Layer::Heads, Role::Today,

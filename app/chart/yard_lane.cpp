@@ -3,13 +3,14 @@
 #include "chart/cells_days_lane.h"
 #include "chart/ghosts.h"
 #include "chart/planned_stays.h"
+#include "look/space.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kGap = 12;  ///< air above each yard
+constexpr qreal kGap = space::kLane;  ///< air above each yard
 constexpr qreal kOpener = 8;
 
 const YardDay* yardDayOn(const LaneInput& input, const YardOutlook& yard, Day day) {

@@ -55,6 +55,7 @@ struct WindowActions {
     QAction* virginsPage;
     QAction* eveningPage;
     QAction* ordersPage;
+    QAction* planPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

@@ -18,13 +18,13 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 22>& verbs() {
+const std::array<const HeadlessVerb*, 23>& verbs() {
     static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),     &nucsVerb(),
                                 &virginsVerb(), &stockingVerb(), &broodlessVerb(), &findingsVerb(),
                                 &limitsVerb(),  &dronesVerb(),   &promiseVerb(),   &ordersVerb(),
-                                &graftsVerb(),  &whatIfVerb(),   &ratesVerb(),     &checkVerb(),
-                                &pictureVerb(), &tasksVerb(),    &sheetVerb(),     &icsVerb(),
-                                &exportVerb(),  &importVerb()};
+                                &graftsVerb(),  &planVerb(),     &whatIfVerb(),    &ratesVerb(),
+                                &checkVerb(),   &pictureVerb(),  &tasksVerb(),     &sheetVerb(),
+                                &icsVerb(),     &exportVerb(),   &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

@@ -36,16 +36,19 @@ Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
     OpenOptions options;
     options.access = Access::ReadOnly;
     options.clock = call.clock;
-    auto book = BookFile::open(QString::fromStdString(call.arguments.operand(0)), options);
+    const auto book = BookFile::open(QString::fromStdString(call.arguments.operand(0)), options);
     if (!book) return book.error();
-    auto snapshot = book.value()->read();
+    const auto snapshot = readSeason(*book.value(), day);
     if (!snapshot) return snapshot.error();
-    if (const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt) {
-        snapshot = book.value()->read({season, false});
-        if (!snapshot) return snapshot.error();
-    }
     OutlookMemo memo;
     return outlookOf(snapshot.value(), memo);
+}
+
+Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day) {
+    auto snapshot = book.read();
+    if (!snapshot) return snapshot;
+    const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt;
+    return season ? book.read({season, false}) : snapshot;
 }
 
 }  // namespace tenthday

@@ -196,7 +196,8 @@ std::vector<double> lackingBy(const PlanProblem& problem, const WholePlan& plan)
             if (demand.wants != PlanProblem::Wants::Queens) continue;
             if ((demand.line || demand.proven) != special) continue;
             double left = demand.wanted;
-            for (auto& part : stock) {
+            for (auto at = stock.rbegin(); at != stock.rend(); ++at) {  // the last that do, first
+                auto& part = *at;
                 if (part.day > demand.due || !fits(demand, part.line, part.proven)) continue;
                 const double taken = std::min(part.count, left);
                 part.count -= taken;

@@ -1,6 +1,8 @@
 /// @file plan_told.h  A whole plan in the book's words: proposals, and what the season is like with
 /// them. Inner to the room.
 #pragma once
+#include <span>
+
 #include "base/id_source.h"
 #include "planning/plan_site.h"
 #include "planning/season_plan.h"

@@ -110,7 +110,7 @@ std::string subjectOf(const Snapshot& snapshot, const WayPart& part) {
     return {};
 }
 
-Listing waysOf(const Snapshot& snapshot, const std::vector<Way>& ways) {
+Listing waysOf(const Snapshot& snapshot, const std::vector<WayToFix>& ways) {
     Listing listing{{"way", "kind", "fixes", "amount", "subject", "from"}, {}};
     std::int32_t number = 0;
     for (const auto& way : ways) {

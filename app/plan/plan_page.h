@@ -91,7 +91,7 @@ private:
     void follow(const Changes& changes);
     void tellProgress(const PlanProgress& progress);
     void takeAnswer(const Result<PlanAnswer>& answer);
-    void takeWays(const Result<std::vector<Way>>& ways);
+    void takeWays(const Result<std::vector<WayToFix>>& ways);
     /// Looks again at what is ticked.
     void tryTicked();
     void takeTrial(const Result<PlanTrial>& trial);

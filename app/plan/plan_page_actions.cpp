@@ -87,14 +87,14 @@ void PlanPage::findWays() {
     tellButtons();
 }
 
-void PlanPage::takeWays(const Result<std::vector<Way>>& ways) {
+void PlanPage::takeWays(const Result<std::vector<WayToFix>>& ways) {
     progress_->clear();
     QStringList lines;
     if (!ways) lines += plan_text::cannotPlan(plain(ways.error().text));
     if (ways)
         for (const auto& each : ways.value()) lines += plan_text::way(*working_, each);
     const bool fixes = ways && std::any_of(ways.value().begin(), ways.value().end(),
-                                           [](const Way& each) { return each.fixes; });
+                                           [](const WayToFix& each) { return each.fixes; });
     if (ways && !fixes) lines += plan_text::noWay();
     ways_->setText(lines.join(u'\n'));
     ways_->show();

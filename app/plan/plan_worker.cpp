@@ -39,7 +39,9 @@ void PlanWorker::plan(const OutlookPtr& outlook, const PlanQuestion& question) {
 void PlanWorker::findWays(const OutlookPtr& outlook, const PlanQuestion& question) {
     start([outlook,
            question](const PlanControl& control) { return waysToFix(*outlook, question, control); },
-          [](PlanWorker& me, const Result<std::vector<Way>>& ways) { Q_EMIT me.waysFound(ways); });
+          [](PlanWorker& me, const Result<std::vector<WayToFix>>& ways) {
+              Q_EMIT me.waysFound(ways);
+          });
 }
 
 void PlanWorker::stop() {

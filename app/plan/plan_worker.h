@@ -28,7 +28,7 @@ public:
 Q_SIGNALS:
     void progressed(const tenthday::PlanProgress& progress);
     void planned(const tenthday::Result<tenthday::PlanAnswer>& answer);
-    void waysFound(const tenthday::Result<std::vector<tenthday::Way>>& ways);
+    void waysFound(const tenthday::Result<std::vector<tenthday::WayToFix>>& ways);
 
 private:
     struct Run {

@@ -100,7 +100,7 @@ inline constexpr int kSums = 5;
 [[nodiscard]] QString waysHead();
 [[nodiscard]] QString searchingWays(int tried);
 /// "12 more nucs from Mon 24 May"; two joined by "and"; or that it fixes nothing alone.
-[[nodiscard]] QString way(const Outlook& outlook, const Way& way);
+[[nodiscard]] QString way(const Outlook& outlook, const WayToFix& way);
 [[nodiscard]] QString noWay();
 [[nodiscard]] QString wayBecause();
 

@@ -66,7 +66,7 @@ QString searchingWays(int tried) {
                : Words::tr("Looking for ways: way %1 is tried ...").arg(chart_text::number(tried));
 }
 
-QString way(const Outlook& outlook, const Way& way) {
+QString way(const Outlook& outlook, const WayToFix& way) {
     if (way.parts.empty()) return {};
     if (!way.fixes) return kindAlone(outlook, way.parts.front());
     auto text = partText(outlook, way.parts.front());

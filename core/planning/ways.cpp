@@ -33,7 +33,7 @@ public:
     Ways(const Outlook& outlook, const PlanQuestion& question, PlanBudget& budget)
         : outlook_(outlook), snapshot_(outlook.snapshot), question_(question), budget_(budget) {}
 
-    Result<std::vector<Way>> find() {
+    Result<std::vector<WayToFix>> find() {
         auto site = planSite(outlook_, question_);
         if (!site) return site.error();
         site_ = std::move(site.value());
@@ -41,8 +41,8 @@ public:
         if (!rounds) return rounds.error();
         rounds_ = rounds.value();
         const auto& solution = rounds_.solution;
-        if (solution.weighed == 0 && solution.unsure == 0) return std::vector<Way>{};
-        std::vector<Way> ways;
+        if (solution.weighed == 0 && solution.unsure == 0) return std::vector<WayToFix>{};
+        std::vector<WayToFix> ways;
         bool fixed = false;
         for (const auto& kind : kinds()) {
             if (budget_.isOver()) return ways;
@@ -209,9 +209,9 @@ private:
         return high;
     }
 
-    Way alone(const Kind& kind) {
+    WayToFix alone(const Kind& kind) {
         const auto amount = least({}, kind);
-        Way way{parts(kind, amount.value_or(0), {}), amount.has_value()};
+        WayToFix way{parts(kind, amount.value_or(0), {}), amount.has_value()};
         if (!amount)
             for (auto& part : way.parts) part = {kind.kind, 0, {}, kind.where, {}, {}};
         if (way.parts.size() > 1 && !amount) way.parts.resize(1);
@@ -219,7 +219,7 @@ private:
     }
 
     /// Two kinds: of the second the least with all that can be of the first, then the least of it.
-    void together(std::vector<Way>& ways) {
+    void together(std::vector<WayToFix>& ways) {
         const auto all = kinds();
         for (std::size_t i = 0; i < all.size(); ++i)
             for (std::size_t k = i + 1; k < all.size(); ++k) {
@@ -233,7 +233,7 @@ private:
                 add(help, all[k], *second);
                 const auto first = least(help, all[i]);
                 if (!first) continue;
-                Way way{parts(all[i], *first, help), true};
+                WayToFix way{parts(all[i], *first, help), true};
                 for (auto& part : parts(all[k], *second, {})) way.parts.push_back(part);
                 ways.push_back(std::move(way));
             }
@@ -288,8 +288,8 @@ private:
 
 }  // namespace
 
-Result<std::vector<Way>> waysToFix(const Outlook& outlook, const PlanQuestion& question,
-                                   const PlanControl& control) {
+Result<std::vector<WayToFix>> waysToFix(const Outlook& outlook, const PlanQuestion& question,
+                                        const PlanControl& control) {
     PlanBudget budget(control);
     if (question.keep.empty()) return Ways(outlook, question, budget).find();
     OutlookMemo memo;

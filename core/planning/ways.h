@@ -29,16 +29,16 @@ struct WayPart {
 
 /// Done together these leave no order short. Of one that fixes nothing alone `fixes` is false, and
 /// `parts` holds its kind with no amount.
-struct Way {
+struct WayToFix {
     std::vector<WayPart> parts;  ///< one; two where no single way does
     bool fixes = true;
-    friend bool operator==(const Way&, const Way&) = default;
+    friend bool operator==(const WayToFix&, const WayToFix&) = default;
 };
 
 /// Each kind by itself; and, where none does alone, two together. Empty where nothing is short.
 /// Cancelled: what was found so far.
-[[nodiscard]] Result<std::vector<Way>> waysToFix(const Outlook& outlook,
-                                                 const PlanQuestion& question,
-                                                 const PlanControl& control = {});
+[[nodiscard]] Result<std::vector<WayToFix>> waysToFix(const Outlook& outlook,
+                                                      const PlanQuestion& question,
+                                                      const PlanControl& control = {});
 
 }  // namespace tenthday

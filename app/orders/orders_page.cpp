@@ -188,7 +188,7 @@ void OrdersPage::follow() {
     if (stale_) return;
     const auto outlook = desk_.outlook();
     isReckoning_ = true;
-    show(outlook, orderRows(*outlook, model_->rows()));
+    showRows(outlook, orderRows(*outlook, model_->rows()));
     if (totals_->text().isEmpty()) totals_->setText(order_page_text::reckoning());
     work_.ask([outlook] { return reckonOrders(outlook); },
               [this](const OrdersReckoned& made) { take(made); });
@@ -196,11 +196,11 @@ void OrdersPage::follow() {
 
 void OrdersPage::take(const OrdersReckoned& made) {
     isReckoning_ = false;
-    show(made.of, made.rows);
+    showRows(made.of, made.rows);
     tellTotals(made.weeks);
 }
 
-void OrdersPage::show(const OutlookPtr& outlook, std::vector<OrderRow> rows) {
+void OrdersPage::showRows(const OutlookPtr& outlook, std::vector<OrderRow> rows) {
     const auto* before = chosen();
     const auto id = before ? std::optional(before->order->id) : std::nullopt;
     const int row = std::max(table_->currentIndex().row(), 0);

@@ -80,7 +80,7 @@ private:
     void follow();
     void take(const OrdersReckoned& made);
     /// Keeps the chosen order while it is listed, else the place in the list.
-    void show(const OutlookPtr& outlook, std::vector<OrderRow> rows);
+    void showRows(const OutlookPtr& outlook, std::vector<OrderRow> rows);
     void tellTotals(const std::vector<PromiseWeek>& weeks);
     void tellCounts();
     void tellCurrent();

@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
+#include <QListWidget>
 #include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
@@ -28,6 +29,7 @@
 #include "orders/orders_page.h"
 #include "paste/paste_dialog.h"
 #include "phone/phone_link.h"
+#include "plan/plan_page.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
 #include "screen_text/phone_text.h"
@@ -145,6 +147,7 @@ void MainWindow::connectActions() {
     on(actions_.virginsPage, [this] { showPage(virgins_); });
     on(actions_.eveningPage, [this] { showPage(evening_); });
     on(actions_.ordersPage, [this] { showPage(orders_); });
+    on(actions_.planPage, [this] { showPage(plan_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -219,6 +222,7 @@ void MainWindow::dropPages() {
     virgins_ = nullptr;
     evening_ = nullptr;
     orders_ = nullptr;
+    plan_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -250,6 +254,7 @@ void MainWindow::makePages() {
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
     addPage(chart_, actions_.seasonPage);
+    makePlan();
     connect(chart_, &SeasonChart::editRequested, this, &MainWindow::editBatch);
     connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
     connect(chart_, &SeasonChart::orderRequested, this, [this](Id<Order> order) {
@@ -275,6 +280,18 @@ void MainWindow::makePages() {
     connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
     connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);
+}
+
+void MainWindow::makePlan() {
+    plan_ = new PlanPage(*desk_);
+    addPage(plan_, actions_.planPage);
+    connect(plan_, &PlanPage::proposalsShown, chart_, &SeasonChart::setProposals);
+    connect(plan_, &PlanPage::chartWanted, this, [this] { showPage(chart_); });
+    connect(plan_, &PlanPage::ordersWanted, this, [this] { showPage(orders_); });
+    connect(plan_, &PlanPage::setupWanted, this, [this](setup_text::Kind kind) {
+        showPage(setup_);
+        setup_->kinds().setCurrentRow(static_cast<int>(kind));
+    });
 }
 
 void MainWindow::numberQueens() {

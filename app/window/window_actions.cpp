@@ -11,6 +11,7 @@
 #include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
 #include "screen_text/picture_text.h"
+#include "screen_text/plan_text.h"
 #include "screen_text/print_text.h"
 #include "screen_text/season_text.h"
 #include "screen_text/times_text.h"
@@ -73,6 +74,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     virginsPage = add(view, virgin_text::pageEntry(), {Qt::CTRL | Qt::Key_5});
     eveningPage = add(view, evening_text::pageEntry(), {Qt::CTRL | Qt::Key_6});
     ordersPage = add(view, order_page_text::pageEntry(), {Qt::CTRL | Qt::Key_7});
+    planPage = add(view, plan_text::pageEntry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_B});
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
@@ -82,7 +84,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
     for (auto* page : {seasonPage, nucsPage, weekPage, weatherPage, virginsPage, eveningPage,
-                       ordersPage, setupPage, factsPage}) {
+                       ordersPage, planPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
@@ -137,7 +139,8 @@ void WindowActions::setHasBook(bool has) {
           weekSheet,   printLists, nextSeason,    workTimes,     zoomIn,      zoomOut,
           wholeSeason, goToToday,  eachNuc,       planBatch,     editBatch,   seasonPage,
           nucsPage,    weekPage,   weatherPage,   virginsPage,   eveningPage, setupPage,
-          factsPage,   newTask,    whyThisDay,    phoneCalendar, cellsDay,    ordersPage})
+          factsPage,   newTask,    whyThisDay,    phoneCalendar, cellsDay,    ordersPage,
+          planPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

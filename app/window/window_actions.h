@@ -58,6 +58,7 @@ struct WindowActions {
     QAction* virginsPage;
     QAction* eveningPage;
     QAction* ordersPage;
+    QAction* planPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

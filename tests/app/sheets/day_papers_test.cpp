@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QImage>
+#include <QPalette>
 #include <QProcess>
 #include <QTemporaryDir>
 

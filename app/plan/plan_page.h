@@ -1,6 +1,7 @@
 /// @file plan_page.h  The season plan: what is asked, what is proposed, what it does to the season;
 /// and what of it goes into the book.
 #pragma once
+#include <QDialog>
 #include <QPointer>
 #include <QWidget>
 
@@ -12,7 +13,6 @@
 #include "plan/proposals_model.h"
 #include "screen_text/setup_text.h"
 
-class QDialog;
 class QLabel;
 class QProgressBar;
 class QPushButton;

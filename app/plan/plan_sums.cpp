@@ -12,7 +12,7 @@
 namespace tenthday {
 namespace {
 
-const OrderChance* find(const PlanSums& sums, Id<Order> order) {
+const OrderChance* chanceOf(const PlanSums& sums, Id<Order> order) {
     const auto found = std::find_if(sums.orders.begin(), sums.orders.end(),
                                     [&](const auto& each) { return each.order == order; });
     return found == sums.orders.end() ? nullptr : &*found;
@@ -59,7 +59,7 @@ void PlanSumsTable::show(const Outlook& outlook, const PlanSums& before, const P
     for (const auto& chance : after.orders) {
         const auto order = outlook.snapshot.find(chance.order);
         if (!order) continue;
-        const auto* then = find(before, chance.order);
+        const auto* then = chanceOf(before, chance.order);
         const int row = add(plan_text::orderName(*order), plan_text::orderChance(then),
                             plan_text::orderChance(&chance), plan_text::orderBecause(*order));
         mark(*item(row, Before), then);

@@ -1,5 +1,6 @@
 #include "plan/plan_page.h"
 
+#include <QDialog>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>

@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDialog>
 #include <QDir>
 #include <QFile>
@@ -36,6 +37,8 @@
 #include "orders/orders_page.h"
 #include "orders/what_if_dialog.h"
 #include "phone/phone_link.h"
+#include "plan/plan_form.h"
+#include "plan/plan_page.h"
 #include "reasons/why_dialog.h"
 #include "records/queen_verbs.h"
 #include "screen_text/cells_text.h"
@@ -369,6 +372,23 @@ QWidget* chartOfOrders(MainWindow& window) {
     return &window;
 }
 
+/// The season plan for the orders, once it is there.
+QWidget* seasonPlan(MainWindow& window) {
+    addOrders(window);
+    page(window, window.actions().planPage);
+    auto& plan = *window.plan();
+    plan.form().until().setDate(QDate(2027, 6, 30));
+    plan.plan();
+    (void)QTest::qWaitFor([&] { return !plan.isPlanning() && !plan.isTrying(); }, 120'000);
+    return &window;
+}
+
+/// Its proposals in the chart.
+QWidget* chartOfPlan(MainWindow& window) {
+    seasonPlan(window);
+    return page(window, window.actions().seasonPage);
+}
+
 }  // namespace
 
 const std::vector<Panel>& panels() {
@@ -405,6 +425,14 @@ const std::vector<Panel>& panels() {
          [](MainWindow& w) {
              emptyBook(w);
              return page(w, w.actions().ordersPage);
+         }},
+        {at("season-plan"), true, [](MainWindow& w) { return seasonPlan(w); }},
+        {at("season-plan-chart"), true, [](MainWindow& w) { return chartOfPlan(w); }},
+        {at("season-plan-steps"), true,
+         [](MainWindow& w) { return page(w, w.actions().planPage); }},
+        {at("season-plan-empty"), false,
+         [](MainWindow& w) -> QWidget* {
+             return emptyBook(w) ? page(w, w.actions().planPage) : nullptr;
          }},
         {at("order-form"), true, [](MainWindow& w) { return orderForm(w); }},
         {at("order-delivery"), true,

@@ -76,10 +76,10 @@ const std::vector<std::string_view>& coreRooms() {
 
 const std::vector<std::string_view>& appRooms() {
     static const std::vector<std::string_view> rooms{
-        "look",     "options", "screen_text", "book",     "desk",     "paste", "reasons",
-        "chart",    "batches", "nucs",        "builders", "breeders", "yards", "weather",
-        "virgins",  "facts",   "setup",       "orders",   "sheets",   "week",  "evening",
-        "cellsday", "phone",   "help",        "window",   "headless"};
+        "look",    "options",  "screen_text", "book",     "desk",     "paste",   "reasons",
+        "chart",   "batches",  "nucs",        "builders", "breeders", "yards",   "weather",
+        "virgins", "facts",    "setup",       "orders",   "plan",     "sheets",  "week",
+        "evening", "cellsday", "phone",       "help",     "window",   "headless"};
     return rooms;
 }
 

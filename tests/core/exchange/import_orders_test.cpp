@@ -8,9 +8,9 @@ namespace tenthday::test {
 namespace {
 
 /// A season, a batch of 20 grafts with 12 ripe cells, an order for ten queens.
-class ImportOrders : public ::testing::Test {
+class ImportedOrders : public ::testing::Test {
 protected:
-    ImportOrders() {
+    ImportedOrders() {
         take("seasons", "label,from,until\n2027,2027-04-01,2027-08-31\n");
         take("batches", "label,day\n701,2027-05-10\n");
         take("bars", "batch,bar,cells\n701,1,20\n");
@@ -32,7 +32,7 @@ protected:
     PaperBook book;
 };
 
-TEST_F(ImportOrders, AnOrderThatNoSeasonShowsIsRefused) {
+TEST_F(ImportedOrders, AnOrderThatNoSeasonShowsIsRefused) {
     EXPECT_EQ(refusal("orders",
                       "label,kind,count,due\nK-03,mated,1,2027-06-20\n"
                       "K-04,mated,1,2035-06-20\n"),
@@ -42,7 +42,7 @@ TEST_F(ImportOrders, AnOrderThatNoSeasonShowsIsRefused) {
         << "the last queens of the season";
 }
 
-TEST_F(ImportOrders, NoMoreIsDeliveredThanWasOrdered) {
+TEST_F(ImportedOrders, NoMoreIsDeliveredThanWasOrdered) {
     EXPECT_EQ(deliveries("K-01,2027-06-20,6,,0,none\nK-01,2027-06-21,3,,0,none\n"
                          "K-01,2027-06-22,2,,0,none\n"),
               "line 4, column count: only 1 are owed");
@@ -53,18 +53,18 @@ TEST_F(ImportOrders, NoMoreIsDeliveredThanWasOrdered) {
               "line 2, column count: 10 are delivered already");
 }
 
-TEST_F(ImportOrders, NoMoreIsDeliveredOfABatchThanItGave) {
+TEST_F(ImportedOrders, NoMoreIsDeliveredOfABatchThanItGave) {
     EXPECT_EQ(deliveries("K-01,2027-06-20,9,701,0,none\nK-02,2027-05-20,4,701,0,none\n"),
               "line 3, column count: batch 701 had 12 ripe cells, 13 would be delivered of it");
     EXPECT_EQ(deliveries("K-01,2027-06-20,9,701,0,none\nK-02,2027-05-20,3,701,0,none\n"), "");
 }
 
-TEST_F(ImportOrders, NothingIsDeliveredAheadOfToday) {
+TEST_F(ImportedOrders, NothingIsDeliveredAheadOfToday) {
     EXPECT_EQ(deliveries("K-01,2028-06-02,1,,0,none\n"),
               "line 2, column day: 2028-06-02 is ahead of today");
 }
 
-TEST_F(ImportOrders, EarmarksAreForOpenOrdersForQueensAndNoMoreThanIsOwed) {
+TEST_F(ImportedOrders, EarmarksAreForOpenOrdersForQueensAndNoMoreThanIsOwed) {
     const auto marks = [&](const std::string& lines) {
         return refusal("earmarks", "order,batch,count\n" + lines);
     };
@@ -83,7 +83,7 @@ TEST_F(ImportOrders, EarmarksAreForOpenOrdersForQueensAndNoMoreThanIsOwed) {
               "line 2, column kind: queens are earmarked for it, so it is not for cells");
 }
 
-TEST_F(ImportOrders, WhatStoodBeforeIsNotAskedAgain) {
+TEST_F(ImportedOrders, WhatStoodBeforeIsNotAskedAgain) {
     const auto kept = book.text("orders");
     take("seasons", "label,from,until\n2027,2025-04-01,2025-08-31\n");
     EXPECT_EQ(book.import("orders", kept), "");

@@ -165,7 +165,7 @@ TEST_F(WinterTest, NoOpenBroodIsNotClaimedWhileSheIsThere) {
     for (const auto& side : outlook->nucs.sides) {
         if (side.side->id != side_) continue;
         for (const auto& span : nucBroodlessSpans(spring, side))
-            EXPECT_TRUE(span.until && *span.until < day("2027-08-11") ||
+            EXPECT_TRUE((span.until && *span.until < day("2027-08-11")) ||
                         span.from > day("2029-01-01"))
                 << toText(span.from);
     }

@@ -172,7 +172,7 @@ TEST(BandOfANuc, FollowsItsState) {
 }
 
 /// Outlines of the plan in sight, from their first to their last day.
-std::vector<DayWindow> ghosts(const SeasonChart& chart) {
+std::vector<DayWindow> ghosts(SeasonChart& chart) {
     std::vector<DayWindow> found;
     const auto& layout = chart.layoutNow();
     for (const auto& item : layout.items)

@@ -1,5 +1,6 @@
 #include "chart/builder_row.h"
 
+#include "chart/ghosts.h"
 #include "chart/load_bar.h"
 #include "chart/planned_stays.h"
 #include "records/relations.h"
@@ -189,6 +190,11 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
         layMakeUps(input, *row.builder, base, sheet);
     }
     layGhosts(input, row, base, pxPerCell, sheet);
+    if (row.builder) {
+        const auto builder = row.builder->builder->id;
+        sheet.target({.hit = Hit::BuilderRow, .builder = builder}, area);
+        layProposedLoads(input, builder, base, pxPerCell, sheet);
+    }
     std::vector<QRectF> bars;
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
         const qreal loadBase = snap(base - row.tracks[i] * track);

@@ -11,7 +11,7 @@
 
 #include "look/page_parts.h"
 #include "look/palette.h"
-#include "nucs/table_copy.h"
+#include "look/table_copy.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/upkeep_text.h"
 

@@ -19,9 +19,9 @@ TEST(Workers, Are300ACell) {  // S77, quoting Laidlaw & Page
 
 TEST(Workers, FollowTheFactWhereItIsChanged) {
     test::SeasonMaker maker;
-    const auto fact = test::with(
-        maker.snapshot(),
-        FactOverride{test::id<FactOverride>(1), 1, std::string(token(Fact::WorkersPerCell)), 400'000});
+    const auto fact = test::with(maker.snapshot(),
+                                 FactOverride{test::id<FactOverride>(1), 1,
+                                              std::string(token(Fact::WorkersPerCell)), 400'000});
     EXPECT_EQ(workersFor(Cells{20}, fact.facts()).workers, 8'000);
 }
 

@@ -191,7 +191,7 @@ TEST_F(OpenedYards, ThePlanRemainsAsAnOutline) {
     ASSERT_EQ(closed.size(), 3U) << "in the builder and in both yards";
     QTest::keyClick(&chart, Qt::Key_1);
     const auto open = ghosts(chart);
-    ASSERT_EQ(open.size(), 3U) << "and in its nuc";
+    ASSERT_GT(open.size(), closed.size()) << "and in each nuc of the yard that is opened";
     const auto& timeline = chart.outlook()->batches.at(0)->timeline;
     for (const auto& days : {closed[1], closed[2], open.back()})
         EXPECT_LT(days.last, timeline.hold.catchDay) << "two days sooner";

@@ -65,11 +65,11 @@ TEST_F(SampleYards, AQueenOfASeasonBeforeBelongsToNoBatch) {
     ASSERT_GT(*most, 0);
     --*most;
     ++stack[static_cast<std::size_t>(NucState::JudgedGood)];
-    for (auto& side : changed->nucs.sides)
-        if (side.yardOn(on) == yard.yard->id) {
-            side.wintered.push_back({nullptr, changed->season.first, kLastDay});
-            break;
-        }
+    const BoxStayFrom there{changed->season.first, yard.yard->id};
+    SideOutlook nuc;
+    nuc.stays = {&there, 1};
+    nuc.wintered.push_back({nullptr, changed->season.first, kLastDay});
+    changed->nucs.sides.push_back(nuc);
     float hers = 0;
     for (const auto& run : YardStack(*changed, yard).on(on))
         if (run.band == Band::JudgedGood && !run.batch) hers += run.to - run.from;

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <tuple>
@@ -100,19 +101,12 @@ TEST(SolvePlan, MoreNucsOrLaterDueDaysAreNeverWorse) {
     }
 }
 
-/// One builder, four days, every graft a queen: all is whole, so all plans can be gone through.
-struct Tiny {
-    PlanProblem problem;
-    std::vector<std::int32_t> dues;
-    std::vector<std::int32_t> wanted;
-};
-
 constexpr std::int32_t kTinyRoom = 4;
 constexpr std::int32_t kTinyHold = 3;
 
-Tiny tiny(std::uint32_t number) {
-    Tiny season;
-    auto& problem = season.problem;
+/// One builder, five days, every graft a queen: all is whole, so all plans can be gone through.
+PlanProblem tiny(std::uint32_t number) {
+    PlanProblem problem;
     problem.horizon = 30;
     problem.pools.push_back({std::vector<std::int32_t>(30, 1)});
     const auto nucs = static_cast<std::int32_t>(3 + number % 4);
@@ -136,7 +130,9 @@ Tiny tiny(std::uint32_t number) {
         demand.due = static_cast<std::int32_t>(5 + (number + 2 * i) % 4 + i);
         problem.demands.push_back(demand);
     }
-    return season;
+    std::stable_sort(problem.demands.begin(), problem.demands.end(),
+                     [](const auto& a, const auto& b) { return a.due < b.due; });
+    return problem;
 }
 
 struct Best {
@@ -194,7 +190,7 @@ Best bestOfAll(const PlanProblem& problem) {
 
 TEST(SolvePlan, TinySeasonsAgainstAllPlansThereAre) {
     for (std::uint32_t number = 0; number < 12; ++number) {
-        const auto problem = tiny(number).problem;
+        const auto problem = tiny(number);
         const auto best = bestOfAll(problem);
         const auto solution = solved(problem);
         ASSERT_TRUE(solution.isProven) << "season " << number;
@@ -206,7 +202,7 @@ TEST(SolvePlan, TinySeasonsAgainstAllPlansThereAre) {
 }
 
 TEST(SolvePlan, NoOrderLiesOnOneBatchAloneWhereThatIsAsked) {
-    auto problem = tiny(0).problem;
+    auto problem = tiny(0);
     problem.demands = {problem.demands.front()};
     problem.demands.front().wanted = 3;
     problem.demands.front().due = 20;

@@ -5,6 +5,7 @@
 
 #include <random>
 
+#include "calendar/iso_week.h"
 #include "outlook/supply_of.h"
 #include "planning/adopt.h"
 #include "planning/ways.h"
@@ -163,8 +164,8 @@ TEST(SeasonPlan, KeepsToTheDaysAndGraftsAsked) {
     for (const auto& batch : answer.batches) {
         EXPECT_LE(batch.grafts(), 20);
         for (const auto day : {batch.graft, batch.cellsDay}) {
-            EXPECT_NE(isoWeekday(day), 7U);
-            EXPECT_NE(isoWeekday(day), 1U);
+            EXPECT_NE(isoWeekday(day), 7);
+            EXPECT_NE(isoWeekday(day), 1);
         }
     }
 }

@@ -1,6 +1,8 @@
 #include "chart/builder_row.h"
 
+#include "chart/ghosts.h"
 #include "chart/load_bar.h"
+#include "chart/planned_stays.h"
 #include "records/relations.h"
 #include "screen_text/chart_text.h"
 
@@ -125,13 +127,9 @@ void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Momen
 /// stays hang on the graft.
 void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qreal pxPerCell,
                 Sheet& sheet) {
-    const auto* batch = input.outlook.find(load.batch);
-    if (batch == nullptr || !batch->timeline.grafted) return;
-    const auto& row = *batch->batch;
-    const Moment planned =
-        reckonedGraft(row.start, momentOf(row.day, row.hour), input.outlook.snapshot.facts());
-    const auto by = planned - batch->timeline.graft;
-    if (dayOf(planned) == dayOf(batch->timeline.graft)) return;
+    const auto shift = shiftToPlan(input.outlook, load.batch);
+    if (!shift) return;
+    const auto by = *shift;
     frameGhost(input, *load.span, load.span->span.from + by, load.span->span.until + by, base,
                pxPerCell, sheet);
 }
@@ -192,6 +190,11 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
         layMakeUps(input, *row.builder, base, sheet);
     }
     layGhosts(input, row, base, pxPerCell, sheet);
+    if (row.builder) {
+        const auto builder = row.builder->builder->id;
+        sheet.target({.hit = Hit::BuilderRow, .builder = builder}, area);
+        layProposedLoads(input, builder, base, pxPerCell, sheet);
+    }
     std::vector<QRectF> bars;
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
         const qreal loadBase = snap(base - row.tracks[i] * track);

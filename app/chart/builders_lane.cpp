@@ -6,7 +6,7 @@
 namespace tenthday {
 namespace {
 
-constexpr qreal kLeastTrack = 24;
+constexpr qreal kLeastTrack = 28;
 constexpr qreal kWishedTrack = 40;
 constexpr qreal kMostTrack = 68;
 /// Around the bars of a track: marks of looks below, air and words above.
@@ -60,6 +60,7 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
                Align::Left);
     const qreal track = (area.height() - head) / std::max(1, countTracks(rows));
     const qreal pxPerCell = (track - kBelowBar - kAboveBar) / thickestLoad(rows);
+    sheet.setPxPerCell(pxPerCell);
     qreal y = area.top() + head;
     for (const auto& row : rows) {
         const QRectF rowArea(area.left(), y, area.width(), track * row.trackCount);

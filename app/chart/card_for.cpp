@@ -55,6 +55,12 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
         case Hit::None:
         case Hit::Ground:
         case Hit::Head:
+        case Hit::Grafts:
+        case Hit::BuilderRow:
+        case Hit::YardRow:
+        case Hit::LaneName:
+        case Hit::LegendName:
+        case Hit::Strip:
             return {};
         case Hit::YardName:
             return chart_cards::yardName(outlook, key.yard);

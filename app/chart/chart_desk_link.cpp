@@ -1,6 +1,6 @@
 #include "chart/chart_desk_link.h"
 
-#include "records/verbs.h"
+#include "book/new_id.h"
 
 namespace tenthday {
 
@@ -9,19 +9,19 @@ ChartDeskLink::ChartDeskLink(SeasonChart& chart, Desk& desk)
     connect(&desk, &Desk::shown, this, &ChartDeskLink::show);
     connect(&chart, &SeasonChart::previewRequested, this, &ChartDeskLink::preview);
     connect(&chart, &SeasonChart::previewDropped, this, &ChartDeskLink::dropPreview);
-    connect(&chart, &SeasonChart::moveRequested, this, &ChartDeskLink::move);
-    chart.setOutlook(desk.outlook());
+    connect(&chart, &SeasonChart::wished, this, &ChartDeskLink::save);
+    saved_ = desk.outlook();
+    chart.setOutlook(saved_);
 }
 
 void ChartDeskLink::show(const OutlookPtr& outlook, const Changes& changes) {
-    if (changes.isPreview())
-        chart_.setPreview(outlook);
-    else
-        chart_.setOutlook(outlook);
+    if (changes.isPreview()) return chart_.setPreview(outlook);
+    saved_ = outlook;
+    chart_.setOutlook(outlook);
 }
 
-void ChartDeskLink::preview(Id<Batch> batch, Day day) {
-    const auto changes = moveBatch(desk_.snapshot(), batch, day);
+void ChartDeskLink::preview(const ChartWish& wish) {
+    const auto changes = changesOf(*saved_, wish, [] { return idMaker().next(); });
     if (!changes) return tell(changes.error());
     if (const auto done = desk_.preview(changes.value()); !done) tell(done.error());
 }
@@ -30,8 +30,8 @@ void ChartDeskLink::dropPreview() {
     if (const auto done = desk_.preview(std::nullopt); !done) tell(done.error());
 }
 
-void ChartDeskLink::move(Id<Batch> batch, Day day) {
-    const auto changes = moveBatch(desk_.snapshot(), batch, day);
+void ChartDeskLink::save(const ChartWish& wish) {
+    const auto changes = changesOf(*saved_, wish, [] { return idMaker().next(); });
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (done) return;
     dropPreview();

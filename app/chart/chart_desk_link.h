@@ -22,13 +22,14 @@ Q_SIGNALS:
 
 private:
     void show(const OutlookPtr& outlook, const Changes& changes);
-    void preview(Id<Batch> batch, Day day);
+    void preview(const ChartWish& wish);
     void dropPreview();
-    void move(Id<Batch> batch, Day day);
+    void save(const ChartWish& wish);
     void tell(const Error& error);
 
     SeasonChart& chart_;
     Desk& desk_;
+    OutlookPtr saved_;
 };
 
 }  // namespace tenthday

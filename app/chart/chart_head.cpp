@@ -17,6 +17,7 @@ struct HeadRows {
     qreal months;  ///< baselines
     qreal weeks;
     qreal days;
+    qreal hours;
     QRectF flags;
 };
 
@@ -30,6 +31,10 @@ HeadRows rowsOf(const LaneInput& input, const QRectF& area, const Sheet& sheet) 
     y += ruler.line(Type::Small);
     if (hasDayRow(input.axis, ruler)) {
         rows.days = sheet.baselineAt(Type::Small, y + ruler.line(Type::Small) / 2);
+        y += ruler.line(Type::Small);
+    }
+    if (hasHours(input.axis)) {
+        rows.hours = sheet.baselineAt(Type::Small, y + ruler.line(Type::Small) / 2);
         y += ruler.line(Type::Small);
     }
     rows.flags = QRectF(area.left(), y + 1, area.width(), ruler.line(Type::Strong) + 3);
@@ -95,12 +100,44 @@ void layDayNames(const LaneInput& input, const HeadRows& rows, Sheet& sheet) {
     const bool named = axis.dayWidth() >= ruler.width(QStringLiteral("Wed 28"), Type::Small) + 8;
     eachDay(input.visible, [&](Day day) {
         const auto text = named ? weekdayName(day) + QChar(u' ') + dayNumber(day) : dayNumber(day);
-        const auto at = QPointF(axis.middleOf(day), rows.days);
+        // In the middle of what is seen of a wide day.
+        const qreal left = std::max(axis.xOf(day), axis.left());
+        const qreal right = std::min(axis.xOf(day + Days{1}), axis.right());
+        const auto at =
+            QPointF(hasHours(axis) ? (left + right) / 2 : axis.middleOf(day), rows.days);
         const auto rect = sheet.textRect(Type::Small, text, at, Align::Middle);
         if (rect.left() < axis.left() || rect.right() > axis.right()) return;
         const bool free = isoWeekday(day) >= 6 || isDayOff(input.outlook.snapshot, day);
         sheet.text(Layer::Heads, free ? Role::InkSoft : Role::Ink, Type::Small, text, at,
                    Align::Middle);
+    });
+}
+
+/// Hours between two that are named: as few as have room.
+int hourStep(const DayAxis& axis, const TextRuler& ruler) {
+    constexpr qreal kAir = 14;
+    const qreal wide = ruler.width(hourOfDay(22), Type::Small) + kAir;
+    for (const int step : {1, 2, 3, 6})
+        if (axis.dayWidth() * step / 24 >= wide) return step;
+    return 12;
+}
+
+template <class Do>
+void eachHour(const LaneInput& input, int step, Do&& act) {
+    eachDay(input.visible, [&](Day day) {
+        for (int hour = 0; hour < 24; hour += step)
+            act(hour, input.axis.xOf(Moment{day} + std::chrono::hours{hour}));
+    });
+}
+
+void layHourNames(const LaneInput& input, const HeadRows& rows, Sheet& sheet) {
+    const auto& axis = input.axis;
+    eachHour(input, hourStep(axis, sheet.ruler()), [&](int hour, qreal x) {
+        const auto text = hourOfDay(hour);
+        const QPointF at(x, rows.hours);
+        const auto rect = sheet.textRect(Type::Small, text, at, Align::Middle);
+        if (rect.left() < axis.left() || rect.right() > axis.right()) return;
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, text, at, Align::Middle);
     });
 }
 
@@ -161,9 +198,15 @@ void layFlags(const LaneInput& input, const QRectF& row, Sheet& sheet) {
 
 }  // namespace
 
+bool hasHours(const DayAxis& axis) {
+    constexpr qreal kWide = 190;
+    return axis.dayWidth() >= kWide;
+}
+
 qreal headHeight(const DayAxis& axis, const TextRuler& ruler) {
     const qreal days = hasDayRow(axis, ruler) ? ruler.line(Type::Small) : 0;
-    return std::ceil(4 + ruler.line(Type::Title) + 2 + ruler.line(Type::Small) + days +
+    const qreal hours = hasHours(axis) ? ruler.line(Type::Small) : 0;
+    return std::ceil(4 + ruler.line(Type::Title) + 2 + ruler.line(Type::Small) + days + hours +
                      ruler.line(Type::Strong) + 3 + 7);
 }
 
@@ -179,6 +222,7 @@ void layHead(const LaneInput& input, const QRectF& area, Sheet& sheet) {
                      {input.axis.xOf(day), area.top(), input.axis.dayWidth(), area.height()});
     });
     if (hasDayRow(input.axis, sheet.ruler())) layDayNames(input, rows, sheet);
+    if (hasHours(input.axis)) layHourNames(input, rows, sheet);
     layFlags(input, rows.flags, sheet);
 }
 
@@ -200,9 +244,34 @@ void layGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     });
 }
 
+namespace {
+
+/// While a batch is dragged: a mark at the top of each day on which it clashes with nothing.
+void layClearDays(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    constexpr qreal kMark = 8;
+    if (!input.options.offersDays) return;
+    for (const Day day : input.options.clearDays) {
+        if (!input.visible.contains(day)) continue;
+        sheet.glyph(Layer::Words, Role::Good, Glyph::LookDone,
+                    {input.axis.middleOf(day), area.top() + kMark}, kMark);
+        sheet.fill(Layer::Marks, Role::Good,
+                   sheet.snap().rect(input.axis.xOf(day) + 1, area.top(),
+                                     input.axis.xOf(day + Days{1}) - 1, area.top() + 2));
+    }
+}
+
+}  // namespace
+
 void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& axis = input.axis;
     const auto& snap = sheet.snap();
+    if (hasHours(axis))
+        eachHour(input, hourStep(axis, sheet.ruler()), [&](int hour, qreal x) {
+            if (hour != 0 && x > axis.left() && x < axis.right())
+                sheet.fill(Layer::Ground, Role::Grid,
+                           {snap(x), area.top(), snap.hair(), area.height()});
+        });
+    layClearDays(input, area, sheet);
     if (const auto chosen = input.options.chosenDay; chosen && input.visible.contains(*chosen)) {
         const auto column =
             snap.rect(axis.xOf(*chosen), area.top(), axis.xOf(*chosen + Days{1}), area.bottom());

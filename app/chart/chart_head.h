@@ -13,4 +13,7 @@ void layGround(const LaneInput& input, const QRectF& area, Sheet& sheet);
 /// Lines of today and of the chosen day through the plot.
 void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet);
 
+/// Days are so wide that hours are told.
+[[nodiscard]] bool hasHours(const DayAxis& axis);
+
 }  // namespace tenthday

@@ -52,6 +52,7 @@ struct Item {
     qreal spacing = 0;
     int detail = -1;
     int target = -1;  ///< the place it belongs to, or -1
+    friend bool operator==(const Item&, const Item&) = default;
 };
 
 struct TextRun {
@@ -80,6 +81,12 @@ enum class Hit : std::uint8_t {
     QueensDay,      ///< queens in hand on a day
     OrderFlag,      ///< an order: `index` in the orders, its due day
     PromiseWeek,    ///< what can be promised in the week that begins on the day
+    Grafts,         ///< the upper edge of a selected batch's bars: `index` is the bar
+    BuilderRow,     ///< all of a builder's row, with nothing on it
+    YardRow,        ///< all of a yard's nucs, with nothing on them
+    LaneName,       ///< a lane's name: folds and unfolds it; `index` as LaneName
+    LegendName,     ///< folds and unfolds the legend
+    Strip,          ///< a day in the strip of the whole season
 };
 
 /// Stable name of a place: the same thing keeps it from layout to layout.
@@ -107,6 +114,7 @@ struct Layout {
     DayAxis axis;
     QRectF plot;              ///< where days run, under the head
     qreal contentHeight = 0;  ///< of the lanes; taller than the plot when it can be scrolled
+    qreal pxPerCell = 0;      ///< thickness of one cell in a builder
 };
 
 }  // namespace tenthday

@@ -5,60 +5,102 @@
 #include "chart/cells_days_lane.h"
 #include "chart/chart_head.h"
 #include "chart/flying_lane.h"
+#include "chart/folded_lane.h"
 #include "chart/hint_lane.h"
 #include "chart/legend.h"
 #include "chart/promise_lane.h"
 #include "chart/queens_lane.h"
 #include "chart/ribbon.h"
+#include "chart/season_strip.h"
 #include "chart/sides_lane.h"
 #include "chart/yard_lane.h"
+#include "look/space.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/flying_text.h"
 #include "screen_text/order_text.h"
 #include "screen_text/welcome_text.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kMargin = 14;
+constexpr qreal kMargin = space::kPage;
 constexpr qreal kLeastNames = 92;
 constexpr qreal kMostNames = 190;
-constexpr qreal kAfterName = 10;
-constexpr qreal kAboveLegend = 6;
+constexpr qreal kAfterName = space::kName;
+constexpr qreal kAboveLegend = space::kPart;
 
-using Lanes = std::vector<std::unique_ptr<Lane>>;
+struct PlacedLane {
+    std::unique_ptr<Lane> lane;
+    std::optional<LaneName> name;  ///< where it can be folded
+};
+using Lanes = std::vector<PlacedLane>;
 
 bool hasFlyingLane(const Outlook& outlook) {
     return knowsFlyingDays(outlook) || knowsDrones(outlook);
 }
 
-/// From top to bottom.
-Lanes lanesOf(const Outlook& outlook, const ChartOptions& options) {
-    Lanes lanes;
-    const auto hint = [&](const QString& name, const QString& text) {
-        lanes.push_back(std::make_unique<HintLane>(name, text));
-    };
-    if (hasFlyingLane(outlook)) lanes.push_back(std::make_unique<FlyingLane>());
-    if (outlook.builders.empty() && outlook.batches.empty())
-        hint(chart_text::builders(), welcome_text::noBuilders());
-    else
-        lanes.push_back(std::make_unique<BuildersLane>());
-    if (outlook.batches.empty())
-        hint(welcome_text::cellsDays(), welcome_text::noBatches());
-    else
-        lanes.push_back(std::make_unique<CellsDaysLane>());
-    if (outlook.nucs.yards.empty()) hint(chart_text::matingNucs(), welcome_text::noNucs());
-    for (std::size_t i = 0; i < outlook.nucs.yards.size(); ++i) {
-        lanes.push_back(std::make_unique<YardLane>(i));
-        if (options.isOpen(outlook.nucs.yards[i].yard->id))
-            lanes.push_back(std::make_unique<SidesLane>(i));
+/// Collects lanes from top to bottom; folded ones as a line with their name.
+class LanesOf {
+public:
+    LanesOf(const Outlook& outlook, const ChartOptions& options)
+        : outlook_(outlook), options_(options) {}
+
+    Lanes all() {
+        upper();
+        yards();
+        lower();
+        return std::move(lanes_);
     }
-    if (hasQueensOrOrders(outlook)) {
-        lanes.push_back(std::make_unique<QueensLane>());
-        lanes.push_back(std::make_unique<PromiseLane>());
+
+private:
+    template <class Kind>
+    void named(LaneName name, const QString& title) {
+        if (options_.isFolded(name))
+            lanes_.push_back({std::make_unique<FoldedLane>(title), name});
+        else
+            lanes_.push_back({std::make_unique<Kind>(), name});
     }
-    return lanes;
-}
+    /// @param brief  a line: the season can well do without
+    void hint(const QString& name, const QString& text, bool brief = false) {
+        lanes_.push_back({std::make_unique<HintLane>(name, text, brief), {}});
+    }
+    void upper() {
+        const bool isEmpty = outlook_.batches.empty();
+        if (hasFlyingLane(outlook_))
+            named<FlyingLane>(LaneName::FlyingDays, flying_text::flyingDays());
+        else
+            hint(flying_text::flyingDays(), chart_hand_text::noWeather(), true);
+        if (outlook_.builders.empty() && isEmpty)
+            hint(chart_text::builders(), welcome_text::noBuilders());
+        else
+            named<BuildersLane>(LaneName::Builders, chart_text::builders());
+        if (isEmpty)
+            hint(welcome_text::cellsDays(), welcome_text::noBatches());
+        else
+            named<CellsDaysLane>(LaneName::CellsDays, chart_text::matingNucs());
+    }
+    void yards() {
+        const auto& yards = outlook_.nucs.yards;
+        if (yards.empty()) hint(chart_text::matingNucs(), welcome_text::noNucs());
+        for (std::size_t i = 0; i < yards.size(); ++i) {
+            lanes_.push_back({std::make_unique<YardLane>(i), {}});
+            if (options_.isOpen(yards[i].yard->id))
+                lanes_.push_back({std::make_unique<SidesLane>(i), {}});
+        }
+    }
+    void lower() {
+        if (!hasQueensOrOrders(outlook_))
+            return hint(order_text::queensLane(), chart_hand_text::noOrders(), true);
+        named<QueensLane>(LaneName::Queens, order_text::queensLane());
+        named<PromiseLane>(LaneName::Promise, order_text::promiseLane());
+    }
+
+    const Outlook& outlook_;
+    const ChartOptions& options_;
+    Lanes lanes_;
+};
 
 struct Sums {
     qreal least = 0;
@@ -118,6 +160,66 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
     return {left, std::max(80.0, options.size.width() - left - kMargin)};
 }
 
+namespace {
+
+/// Heights of what lies under the lanes.
+struct Foot {
+    qreal strip = 0;
+    qreal legend = kMargin;
+    [[nodiscard]] qreal height() const { return strip + legend; }
+};
+
+Foot footOf(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
+            const TextRuler& ruler) {
+    Foot foot;
+    if (options.strip && !axis.showsAll()) foot.strip = stripHeight(ruler) + 2 * kAboveLegend;
+    if (options.legend)
+        foot.legend =
+            kAboveLegend + (options.legendFolded ? foldedLegendHeight(ruler)
+                                                 : legendHeight(outlook, axis.width(), ruler));
+    return foot;
+}
+
+void layFoot(const LaneInput& input, const Foot& foot, const QRectF& plot, Sheet& sheet) {
+    const auto& axis = input.axis;
+    if (foot.strip > 0)
+        layStrip(input,
+                 {axis.left(), plot.bottom() + kAboveLegend, axis.width(),
+                  foot.strip - 2 * kAboveLegend},
+                 sheet);
+    if (!input.options.legend) return;
+    const QRectF area(axis.left(), plot.bottom() + foot.strip + kAboveLegend, axis.width(),
+                      foot.legend - kAboveLegend);
+    layLegend(input, area, sheet);
+}
+
+/// Lays lane under lane. @return how high all are
+qreal layLanes(const LaneInput& input, const Lanes& lanes, const QRectF& plot, Sheet& sheet) {
+    std::vector<LaneHeight> bounds;
+    for (const auto& lane : lanes) bounds.push_back(lane.lane->height(input, sheet.ruler()));
+    const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
+    qreal y = plot.top() - input.options.scrollY;
+    qreal content = kAboveLegend;
+    qreal underBuilders = 0;
+    constexpr std::size_t kBuilders = 1;
+    for (std::size_t i = 0; i < lanes.size(); ++i) {
+        const auto& [lane, name] = lanes[i];
+        const QRectF area(plot.left(), y, plot.width(), heights[i]);
+        lane->lay(input, area, sheet);
+        if (name && input.options.canFold)
+            layFolder(input, *name, input.options.isFolded(*name), area,
+                      lane->nameMiddle(area, sheet.ruler()), sheet);
+        y += heights[i];
+        content += heights[i];
+        if (i == kBuilders) underBuilders = y;
+    }
+    layRibbon(input, underBuilders, sheet);
+    for (const auto& lane : lanes) lane.lane->write(input, sheet);
+    return content;
+}
+
+}  // namespace
+
 Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler) {
     Sheet sheet(ruler, Snap{options.pixelRatio});
@@ -125,34 +227,17 @@ Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& o
     const LaneInput input{outlook, axis,  options, axis.visible(), axis.left() - kAfterName,
                           kMargin, ribbon};
     const qreal head = headHeight(axis, ruler);
-    const qreal legend =
-        options.legend ? legendHeight(outlook, axis.width(), ruler) + kAboveLegend : kMargin;
+    const auto foot = footOf(outlook, axis, options, ruler);
     const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),
-                                        std::max(head + 40, options.size.height() - legend));
+                                        std::max(head + 40, options.size.height() - foot.height()));
     layGround(input, plot, sheet);
     layDayLines(input, plot, sheet);
-
-    const auto lanes = lanesOf(outlook, options);
-    std::vector<LaneHeight> bounds;
-    for (const auto& lane : lanes) bounds.push_back(lane->height(input, ruler));
-    const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
-    qreal y = plot.top() - options.scrollY;
-    qreal content = kAboveLegend;
-    qreal underBuilders = 0;
-    const std::size_t builders = hasFlyingLane(outlook) ? 1 : 0;
-    for (std::size_t i = 0; i < lanes.size(); ++i) {
-        lanes[i]->lay(input, {plot.left(), y, plot.width(), heights[i]}, sheet);
-        y += heights[i];
-        content += heights[i];
-        if (i == builders) underBuilders = y;
-    }
-    layRibbon(input, underBuilders, sheet);
-    for (const auto& lane : lanes) lane->write(input, sheet);
+    const qreal content = layLanes(input, LanesOf(outlook, options).all(), plot, sheet);
+    if (options.place.hit != Hit::None)
+        sheet.frameTarget(Layer::Marks, Role::Selection, options.place, 1);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
-    if (options.legend)
-        layLegend(outlook, {axis.left(), plot.bottom() + kAboveLegend, axis.width(), legend},
-                  sheet);
+    layFoot(input, foot, plot, sheet);
     return std::move(sheet).finish(axis, plot, content);
 }
 

@@ -7,9 +7,14 @@
 
 #include "base/id.h"
 #include "calendar/day.h"
+#include "chart/chart_item.h"
+#include "chart/chart_proposals.h"
 #include "outlook/season_orders.h"
 
 namespace tenthday {
+
+/// Lanes that fold to one line with their name; yards fold by themselves.
+enum class LaneName : std::uint8_t { FlyingDays, Builders, CellsDays, Queens, Promise };
 
 struct ChartOptions {
     QSizeF size{1280, 720};  ///< logical px
@@ -17,13 +22,30 @@ struct ChartOptions {
     qreal scrollY = 0;       ///< px of lanes above the plot's top
     std::optional<Day> chosenDay;
     std::optional<Id<Batch>> selected;
-    OutlookPtr before;                ///< the season as kept, while a preview is shown
-    std::vector<Id<Yard>> openYards;  ///< shown nuc by nuc
+    OutlookPtr before;                    ///< the season as kept, while a preview is shown
+    std::vector<Id<Batch>> alsoSelected;  ///< moved along with `selected`
+    std::vector<Id<Yard>> openYards;      ///< shown nuc by nuc
+    std::vector<LaneName> foldedLanes;
     bool legend = true;
+    bool legendFolded = false;    ///< to its head, which opens it again
+    bool canFold = false;         ///< marks beside names fold lanes
+    bool strip = false;           ///< the whole season in small, where not all of it is shown
+    TargetKey place;              ///< where the keys are: framed
+    bool offersDays = false;      ///< while a batch is dragged: `clearDays` are marked
+    std::vector<Day> clearDays;   ///< days on which it could start and clash with nothing
+    ChartProposalsPtr proposals;  ///< drawn as ghosts beside what is planned
     /// Orders and queens, reckoned apart; null while they are not there yet.
     SeasonOrdersPtr orders;
     bool ordersAreOld = false;  ///< of the season as it was: what is shown of them is about right
 
+    [[nodiscard]] bool isFolded(LaneName lane) const {
+        return std::find(foldedLanes.begin(), foldedLanes.end(), lane) != foldedLanes.end();
+    }
+    /// Alone or among others.
+    [[nodiscard]] bool isSelected(Id<Batch> batch) const {
+        return selected == batch ||
+               std::find(alsoSelected.begin(), alsoSelected.end(), batch) != alsoSelected.end();
+    }
     [[nodiscard]] bool isOpen(Id<Yard> yard) const {
         return std::find(openYards.begin(), openYards.end(), yard) != openYards.end();
     }

@@ -1,5 +1,7 @@
 #include "chart/chart_painter.h"
 
+#include <algorithm>
+
 namespace tenthday {
 namespace {
 
@@ -51,10 +53,31 @@ ChartPainter::ChartPainter(const Palette& palette, const Typeface& face) : palet
 }
 
 void ChartPainter::paint(QPainter& painter, const Layout& layout, const QRectF& page) const {
+    paintGround(painter, layout, page);
+    paintOverGround(painter, layout);
+}
+
+void ChartPainter::paintGround(QPainter& painter, const Layout& layout, const QRectF& page) const {
     painter.save();
     painter.fillRect(page, palette_[Role::Ground]);
-    for (const auto& item : layout.items) paintItem(painter, layout, item);
+    paintItems(painter, layout, groundItems(layout));
     painter.restore();
+}
+
+void ChartPainter::paintOverGround(QPainter& painter, const Layout& layout) const {
+    painter.save();
+    paintItems(painter, layout, Items(layout.items).subspan(groundItems(layout).size()));
+    painter.restore();
+}
+
+void ChartPainter::paintItems(QPainter& painter, const Layout& layout, Items items) const {
+    for (const auto& item : items) paintItem(painter, layout, item);
+}
+
+std::span<const Item> groundItems(const Layout& layout) {
+    const auto end = std::find_if(layout.items.begin(), layout.items.end(),
+                                  [](const Item& item) { return item.layer != Layer::Ground; });
+    return {layout.items.begin(), end};
 }
 
 void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item& item) const {

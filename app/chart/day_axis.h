@@ -10,7 +10,7 @@ namespace tenthday {
 /// A value: zooming and scrolling give a new axis. Never shows a day outside the span.
 class DayAxis {
 public:
-    static constexpr qreal kWidestDay = 160;  ///< px of a day, zoomed in all the way
+    static constexpr qreal kWidestDay = 960;  ///< px of a day, zoomed in all the way
 
     DayAxis() = default;
     /// Shows the whole span. @param span at least one day  @param width > 0, px

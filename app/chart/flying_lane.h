@@ -15,6 +15,9 @@ class FlyingLane : public Lane {
 public:
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
     void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
+    [[nodiscard]] qreal nameMiddle(const QRectF& area, const TextRuler& /*ruler*/) const override {
+        return area.center().y();
+    }
 };
 
 }  // namespace tenthday

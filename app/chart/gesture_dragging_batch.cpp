@@ -1,33 +1,70 @@
 #include "chart/gesture_dragging_batch.h"
 
-#include <cmath>
-
 #include "chart/gesture_resting.h"
 
 namespace tenthday {
+namespace {
+
+/// Days from a day to an x, with the part of the day. Goes on while days scroll.
+qreal daysTo(const DayAxis& axis, Day from, qreal x) {
+    return (x - axis.xOf(from)) / axis.dayWidth();
+}
+
+}  // namespace
+
+DraggingBatchGesture::DraggingBatchGesture(const ChartHand& hand, QPointF grabbed,
+                                           const TargetKey& place, Day start)
+    : place_(place),
+      batches_(hand.movingWith(place.batch)),
+      start_(start),
+      grabbedDays_(daysTo(hand.axis(), start, grabbed.x())) {
+    shown_.batches = batches_;
+}
+
+ChartWish DraggingBatchGesture::wishAt(const ChartHand& hand, QPointF at) const {
+    ChartWish wish;
+    wish.batches = batches_;
+    wish.by = hand.drawn(start_, daysTo(hand.axis(), start_, at.x()) - grabbedDays_);
+    if (place_.hit == Hit::Load) {
+        const auto row = hand.placeAt(at, Hit::BuilderRow);
+        if (!row.builder.isNone() && row.builder != place_.builder)
+            wish.load = hand.loadMove(place_, row.builder);
+    }
+    if (place_.hit == Hit::YardDay) {
+        const auto row = hand.placeAt(at, Hit::YardRow);
+        if (!row.yard.isNone() && row.yard != place_.yard)
+            wish.share = ChartWish::Share{place_.batch, place_.yard, row.yard};
+    }
+    return wish;
+}
 
 Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
+    if (!begun_) hand.beginMagnet(place_.batch);
+    begun_ = true;
     hand.setPointer(Qt::ClosedHandCursor);
-    const Days days{
-        static_cast<int>(std::lround((at.x() - grabbed_.x()) / hand.axis().dayWidth()))};
-    if (days == shown_) return nullptr;
-    shown_ = days;
-    if (days.count() == 0)
+    const auto wish = wishAt(hand, at);
+    if (wish == shown_) return nullptr;
+    shown_ = wish;
+    if (wish.isEmpty())
         hand.dropPreview();
     else
-        hand.showPreview(batch_, start_ + days);
+        hand.showPreview(wish);
     return nullptr;
 }
 
 Gesture::Next DraggingBatchGesture::release(ChartHand& hand, QPointF at) {
     moved(hand, at);
-    if (shown_.count() != 0) hand.saveMove(batch_, start_ + shown_);
-    hand.setPointer(Qt::ArrowCursor);
-    return std::make_unique<RestingGesture>();
+    if (!shown_.isEmpty()) hand.save(shown_);
+    return end(hand);
 }
 
 Gesture::Next DraggingBatchGesture::cancel(ChartHand& hand) {
     hand.dropPreview();
+    return end(hand);
+}
+
+Gesture::Next DraggingBatchGesture::end(ChartHand& hand) {
+    hand.endMagnet();
     hand.setPointer(Qt::ArrowCursor);
     return std::make_unique<RestingGesture>();
 }

@@ -1,4 +1,5 @@
-/// @file gesture_dragging_batch.h  A batch is dragged along days; all that follows is shown live.
+/// @file gesture_dragging_batch.h  Batches are dragged: along days, to another builder, to another
+/// yard. All that follows is shown live.
 #pragma once
 #include "chart/gesture.h"
 
@@ -6,20 +7,26 @@ namespace tenthday {
 
 class DraggingBatchGesture : public Gesture {
 public:
-    /// @param grabbed  where the button went down  @param start  the batch's start as saved
-    DraggingBatchGesture(QPointF grabbed, Id<Batch> batch, Day start)
-        : grabbed_(grabbed), batch_(batch), start_(start) {}
-    /// Whole days only: nothing is asked for until the next day is reached.
+    /// @param grabbed  where the button went down  @param place  what was there: a batch's
+    /// @param start  the batch's start as saved
+    DraggingBatchGesture(const ChartHand& hand, QPointF grabbed, const TargetKey& place, Day start);
+    /// Whole days only: nothing is asked for until the next day, builder or yard is reached.
     Next moved(ChartHand& hand, QPointF at) override;
-    /// Saves, unless the batch is back where it was.
+    /// Saves, unless all is back where it was.
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
+    [[nodiscard]] bool scrollsAtEdges() const override { return true; }
 
 private:
-    QPointF grabbed_;
-    Id<Batch> batch_;
+    [[nodiscard]] ChartWish wishAt(const ChartHand& hand, QPointF at) const;
+    Next end(ChartHand& hand);
+
+    TargetKey place_;
+    std::vector<Id<Batch>> batches_;  ///< the grabbed one first
     Day start_;
-    Days shown_{0};  ///< moved by so many days in the preview
+    qreal grabbedDays_;  ///< days from its start to where it was grabbed
+    ChartWish shown_;
+    bool begun_ = false;
 };
 
 }  // namespace tenthday

@@ -11,9 +11,12 @@ Gesture::Next RestingGesture::press(ChartHand& hand, QPointF at) {
 Gesture::Next RestingGesture::moved(ChartHand& hand, QPointF at) {
     const auto key = hand.under(at);
     const bool movable = key.hit == Hit::Load && hand.savedStart(key.batch).has_value();
-    hand.setPointer(movable                    ? Qt::OpenHandCursor
-                    : key.hit == Hit::YardName ? Qt::PointingHandCursor
-                                               : Qt::ArrowCursor);
+    const bool pressable = key.hit == Hit::YardName || key.hit == Hit::LaneName ||
+                           key.hit == Hit::LegendName || key.hit == Hit::Strip;
+    hand.setPointer(key.hit == Hit::Grafts ? Qt::SizeVerCursor
+                    : movable              ? Qt::OpenHandCursor
+                    : pressable            ? Qt::PointingHandCursor
+                                           : Qt::ArrowCursor);
     hand.hover(at);
     return nullptr;
 }

@@ -4,6 +4,7 @@ namespace tenthday {
 
 LaneHeight HintLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
     const qreal line = ruler.line(Type::Label);
+    if (brief_) return {line + 4, line + 10, line + 10, 0};
     return {2 * line, 4 * line, 8 * line, 1};
 }
 

@@ -1,9 +1,11 @@
 #include "chart/hit_test.h"
 
+#include "look/space.h"
+
 namespace tenthday {
 namespace {
 
-constexpr qreal kLeastGrip = 8;
+constexpr qreal kLeastGrip = space::kLeastHit;
 
 QRectF grip(const Target& target) {
     const qreal beside = target.rect.width() < kLeastGrip ? kLeastGrip / 2 : 0;
@@ -12,7 +14,9 @@ QRectF grip(const Target& target) {
 }
 
 bool isInSight(const Layout& layout, const Target& target, QPointF point) {
-    if (target.key.hit == Hit::YardName)
+    if (target.key.hit == Hit::LegendName || target.key.hit == Hit::Strip)
+        return point.y() >= layout.plot.bottom();
+    if (target.key.hit == Hit::YardName || target.key.hit == Hit::LaneName)
         return point.x() < layout.plot.left() && point.y() >= layout.plot.top() &&
                point.y() < layout.plot.bottom();
     if (point.x() < layout.plot.left() || point.x() > layout.plot.right()) return false;
@@ -21,7 +25,10 @@ bool isInSight(const Layout& layout, const Target& target, QPointF point) {
 }
 
 /// What lies behind everything: asked only where nothing stands on it.
-bool isBehind(Hit hit) { return hit == Hit::Ground || hit == Hit::OutsideLimits; }
+bool isBehind(Hit hit) {
+    return hit == Hit::Ground || hit == Hit::OutsideLimits || hit == Hit::BuilderRow ||
+           hit == Hit::YardRow;
+}
 
 }  // namespace
 
@@ -38,6 +45,13 @@ const Target* targetAt(const Layout& layout, QPointF point) {
             if (target.key.hit == hit && target.rect.contains(point) &&
                 isInSight(layout, target, point))
                 return &target;
+    return nullptr;
+}
+
+const Target* targetAt(const Layout& layout, QPointF point, Hit hit) {
+    for (auto at = layout.targets.rbegin(); at != layout.targets.rend(); ++at)
+        if (at->key.hit == hit && at->rect.contains(point) && isInSight(layout, *at, point))
+            return &*at;
     return nullptr;
 }
 

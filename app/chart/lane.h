@@ -52,6 +52,8 @@ struct LaneInput {
     [[nodiscard]] bool isSelected(Id<Batch> batch) const {
         return options.selected && *options.selected == batch;
     }
+    /// Selected alone or with others.
+    [[nodiscard]] bool isMarked(Id<Batch> batch) const { return options.isSelected(batch); }
     /// Today's line or the chosen day's run through: words there want a ground of their own.
     [[nodiscard]] bool isCrossed(const QRectF& rect) const {
         const auto crosses = [&](Day day) {
@@ -71,6 +73,10 @@ public:
                                             const TextRuler& ruler) const = 0;
     /// @param area x as the axis, y as given to this lane
     virtual void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) = 0;
+    /// y of the middle of its name.
+    [[nodiscard]] virtual qreal nameMiddle(const QRectF& area, const TextRuler& ruler) const {
+        return area.top() + 2 + ruler.line(Type::Label) / 2;
+    }
     /// Numbers and words that keep clear of the ribbon: called once its course is known.
     virtual void write(const LaneInput& /*input*/, Sheet& /*sheet*/) {}
 };

@@ -72,12 +72,13 @@ Place bestPlace(const LaneInput& input, const YardPicture& picture, Id<Batch> ba
     return best;
 }
 
-/// Each band goes on under the words, over the gaps between days.
-void layPlates(const Place& place, const QRectF& words, Sheet& sheet) {
+/// Each band goes on under the words, over the gaps between days and the lines of days.
+void layPlates(const LaneInput& input, const Place& place, const QRectF& words, Sheet& sheet) {
+    const auto layer = input.isCrossed(words) ? Layer::Words : Layer::Body;
     const auto plate = words.adjusted(-2, -kAir, 2, kAir);
     for (const auto* box : place.boxes) {
         QRectF part = box->rect.intersected(plate);
-        sheet.fill(Layer::Body, groundOf(box->run.band), part);
+        sheet.fill(layer, groundOf(box->run.band), part);
     }
 }
 
@@ -93,7 +94,7 @@ bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> bat
     if (place.boxes.empty()) return false;
     const qreal left = place.boxes.front()->rect.left() + (place.width() - size.width()) / 2;
     const qreal baseline = sheet.baselineAt(Type::Batch, place.middle);
-    layPlates(place, {left, baseline - size.height(), size.width(), size.height()}, sheet);
+    layPlates(input, place, {left, baseline - size.height(), size.width(), size.height()}, sheet);
     const auto ink = inkOn(Band::DueToFly);
     sheet.text(Layer::Words, ink, Type::Batch, text.number, {left, baseline}, Align::Left);
     sheet.text(Layer::Words, ink, Type::Strong, text.words, {left + number + kBetween, baseline},

@@ -3,6 +3,8 @@
 #include <array>
 
 #include "chart/flying_lane.h"
+#include "look/space.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
 
@@ -12,7 +14,7 @@ namespace {
 using chart_text::LegendEntry;
 
 constexpr qreal kSwatch = 15;
-constexpr qreal kToText = 6;
+constexpr qreal kToText = space::kPart;
 constexpr qreal kBetween = 17;
 
 constexpr auto kEntries = std::to_array<LegendEntry>(
@@ -144,13 +146,35 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
     }
 }
 
+/// The mark that folds it; beside it, where it is folded, what it is.
+void layFold(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    constexpr qreal kMark = 7;
+    const bool folded = input.options.legendFolded;
+    const qreal middle = area.top() + 6 + lineHeight(sheet.ruler()) / 2;
+    const int target = sheet.target({.hit = Hit::LegendName},
+                                    {0, area.top(), folded ? area.right() : area.left() - kMark,
+                                     lineHeight(sheet.ruler()) + 10});
+    const qreal x = folded ? area.left() + kMark / 2 : area.left() - 2 * kMark;
+    sheet.glyph(Layer::Heads, Role::InkSoft, folded ? Glyph::Closed : Glyph::Opened, {x, middle},
+                kMark, target);
+    if (folded)
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, chart_hand_text::legend(),
+                   {area.left() + 2 * kMark, sheet.baselineAt(Type::Small, middle)}, Align::Left,
+                   target);
+}
+
 }  // namespace
 
 qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler) {
     return flow(outlook, width, ruler, [](LegendEntry, qreal, int) {}) * lineHeight(ruler) + 10;
 }
 
-void layLegend(const Outlook& outlook, const QRectF& area, Sheet& sheet) {
+qreal foldedLegendHeight(const TextRuler& ruler) { return lineHeight(ruler) + 10; }
+
+void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto& outlook = input.outlook;
+    if (input.options.canFold) layFold(input, area, sheet);
+    if (input.options.legendFolded) return;
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
     flow(outlook, area.width(), sheet.ruler(), [&](LegendEntry entry, qreal x, int row) {

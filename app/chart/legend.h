@@ -1,13 +1,15 @@
 /// @file legend.h  What the colours, textures and marks mean, along the foot.
 #pragma once
-#include "chart/sheet.h"
-#include "outlook/outlook.h"
+#include "chart/lane.h"
 
 namespace tenthday {
 
 /// Height it takes at a width: as many lines as it needs. Marks of weather, drones and the season's
 /// limits are named only where the season has them.
 [[nodiscard]] qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler);
-void layLegend(const Outlook& outlook, const QRectF& area, Sheet& sheet);
+/// The same where only its head is shown.
+[[nodiscard]] qreal foldedLegendHeight(const TextRuler& ruler);
+/// As folded as the options say; where lanes can be folded, so can it.
+void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet);
 
 }  // namespace tenthday

@@ -1,6 +1,9 @@
 #include "chart/load_bar.h"
 
+#include "chart/chart_head.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
@@ -100,18 +103,38 @@ qreal clearOfLines(const LaneInput& input, qreal x, qreal width) {
     return x;
 }
 
-/// Writes the batch's number at the left and its cells on the sealed part, each where it fits.
-void layBarText(const LaneInput& input, const QString& batch, const BarShape& bar, qreal from,
-                qreal to, qreal base, Sheet& sheet, int target) {
+/// A word above a thin bar, in the ink of the ground. @return what it takes; null where there is no
+/// room
+QRectF writeAbove(const LaneInput& input, Type type, const QString& text, const BarShape& bar,
+                  qreal left, qreal to, Sheet& sheet, int target) {
+    constexpr qreal kAir = 3;
+    const qreal wide = sheet.ruler().width(text, type);
+    if (left + wide > input.axis.right()) return {};
+    const qreal top = bar.edge.between(left, std::min(to, left + wide)).highestY();
+    const QPointF at(left, sheet.snap()(top - kAir));
+    const auto rect = sheet.textRect(type, text, at, Align::Left);
+    if (input.isCrossed(rect))
+        sheet.fill(Layer::Words, Role::Ground, rect.adjusted(-2, -2, 2, 2), -1, 2);
+    sheet.text(Layer::Words, Role::Ink, type, text, at, Align::Left, target);
+    return rect;
+}
+
+/// Writes the batch's number at the left and its cells on the sealed part, each where it fits; the
+/// number above the bar where that is too thin. @return what stands above; null where nothing does
+QRectF layBarText(const LaneInput& input, const QString& batch, const BarShape& bar, qreal from,
+                  qreal to, qreal base, Sheet& sheet, int target) {
     const auto& ruler = sheet.ruler();
     const qreal room = base - bar.edge.lowestY();
     const qreal wide = ruler.width(batch, Type::Batch) + 7;
     const qreal high = base - bar.edge.between(from, std::min(to, from + wide)).lowestY();
     qreal used = from;
+    QRectF above;
     if (wide <= to - from && ruler.capHeight(Type::Batch) + 3 <= high) {
         sheet.text(Layer::Words, Role::CellsInk, Type::Batch, batch,
                    {from + 4, sheet.baselineAt(Type::Batch, base - high / 2)}, Align::Left, target);
         used = from + 4 + ruler.width(batch, Type::Batch);
+    } else if (to - from >= ruler.capHeight(Type::Batch)) {
+        above = writeAbove(input, Type::Batch, batch, bar, from, to, sheet, target);
     }
     const qreal left = clearOfLines(input, std::max(bar.sealedAt, used) + 5,
                                     ruler.width(chart_text::number(99), Type::Small));
@@ -120,11 +143,12 @@ void layBarText(const LaneInput& input, const QString& batch, const BarShape& ba
         const qreal width = ruler.width(text, Type::Small);
         if (bar.sealedAt >= to || width > to - left - 4) continue;
         if (clearOfLines(input, left, width) != left) continue;
-        if (ruler.capHeight(Type::Small) + 3 > room) return;
+        if (ruler.capHeight(Type::Small) + 3 > room) return above;
         sheet.text(Layer::Words, Role::CellsInk, Type::Small, text,
                    {left, sheet.baselineAt(Type::Small, base - room / 2)}, Align::Left, target);
-        return;
+        return above;
     }
+    return above;
 }
 
 /// Dots on the open part, leaving the batch's number free.
@@ -140,6 +164,27 @@ void layOpenDots(const QRectF& open, const QRectF& words, Sheet& sheet) {
     if (words.isNull()) return part(open.left(), open.right());
     part(open.left(), words.left());
     part(words.right(), open.right());
+}
+
+/// Where hours have room: at which the cells come in and go out, above the bar's ends.
+void layHours(const LaneInput& input, const LoadSpan& span, const BarShape& bar, qreal base,
+              const QRectF& taken, Sheet& sheet) {
+    if (!hasHours(input.axis)) return;
+    constexpr qreal kAir = 3;
+    const auto& axis = input.axis;
+    const auto write = [&](const QString& text, qreal x, qreal y, Align align) {
+        const QPointF at(x, sheet.snap()(y - kAir));
+        const auto rect = sheet.textRect(Type::Small, text, at, align);
+        if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect) ||
+            rect.intersects(taken))
+            return;
+        sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
+    };
+    const auto& points = bar.edge.points;
+    if (points.empty() || bar.right - bar.left < axis.dayWidth() / 2) return;
+    write(chart_hand_text::in(clock(span.span.from)), bar.left, points.front().y(), Align::Left);
+    write(chart_hand_text::out(clock(span.span.until)), bar.right,
+          std::min(base, points.back().y()), Align::Right);
 }
 
 bool isLastLoad(const Outlook& outlook, const BuilderLoad& load) {
@@ -159,6 +204,28 @@ void layExit(const LaneInput& input, const BuilderLoad& load, const BarShape& ba
     else if (bar.right > input.axis.left() && bar.right <= input.axis.right() + 4)
         sheet.fill(Layer::Body, Role::SealedCells,
                    sheet.snap().rect(bar.right - 4, base, bar.right, base + kStub), target);
+}
+
+/// The upper edge of a selected batch's bars before they are grafted: dragged, it sets how many
+/// are. Where several bars stand there, it is the last one's.
+void layGraftsEdge(const LaneInput& input, const BatchOutlook& batch, const BuilderLoad& load,
+                   const BarShape& bar, qreal from, qreal to, Sheet& sheet) {
+    constexpr qreal kReach = 6;  ///< above the edge, and half of that below
+    constexpr qreal kGrip = 12;
+    const auto& options = input.options;
+    if (!input.isSelected(load.batch) || !options.alsoSelected.empty() || !options.canFold) return;
+    if (load.span->step != 1 || load.span->bars.empty() || batch.timeline.grafted) return;
+    if (to - from < kGrip || bar.left < input.axis.left()) return;
+    const qreal top = bar.edge.highestY();
+    const int target =
+        sheet.target({.hit = Hit::Grafts, .batch = load.batch, .index = load.span->bars.back()},
+                     QRectF(QPointF(from, top - kReach), QPointF(to, top + kReach / 2)));
+    const qreal middle = std::min((from + to) / 2, from + kGrip);
+    for (const qreal y : {top - 4.0, top - 1.5})
+        sheet.fill(
+            Layer::Marks, Role::Selection,
+            sheet.snap().rect(middle - kGrip / 2, y, middle + kGrip / 2, y + sheet.snap().hair()),
+            target);
 }
 
 const Finding* worstFor(const Outlook& outlook, const BuilderRow& row, const BuilderLoad& load,
@@ -212,11 +279,13 @@ QRectF layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLo
     if (bar.sealedAt < to)
         sheet.path(Layer::Body, Role::SealedCells,
                    bar.edge.between(std::max(bar.sealedAt, from), to).closedAt(base), target);
-    layBarText(input, label, bar, from, to, base, sheet, target);
+    const auto above = layBarText(input, label, bar, from, to, base, sheet, target);
+    layHours(input, *load.span, bar, base, above, sheet);
     layExit(input, load, bar, base, sheet, target);
-    if (input.isSelected(load.batch))
+    if (input.isMarked(load.batch))
         sheet.frame(Layer::Marks, Role::Selection, rect.adjusted(-3, -3, 3, 3), 1.6, 4);
-    return rect;
+    if (batch) layGraftsEdge(input, *batch, load, bar, from, std::min(bar.sealedAt, to), sheet);
+    return rect.united(above);
 }
 
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,

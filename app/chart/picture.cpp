@@ -10,27 +10,58 @@
 #include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
+#include "look/space.h"
 
 namespace tenthday {
 namespace {
 
 constexpr int kLeastSide = 200;
 constexpr int kMostSide = 20000;
+constexpr qreal kHeadGap = 8;       ///< px between head and chart
 constexpr qreal kDotsPerInch = 96;  ///< of a logical px
 
 Error error(const QString& text) { return Error{text.toStdString()}; }
+
+constexpr qreal kPosterMargin = 38;  ///< px, 10 mm: what printers leave
+
+QSizeF sizeOf(Poster poster) {
+    constexpr qreal kPxPerMm = kDotsPerInch / 25.4;
+    return (poster == Poster::A3 ? QSizeF(420, 297) : QSizeF(297, 210)) * kPxPerMm;
+}
 
 /// A chart of the wished days and size, ready to paint.
 struct Picture {
     Layout layout;
     QRectF page;
+    QRectF chart;  ///< where on the page the layout stands
+    QString head;  ///< above it; empty: none
     Typeface face;
     Look look;
 
     void paint(QPainter& painter) const {
-        ChartPainter(paletteOf(look), face).paint(painter, layout, page);
+        const auto& colours = paletteOf(look);
+        const ChartPainter chartPainter(colours, face);
+        if (head.isEmpty()) return chartPainter.paint(painter, layout, page);
+        painter.fillRect(page, colours[Role::Ground]);
+        painter.save();
+        painter.translate(chart.topLeft());
+        chartPainter.paint(painter, layout, QRectF(QPointF(), chart.size()));
+        painter.restore();
+        painter.setPen(colours[Role::Ink]);
+        painter.setFont(face.font(Type::Title));
+        painter.drawText(QPointF(chart.left() + space::kPage, chart.top() - kHeadGap), head);
     }
 };
+
+/// "Three Oaks · 2027".
+QString headOf(const Snapshot& snapshot) {
+    QStringList parts;
+    for (const auto& book : snapshot.all<Book>()) parts.append(QString::fromStdString(book->label));
+    if (const auto season = snapshot.find(snapshot.seasonId()))
+        parts.append(QString::fromStdString(season->label));
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" · "));
+}
 
 Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
     // Sizes do not follow the desktop: the same call gives the same picture everywhere.
@@ -39,13 +70,23 @@ Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
     const FontRuler ruler(face);
     ChartOptions chart;
     chart.size = options.size;
+    QRectF page(QPointF(), QSizeF(options.size));
+    QRectF area = page;
+    QString head;
+    if (options.poster) {
+        page.setSize(sizeOf(*options.poster));
+        head = headOf(outlook.snapshot);
+        area = page.adjusted(kPosterMargin, kPosterMargin, -kPosterMargin, -kPosterMargin);
+        area.setTop(area.top() + ruler.line(Type::Title) + kHeadGap);
+        chart.size = area.size();
+    }
     chart.chosenDay = options.chosenDay;
     chart.selected = options.selected;
     if (outlook.mating) chart.orders = seasonOrdersOf(outlook);
     const auto span = plotSpan(outlook, chart, ruler);
     const DayAxis axis(options.days.value_or(activeDays(outlook)), span.left, span.width);
-    return {layOut(outlook, axis, chart, ruler), QRectF(QPointF(), QSizeF(options.size)), face,
-            options.look};
+    return {layOut(outlook, axis, chart, ruler),        page, area, head, face,
+            options.poster ? Look::Paper : options.look};
 }
 
 QByteArray pngOf(const Picture& picture) {
@@ -95,7 +136,7 @@ Result<void> renderPicture(const Outlook& outlook, const PictureOptions& options
                            const QString& path) {
     const auto suffix = QFileInfo(path).suffix().toLower();
     const auto side = [](int px) { return kLeastSide <= px && px <= kMostSide; };
-    if (!side(options.size.width()) || !side(options.size.height()))
+    if (!options.poster && (!side(options.size.width()) || !side(options.size.height())))
         return error(QStringLiteral("size %1x%2: each side must be %3 to %4")
                          .arg(options.size.width())
                          .arg(options.size.height())

@@ -43,6 +43,10 @@ LaneHeight PromiseLane::height(const LaneInput& /*input*/, const TextRuler& rule
     return {height, height, height, 0};
 }
 
+qreal PromiseLane::nameMiddle(const QRectF& area, const TextRuler& ruler) const {
+    return area.top() + kAbove + ruler.line(Type::Label) / 2;
+}
+
 void PromiseLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     const QRectF row = area.adjusted(0, kAbove, 0, -kBelow);

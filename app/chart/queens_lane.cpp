@@ -130,6 +130,10 @@ LaneHeight QueensLane::height(const LaneInput& input, const TextRuler& ruler) co
             kAbove + flags(kMostRows) + kMostPlot + kBelow, 0.5};
 }
 
+qreal QueensLane::nameMiddle(const QRectF& area, const TextRuler& ruler) const {
+    return area.top() + kAbove + ruler.line(Type::Label) / 2;
+}
+
 void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     flags_ = area.adjusted(0, kAbove, 0, -kBelow);

@@ -7,6 +7,8 @@
 
 #include "chart/active_days.h"
 #include "chart/card_for.h"
+#include "chart/chart_access.h"
+#include "chart/dragged_card.h"
 #include "chart/gesture_resting.h"
 #include "chart/hit_test.h"
 #include "screen_text/chart_text.h"
@@ -16,6 +18,7 @@ namespace tenthday {
 namespace {
 
 constexpr int kHoverDelayMs = 250;
+constexpr int kEdgeStepMs = 30;
 
 }  // namespace
 
@@ -23,7 +26,11 @@ SeasonChart::SeasonChart(QWidget* parent)
     : QWidget(parent),
       gesture_(std::make_unique<RestingGesture>()),
       card_(new HoverCard(this)),
-      orders_(new ChartOrders(this)) {
+      orders_(new ChartOrders(this)),
+      magnet_(new Magnet(this)) {
+    options_.canFold = true;
+    options_.strip = true;
+    installChartAccess();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -32,6 +39,12 @@ SeasonChart::SeasonChart(QWidget* parent)
     hoverTimer_.setInterval(kHoverDelayMs);
     connect(&hoverTimer_, &QTimer::timeout, this, &SeasonChart::showHoverCard);
     connect(orders_, &ChartOrders::reckoned, this, &SeasonChart::showOrders);
+    edgeTimer_.setInterval(kEdgeStepMs);
+    connect(&edgeTimer_, &QTimer::timeout, this, &SeasonChart::scrollAtEdges);
+    connect(magnet_, &Magnet::found, this, [this] {
+        options_.clearDays = magnet_->clearDays();
+        relayout();
+    });
     restyle();
 }
 
@@ -49,6 +62,9 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     }
     if (outlook && options_.selected && !outlook->find(*options_.selected))
         options_.selected.reset();
+    std::erase_if(options_.alsoSelected,
+                  [&](Id<Batch> id) { return !outlook || !outlook->find(id); });
+    clash_ = -1;
     orders_->show(outlook, false);
     showOrders();
     placeAxis();
@@ -61,9 +77,7 @@ void SeasonChart::setPreview(const OutlookPtr& preview) {
     orders_->show(shown_, preview != nullptr);
     showOrders();
     placeAxis();
-    if (moving_ && preview)
-        if (const auto start = savedStart(*moving_))
-            card_->showCard(chart_cards::dragged(*preview, *moving_, *start), pointer_);
+    if (moving_ && preview) card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_);
 }
 
 void SeasonChart::showOrders() {
@@ -91,8 +105,9 @@ void SeasonChart::setChosenDay(Day day) {
 }
 
 void SeasonChart::setSelectedBatch(std::optional<Id<Batch>> batch) {
-    if (options_.selected == batch) return;
+    if (options_.selected == batch && options_.alsoSelected.empty()) return;
     options_.selected = batch;
+    options_.alsoSelected.clear();
     relayout();
     describe();
     Q_EMIT batchSelected();
@@ -121,6 +136,25 @@ void SeasonChart::goToToday() {
     showAxis(axis_.centredOn(shown_->snapshot.today()), scrollY());
 }
 
+void SeasonChart::foldOrUnfold(LaneName lane) {
+    auto& folded = options_.foldedLanes;
+    if (options_.isFolded(lane))
+        folded.erase(std::find(folded.begin(), folded.end(), lane));
+    else
+        folded.push_back(lane);
+    showAxis(axis_, scrollY());
+}
+
+void SeasonChart::foldOrUnfoldLegend() {
+    options_.legendFolded = !options_.legendFolded;
+    showAxis(axis_, scrollY());
+}
+
+void SeasonChart::setProposals(const ChartProposalsPtr& proposals) {
+    options_.proposals = proposals;
+    relayout();
+}
+
 void SeasonChart::openOrClose(Id<Yard> yard) {
     auto& open = options_.openYards;
     if (options_.isOpen(yard))
@@ -146,7 +180,9 @@ void SeasonChart::paintEvent(QPaintEvent* /*event*/) {
         options_.pixelRatio = devicePixelRatioF();
         layout_.reset();
     }
-    painter_->paint(painter, layoutNow(), rect());
+    const auto& layout = layoutNow();
+    ground_.paint(painter, *painter_, layout, size(), options_.pixelRatio);
+    painter_->paintOverGround(painter, layout);
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -191,14 +227,18 @@ void SeasonChart::hover(QPointF at) {
     hoverTimer_.start();
 }
 
-void SeasonChart::showHoverCard() {
-    if (!shown_ || gesture_->isBusy()) return;
-    card_->showCard(cardFor(*shown_, under(pointer_), options_.orders.get()), pointer_);
+CardText SeasonChart::cardOf(const TargetKey& key) const {
+    return shown_ ? cardFor(*shown_, key, options_.orders.get()) : CardText{};
 }
 
-void SeasonChart::showPreview(Id<Batch> batch, Day day) {
-    moving_ = batch;
-    Q_EMIT previewRequested(batch, day);
+void SeasonChart::showHoverCard() {
+    if (!shown_ || gesture_->isBusy()) return;
+    card_->showCard(cardOf(under(pointer_)), pointer_);
+}
+
+void SeasonChart::showPreview(const ChartWish& wish) {
+    moving_ = wish;
+    Q_EMIT previewRequested(wish);
 }
 
 void SeasonChart::dropPreview() {
@@ -207,14 +247,18 @@ void SeasonChart::dropPreview() {
     Q_EMIT previewDropped();
 }
 
-void SeasonChart::saveMove(Id<Batch> batch, Day day) {
+void SeasonChart::save(const ChartWish& wish) {
     moving_.reset();
     card_->hide();
-    Q_EMIT moveRequested(batch, day);
+    Q_EMIT wished(wish);
 }
 
 void SeasonChart::goTo(Gesture::Next next) {
     if (next) gesture_ = std::move(next);
+    if (!gesture_->scrollsAtEdges())
+        edgeTimer_.stop();
+    else if (!edgeTimer_.isActive())
+        edgeTimer_.start();
 }
 
 void SeasonChart::placeAxis() {
@@ -233,6 +277,7 @@ void SeasonChart::restyle() {
     face_ = systemTypeface();
     ruler_ = std::make_unique<FontRuler>(face_);
     painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
+    ground_.forget();
     card_->setLook(look_, face_);
     placeAxis();
 }

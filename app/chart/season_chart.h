@@ -8,7 +8,9 @@
 #include "chart/chart_orders.h"
 #include "chart/chart_painter.h"
 #include "chart/gesture.h"
+#include "chart/ground_cache.h"
 #include "chart/hover_card.h"
+#include "chart/magnet.h"
 #include "outlook/outlook.h"
 
 namespace tenthday {
@@ -32,7 +34,17 @@ public:
     [[nodiscard]] std::optional<Day> chosenDay() const { return options_.chosenDay; }
     [[nodiscard]] std::optional<Id<Batch>> selectedBatch() const { return options_.selected; }
     void setChosenDay(Day day);
+    /// Alone; what was selected beside it is let go.
     void setSelectedBatch(std::optional<Id<Batch>> batch);
+    /// All that are selected, the one that keys and pages go by first.
+    [[nodiscard]] std::vector<Id<Batch>> selectedBatches() const;
+    /// Batches that somebody proposes, drawn as ghosts; null takes them away.
+    void setProposals(const ChartProposalsPtr& proposals);
+    /// Where the keys stand; Hit::None while they stand nowhere.
+    [[nodiscard]] const TargetKey& place() const { return options_.place; }
+    /// Puts the keys on a place and tells about it.
+    void standOn(const TargetKey& key);
+    [[nodiscard]] const ChartOptions& options() const { return options_; }
 
     [[nodiscard]] const DayAxis& dayAxis() const { return axis_; }
     /// The orders shown, reckoned beside; null until the first are there.
@@ -40,11 +52,21 @@ public:
     /// What is painted now.
     [[nodiscard]] const Layout& layoutNow();
     [[nodiscard]] const HoverCard& card() const { return *card_; }
+    [[nodiscard]] const GroundCache& ground() const { return ground_; }
 
     void zoomIn();
     void zoomOut();
     void showWholeSeason();
     void goToToday();
+    /// To the next clash (by > 0) or the one before, and tells what it is.
+    void goToClash(int by);
+    /// To the next day, or the one before, with work that must be done on that very day.
+    void goToMust(int by);
+    void foldOrUnfoldLegend() override;
+    /// Moves all that is selected, in one step.
+    void moveSelected(int byDays);
+    /// What its card says.
+    [[nodiscard]] CardText cardOf(const TargetKey& key) const;
     /// Shows every yard nuc by nuc; all as stacks only where all are opened already.
     void openOrCloseYards();
 
@@ -52,9 +74,10 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override { return {480, 320}; }
 
 Q_SIGNALS:
-    void previewRequested(tenthday::Id<tenthday::Batch> batch, tenthday::Day day);
+    void previewRequested(const tenthday::ChartWish& wish);
     void previewDropped();
-    void moveRequested(tenthday::Id<tenthday::Batch> batch, tenthday::Day day);
+    /// To be saved, in one step.
+    void wished(const tenthday::ChartWish& wish);
     void batchSelected();
     /// Enter, or a double click on the batch.
     void editRequested(tenthday::Id<tenthday::Batch> batch);
@@ -84,27 +107,48 @@ protected:
 private:
     // What gestures ask and do.
     [[nodiscard]] TargetKey under(QPointF at) const override;
+    [[nodiscard]] TargetKey placeAt(QPointF at, Hit hit) const override;
+    [[nodiscard]] qreal pxPerCell() const override;
+    [[nodiscard]] bool addsToSelection() const override;
+    [[nodiscard]] std::vector<Id<Batch>> movingWith(Id<Batch> batch) const override;
+    [[nodiscard]] std::optional<LoadMove> loadMove(const TargetKey& load,
+                                                   Id<Builder> to) const override;
+    [[nodiscard]] int savedGrafts(Id<Batch> batch, std::int32_t bar) const override;
     [[nodiscard]] const DayAxis& axis() const override { return axis_; }
     [[nodiscard]] qreal scrollY() const override { return options_.scrollY; }
     [[nodiscard]] int dragDistance() const override;
     [[nodiscard]] std::optional<Day> savedStart(Id<Batch> batch) const override;
     void choose(Day day) override { setChosenDay(day); }
     void select(Id<Batch> batch) override { setSelectedBatch(batch); }
+    void selectAlso(Id<Batch> batch) override;
     void openOrClose(Id<Yard> yard) override;
+    void foldOrUnfold(LaneName lane) override;
     void showAxis(const DayAxis& axis, qreal scrollY) override;
     void hover(QPointF at) override;
     void setPointer(Qt::CursorShape shape) override { setCursor(shape); }
-    void showPreview(Id<Batch> batch, Day day) override;
+    void beginMagnet(Id<Batch> batch) override;
+    void endMagnet() override;
+    [[nodiscard]] Days drawn(Day start, qreal days) const override;
+    void showPreview(const ChartWish& wish) override;
     void dropPreview() override;
-    void saveMove(Id<Batch> batch, Day day) override;
+    void save(const ChartWish& wish) override;
 
     void goTo(Gesture::Next next);
     bool moveKey(int key, Qt::KeyboardModifiers with);
+    bool placeKey(int key, Qt::KeyboardModifiers with);
+    bool findKey(int key, Qt::KeyboardModifiers with);
+    bool changeKey(int key, Qt::KeyboardModifiers with);
     bool viewKey(int key);
     bool cancelKey();
-    void stepBatch(int by);
+    void stepBatch(int by, bool extend = false);
     void stepDay(int by);
-    void moveSelected(int byDays);
+    void stepLoad(int by);
+    void stepYard(int by);
+    void tellPlace();
+    void tellReader(const TargetKey& key) const;
+    void moveToNeighbour(int by);
+    void changeGrafts(int by);
+    void scrollAtEdges();
     void placeAxis();
     void showOrders();
     void restyle();
@@ -123,12 +167,16 @@ private:
     Typeface face_;
     std::unique_ptr<FontRuler> ruler_;
     std::unique_ptr<ChartPainter> painter_;
+    GroundCache ground_;
     std::unique_ptr<Gesture> gesture_;
-    std::optional<Id<Batch>> moving_;  ///< previewed now
+    std::optional<ChartWish> moving_;  ///< previewed now
     HoverCard* card_;
     ChartOrders* orders_;
+    Magnet* magnet_;
     QTimer hoverTimer_;
+    QTimer edgeTimer_;  ///< scrolls while a drag rests near an edge
     QPointF pointer_;
+    int clash_ = -1;  ///< the finding gone to last
 };
 
 }  // namespace tenthday

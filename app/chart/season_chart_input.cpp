@@ -98,7 +98,10 @@ bool SeasonChart::focusNextPrevChild(bool next) {
 void SeasonChart::keyPressEvent(QKeyEvent* event) {
     card_->hide();
     const int key = event->key();
-    if (key == Qt::Key_Escape ? cancelKey() : moveKey(key, event->modifiers()) || viewKey(key))
+    const auto with = event->modifiers();
+    if (key == Qt::Key_Escape ? cancelKey()
+                              : placeKey(key, with) || changeKey(key, with) || moveKey(key, with) ||
+                                    findKey(key, with) || viewKey(key))
         return event->accept();
     QWidget::keyPressEvent(event);
 }
@@ -114,25 +117,28 @@ bool SeasonChart::cancelKey() {
 }
 
 bool SeasonChart::moveKey(int key, Qt::KeyboardModifiers with) {
-    const bool alt = with & Qt::AltModifier;
-    if (with & Qt::ControlModifier) return false;
+    if (with & (Qt::ControlModifier | Qt::AltModifier)) return false;
+    const bool extend = with & Qt::ShiftModifier;
     switch (key) {
         case Qt::Key_Left:
-            return alt ? moveSelected(-1) : stepDay(-1), true;
+            return stepDay(-1), true;
         case Qt::Key_Right:
-            return alt ? moveSelected(1) : stepDay(1), true;
+            return stepDay(1), true;
         case Qt::Key_PageUp:
             return stepDay(-7), true;
         case Qt::Key_PageDown:
             return stepDay(7), true;
         case Qt::Key_Up:
-            return stepBatch(-1), true;
+            return stepBatch(-1, extend), true;
         case Qt::Key_Down:
-            return stepBatch(1), true;
+            return stepBatch(1, extend), true;
         case Qt::Key_Return:
         case Qt::Key_Enter:
             if (!options_.selected) return false;
             Q_EMIT editRequested(*options_.selected);
+            return true;
+        case Qt::Key_Insert:
+            if (options_.chosenDay) Q_EMIT planRequested(*options_.chosenDay);
             return true;
         default:
             return false;
@@ -155,12 +161,14 @@ bool SeasonChart::viewKey(int key) {
             return goToToday(), true;
         case Qt::Key_0:
             return showWholeSeason(), true;
+        case Qt::Key_L:
+            return foldOrUnfoldLegend(), true;
         default:
             return false;
     }
 }
 
-void SeasonChart::stepBatch(int by) {
+void SeasonChart::stepBatch(int by, bool extend) {
     if (!shown_ || shown_->batches.empty()) return;
     const auto& batches = shown_->batches;
     const auto at = std::find_if(batches.begin(), batches.end(), [&](const auto& batch) {
@@ -171,7 +179,11 @@ void SeasonChart::stepBatch(int by) {
         at == batches.end() ? (by > 0 ? 0 : last) : static_cast<int>(at - batches.begin()) + by;
     if (next < 0 || next > last) return;
     const auto& batch = batches[static_cast<std::size_t>(next)];
+    const auto before = selectedBatches();
     setSelectedBatch(batch->batch->id);
+    if (extend)
+        for (const auto other : before)
+            if (other != batch->batch->id) options_.alsoSelected.push_back(other);
     showAxis(axis_.showing(dayOf(batch->timeline.graft), 40)
                  .showing(batch->timeline.hold.transferDay, 40),
              scrollY());
@@ -181,15 +193,6 @@ void SeasonChart::stepDay(int by) {
     if (!shown_) return;
     setChosenDay(options_.chosenDay.value_or(shown_->snapshot.today()) + Days{by});
     showAxis(axis_.showing(*options_.chosenDay, axis_.dayWidth()), scrollY());
-}
-
-void SeasonChart::moveSelected(int byDays) {
-    if (!options_.selected || gesture_->isBusy()) return;
-    const auto start = savedStart(*options_.selected);
-    if (!start) return;
-    saveMove(*options_.selected, *start + Days{byDays});
-    if (const auto now = savedStart(*options_.selected))
-        showAxis(axis_.showing(*now, 40), scrollY());
 }
 
 }  // namespace tenthday

@@ -93,6 +93,12 @@ void Sheet::text(Layer layer, Role role, Type type, const QString& text, QPointF
     add(layer, Shape::Text, role, rect, target).detail = static_cast<int>(layout_.texts.size()) - 1;
 }
 
+void Sheet::frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen) {
+    for (const auto& target : layout_.targets)
+        if (target.key == key)
+            return frame(layer, role, target.rect.adjusted(-3, -3, 3, 3), pen, 3);
+}
+
 Layout Sheet::finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) && {
     std::stable_sort(layout_.items.begin(), layout_.items.end(),
                      [](const Item& a, const Item& b) { return a.layer < b.layer; });

@@ -48,6 +48,10 @@ public:
     /// Baseline that centres digits of this type about y.
     [[nodiscard]] qreal baselineAt(Type type, qreal middleY) const;
 
+    /// A frame about a place that was collected, if it was.
+    void frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen);
+    void setPxPerCell(qreal px) { layout_.pxPerCell = px; }
+
     /// Everything collected, in painting order.
     [[nodiscard]] Layout finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) &&;
 

@@ -1,13 +1,16 @@
 #include "chart/yard_lane.h"
 
 #include "chart/cells_days_lane.h"
+#include "chart/ghosts.h"
+#include "chart/planned_stays.h"
+#include "look/space.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kGap = 12;  ///< air above each yard
+constexpr qreal kGap = space::kLane;  ///< air above each yard
 constexpr qreal kOpener = 8;
 
 const YardDay* yardDayOn(const LaneInput& input, const YardOutlook& yard, Day day) {
@@ -75,15 +78,14 @@ QRectF staySpan(const YardPicture& picture, Id<Batch> batch) {
     return span;
 }
 
-/// A frame about the selected batch's nucs, and where its cells enter them.
+/// A frame about the selected batches' nucs, and where the first one's cells enter them.
 void laySelection(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
-    if (!input.options.selected) return;
-    const auto batch = *input.options.selected;
-    const auto span = staySpan(picture, batch);
-    if (span.isNull()) return;
-    const bool entersInSight = span.left() > input.axis.left() + 1;
     for (const auto& block : picture.blocks) {
-        if (block.batch != batch) continue;
+        if (!input.isMarked(block.batch)) continue;
+        const auto span = staySpan(picture, block.batch);
+        if (span.isNull()) continue;
+        const bool entersInSight =
+            input.isSelected(block.batch) && span.left() > input.axis.left() + 1;
         const QRectF stay(QPointF(span.left(), block.top), QPointF(span.right(), block.bottom));
         sheet.frame(Layer::Marks, Role::Selection, stay.adjusted(-2, -2, 1, 2), 1.6, 3);
         if (entersInSight)
@@ -104,10 +106,13 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& yard = input.outlook.nucs.yards[yard_];
     const auto& snap = sheet.snap();
     const QRectF nucs = snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
+    sheet.target({.hit = Hit::YardRow, .yard = yard.yard->id}, nucs);
     picture_ = yardPicture(input, yard, nucs, snap);
     layColumns(input, picture_, sheet);
+    layPlannedStays(input, picture_, sheet);
     layEdges(input, nucs, sheet);
     laySelection(input, picture_, sheet);
+    layProposedStays(input, yard.yard->id, yard.mostSides, nucs, sheet);
     layNames(input, yard, nucs, sheet);
 }
 

@@ -91,8 +91,11 @@ private:
             if (other.adjusted(-4, -2, 4, 2).intersects(rect)) return;
         if (input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
         taken_.push_back(rect);
-        if (band_ == Band::Likely)  // off its hatch
-            sheet_.fill(Layer::Body, Role::Likely, rect.adjusted(-2, -3, 2, 3));
+        // Off its hatch, and off the lines of today and the chosen day.
+        const bool crossed = input_.isCrossed(rect);
+        if (crossed || band_ == Band::Likely)
+            sheet_.fill(crossed ? Layer::Words : Layer::Body, groundOf(band_),
+                        rect.adjusted(-2, -3, 2, 3));
         sheet_.text(Layer::Words, band_ == Band::Likely ? Role::LikelyInk : Role::ReadyInk,
                     Type::Number, text, at, Align::Middle);
     }
@@ -156,10 +159,11 @@ void writeNumber(const LaneInput& input, const YardPicture& picture, const Batch
     if (best.room.columns == 0) return;
     const QPointF at(best.room.rect.center().x(),
                      sheet.baselineAt(Type::Batch, best.room.rect.center().y()));
-    if (best.room.columns > 1)  // over the gaps between days
-        sheet.fill(
-            Layer::Body, groundOf(best.band),
-            sheet.textRect(Type::Batch, text, at, Align::Middle).adjusted(-2, -kAir, 2, kAir));
+    const auto rect = sheet.textRect(Type::Batch, text, at, Align::Middle);
+    const bool crossed = input.isCrossed(rect);
+    if (crossed || best.room.columns > 1)  // over the gaps between days, and the lines of days
+        sheet.fill(crossed ? Layer::Words : Layer::Body, groundOf(best.band),
+                   rect.adjusted(-2, -kAir, 2, kAir));
     sheet.text(Layer::Words, inkOn(best.band), Type::Batch, text, at, Align::Middle);
 }
 

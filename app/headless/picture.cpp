@@ -47,6 +47,12 @@ Result<void> readSizeAndLook(const Arguments& arguments, PictureOptions& options
                                    inQuotes(*text));
         options.size = *size;
     }
+    if (const auto text = arguments.value("--poster")) {
+        Poster poster{};
+        if (const auto complaint = readField(*text, poster))
+            return optionError("--poster", *complaint);
+        options.poster = poster;
+    }
     if (const auto text = arguments.value("--look"))
         if (const auto complaint = readField(*text, options.look))
             return optionError("--look", *complaint);
@@ -94,9 +100,9 @@ Answer run(const Call& call) {
 const HeadlessVerb& pictureVerb() {
     static const HeadlessVerb verb{
         "picture",
-        {{"BOOK"}, {{"--from"}, {"--to"}, {"--size"}, {"--look"}, {"--out"}}},
+        {{"BOOK"}, {{"--from"}, {"--to"}, {"--size"}, {"--look"}, {"--poster"}, {"--out"}}},
         "BOOK [--from DAY] [--to DAY] [--size WxH] [--look light|dark|paper] "
-        "--out FILE.png|.svg|.pdf",
+        "[--poster a3|a4] --out FILE.png|.svg|.pdf",
         "the season chart",
         false,
         run};

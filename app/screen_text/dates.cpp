@@ -80,6 +80,10 @@ QString yearNumber(Day day) {
 
 QString weekLabel(Day day) { return Words::tr("W%1").arg(QLocale().toString(isoWeekOf(day).week)); }
 
+QString clock(Moment moment) { return clockOf(moment); }
+
+QString hourOfDay(int hour) { return clockOf(Moment{Day{}} + std::chrono::hours{hour}); }
+
 QString dayAndClock(Moment moment) {
     return Words::tr("%1 %2").arg(weekdayAndDay(dayOf(moment)), clockOf(moment));
 }

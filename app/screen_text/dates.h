@@ -28,6 +28,10 @@ namespace tenthday {
 [[nodiscard]] QString yearNumber(Day day);
 /// "W20".
 [[nodiscard]] QString weekLabel(Day day);
+/// "9:00".
+[[nodiscard]] QString clock(Moment moment);
+/// "9:00", of a whole hour, 0..23.
+[[nodiscard]] QString hourOfDay(int hour);
 /// "Thu 17 Jun 14:00".
 [[nodiscard]] QString dayAndClock(Moment moment);
 /// "17 Jun 14:00".

@@ -23,15 +23,26 @@ std::vector<Key> chartKeys() {
     return {
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Page up, Page down"), Words::tr("a week back, a week on")},
+        {Words::tr("Home"), Words::tr("go to today")},
+        {Words::tr("C, Shift+C"), Words::tr("the next clash, the one before")},
+        {Words::tr("M, Shift+M"),
+         Words::tr("the next day with work that must be done then, the one before")},
         {Words::tr("Up, Down"), Words::tr("the batch before, the batch after")},
+        {Words::tr("Shift+Up, Shift+Down"), Words::tr("choose more batches")},
         {Words::tr("Tab"), Words::tr("the next batch; after the last one on to the next part")},
-        {Words::tr("Alt+Left, Alt+Right"), Words::tr("move the chosen batch by a day")},
+        {Words::tr("Ctrl+Left, Ctrl+Right"), Words::tr("the cells of a builder before, after")},
+        {Words::tr("Ctrl+Up, Ctrl+Down"), Words::tr("the yard above, below")},
+        {Words::tr("Space"), Words::tr("tell about the place again")},
+        {Words::tr("Alt+Left, Alt+Right"), Words::tr("move the chosen batches by a day")},
+        {Words::tr("Alt+Up, Alt+Down"), Words::tr("move its cells to the builder above, below")},
+        {Words::tr("Alt+plus, Alt+minus"), Words::tr("a graft more, a graft fewer")},
+        {Words::tr("Insert"), Words::tr("begin a batch on the chosen day")},
         {Words::tr("Enter"), Words::tr("change the chosen batch")},
         {Words::tr("Esc"), Words::tr("drop a move, or let go of the chosen batch")},
         {Words::tr("+, -"), Words::tr("zoom in, zoom out")},
         {Words::tr("0"), Words::tr("the whole season")},
-        {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("1 to 9"), Words::tr("show or hide each nuc of that yard")},
+        {Words::tr("L"), Words::tr("fold or unfold the legend")},
     };
 }
 
@@ -49,6 +60,7 @@ std::vector<Key> weekKeys() {
         {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("Space"), Words::tr("tick the task as done, or take the tick back")},
         {Words::tr("Insert"), Words::tr("a new task of your own")},
+        {Words::tr("G"), Words::tr("give the task to somebody")},
         {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
     };
 }

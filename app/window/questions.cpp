@@ -9,6 +9,8 @@
 #include <QStandardPaths>
 
 #include "exchange/kinds.h"
+#include "screen_text/picture_text.h"
+#include "screen_text/season_text.h"
 #include "screen_text/window_text.h"
 #include "window/backup_dialog.h"
 
@@ -78,11 +80,36 @@ std::optional<ListFile> DialogQuestions::placeForList() {
     if (kind.empty()) return std::nullopt;
     QFileDialog dialog(window_, window_text::asTitle(window_text::exportList()), documents(),
                        window_text::listFiles());
+    dialog.setNameFilters({window_text::listFiles(), season_text::spreadsheetFiles()});
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("csv"));
     dialog.selectFile(QString::fromStdString(kind) + QStringLiteral(".csv"));
     if (dialog.exec() != QDialog::Accepted) return std::nullopt;
-    return ListFile{dialog.selectedFiles().value(0), kind};
+    return ListFile{dialog.selectedFiles().value(0), kind,
+                    dialog.selectedNameFilter() == season_text::spreadsheetFiles()};
+}
+
+std::optional<PictureFile> DialogQuestions::placeForPicture(const QString& suggestion) {
+    struct Kind {
+        QString name;
+        QString suffix;
+        std::optional<Poster> poster;
+    };
+    const Kind kinds[] = {{picture_text::posterA3(), QStringLiteral("pdf"), Poster::A3},
+                          {picture_text::posterA4(), QStringLiteral("pdf"), Poster::A4},
+                          {picture_text::pixels(), QStringLiteral("png"), {}},
+                          {picture_text::drawing(), QStringLiteral("svg"), {}}};
+    QStringList names;
+    for (const auto& kind : kinds) names.append(kind.name);
+    QFileDialog dialog(window_, window_text::asTitle(picture_text::entry()), documents());
+    dialog.setNameFilters(names);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.selectFile(suggestion);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    auto path = dialog.selectedFiles().value(0);
+    const auto& kind = kinds[std::max<qsizetype>(0, names.indexOf(dialog.selectedNameFilter()))];
+    if (QFileInfo(path).suffix().toLower() != kind.suffix) path += u'.' + kind.suffix;
+    return PictureFile{path, kind.poster};
 }
 
 QString DialogQuestions::backupToRestore(const QStringList& backups) {

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "base/result.h"
+#include "chart/picture.h"
 #include "window/new_book_dialog.h"
 
 class QWidget;
@@ -16,6 +17,13 @@ namespace tenthday {
 struct ListFile {
     QString path;
     std::string kind;
+    bool forSpreadsheet = false;  ///< with the separators of the locale
+};
+
+/// The season as a picture: where, and on which paper where it is for the wall.
+struct PictureFile {
+    QString path;
+    std::optional<Poster> poster;
 };
 
 class Questions {
@@ -29,6 +37,8 @@ public:
     virtual std::optional<NewBookWish> newBook(Day today) = 0;
     virtual std::optional<ListFile> listToImport() = 0;
     virtual std::optional<ListFile> placeForList() = 0;
+    /// @param suggestion  name without its ending
+    virtual std::optional<PictureFile> placeForPicture(const QString& suggestion) = 0;
     /// @param backups  full paths, newest first; may be empty, then it is told
     virtual QString backupToRestore(const QStringList& backups) = 0;
     /// The book is damaged: shall this backup take its place?
@@ -48,6 +58,7 @@ public:
     QString placeForCopy(const QString& suggestion) override;
     std::optional<ListFile> listToImport() override;
     std::optional<ListFile> placeForList() override;
+    std::optional<PictureFile> placeForPicture(const QString& suggestion) override;
     QString backupToRestore(const QStringList& backups) override;
     bool restoreInstead(const Error& why, const QString& backup) override;
     bool readInstead(const Error& why) override;

@@ -27,12 +27,16 @@ struct WindowActions {
     QToolBar* pageBar;
     QMenu* recentBooks;
     QMenu* seasons;
+    QAction* nextSeason;
+    QAction* workTimes;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;
     QAction* importList;
     QAction* exportList;
+    QAction* savePicture;
     QAction* weekSheet;
+    QAction* printLists;
     QAction* phoneCalendar;
     QAction* quit;
     QAction* planBatch;
@@ -54,6 +58,7 @@ struct WindowActions {
     QAction* virginsPage;
     QAction* eveningPage;
     QAction* ordersPage;
+    QAction* planPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

@@ -62,8 +62,8 @@ bool isFree(const SideOutlook& side, Day day, Day today) {
             case Kind::Freed:
                 return segment.readyFrom <= day;
             case Kind::Held:
-            case Kind::Wintered:
             case Kind::Spent:
+            case Kind::Wintered:
                 return false;
         }
     }

@@ -1,4 +1,5 @@
-// tenthday_pictures OUT_DIR: a picture of every panel, light and dark. Needs no display.
+// tenthday_pictures OUT_DIR [BEGINNING_OF_NAMES]: a picture of every panel, light and dark, and of
+// the season chart in every state. Needs no display.
 #include <QApplication>
 #include <QDir>
 #include <QStyleFactory>
@@ -6,6 +7,7 @@
 #include <cstdio>
 
 #include "options/language.h"
+#include "pictures/chart_states.h"
 #include "pictures/panels.h"
 
 namespace {
@@ -18,8 +20,8 @@ void keepQuiet(QtMsgType, const QMessageLogContext&, const QString&) {}
 int main(int argc, char** argv) {
     using namespace tenthday;
     qInstallMessageHandler(keepQuiet);
-    if (argc != 2) {
-        std::fprintf(stderr, "tenthday_pictures OUT_DIR\n");
+    if (argc != 2 && argc != 3) {
+        std::fprintf(stderr, "tenthday_pictures OUT_DIR [BEGINNING_OF_NAMES]\n");
         return 2;
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -34,12 +36,22 @@ int main(int argc, char** argv) {
         return 1;
     }
     int failed = 0;
+    const auto beginning = QString::fromLocal8Bit(argc == 3 ? argv[2] : "");
+    const auto wanted = [&](const QString& name) { return name.startsWith(beginning); };
     for (const auto& panel : test::panels())
         for (const auto look : {LookChoice::Light, LookChoice::Dark}) {
             const auto path = out.filePath(test::fileName(panel, look));
+            if (!wanted(panel.name)) continue;
             const bool saved = test::pictureOf(panel, look, scratch.path()).save(path);
             std::printf("%s%s\n", path.toLocal8Bit().constData(), saved ? "" : ": failed");
             failed += saved ? 0 : 1;
         }
+    for (const auto& state : test::chartStates()) {
+        const auto path = out.filePath(state.name + QStringLiteral(".png"));
+        if (!wanted(state.name)) continue;
+        const bool saved = state.picture().save(path);
+        std::printf("%s%s\n", path.toLocal8Bit().constData(), saved ? "" : ": failed");
+        failed += saved ? 0 : 1;
+    }
     return failed == 0 ? 0 : 1;
 }

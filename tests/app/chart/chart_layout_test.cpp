@@ -244,6 +244,76 @@ TEST_F(SampleLayout, OnlyTheSelectedBatchHasARibbon) {
     EXPECT_EQ(ribbons(lay(options, month)), 0);
 }
 
+TEST_F(SampleLayout, ADayHasItsHoursAndWhenCellsComeAndGo) {
+    const auto layout = lay(optionsFor({1366, 768}), {day("2027-06-07"), day("2027-06-08")});
+    const auto heads = textsOf(layout, Layer::Heads);
+    const auto words = textsOf(layout, Layer::Words);
+    const auto has = [](const auto& texts, const std::string& text) {
+        return std::any_of(texts.begin(), texts.end(),
+                           [&](const auto& found) { return found.second == text; });
+    };
+    for (const char* hour : {"6:00", "12:00", "18:00"}) EXPECT_TRUE(has(heads, hour)) << hour;
+    EXPECT_TRUE(std::any_of(words.begin(), words.end(), [](const auto& found) {
+        return found.second.starts_with("in ") && found.second.find(':') != std::string::npos;
+    }));
+    EXPECT_FALSE(has(textsOf(lay(optionsFor({1366, 768}), month), Layer::Heads), "12:00"));
+}
+
+TEST_F(SampleLayout, AFoldedLaneIsALineWithItsName) {
+    auto options = optionsFor({1366, 768});
+    const auto whole = lay(options, month);
+    options.foldedLanes = {LaneName::Builders};
+    const auto folded = lay(options, month);
+    const auto loads = [](const Layout& layout) {
+        return std::count_if(layout.targets.begin(), layout.targets.end(),
+                             [](const Target& target) { return target.key.hit == Hit::Load; });
+    };
+    EXPECT_GT(loads(whole), 0);
+    EXPECT_EQ(loads(folded), 0);
+    const auto names = textsOf(folded, Layer::Names);
+    EXPECT_TRUE(std::any_of(names.begin(), names.end(),
+                            [](const auto& name) { return name.second == "Builders"; }));
+}
+
+TEST_F(SampleLayout, ProposalsAreOutlinesThatCannotBeHit) {
+    auto options = optionsFor({1366, 768});
+    const auto before = lay(options, month);
+    ChartProposals proposals;
+    proposals.loads.push_back({sampleBuilder("Builder 1"), QStringLiteral("P"),
+                               Moment{day("2027-06-09")}, Moment{day("2027-06-19")}, 20});
+    proposals.stays.push_back(
+        {sampleYard("Home"), QStringLiteral("P"), {day("2027-06-19"), day("2027-06-26")}, 12});
+    options.proposals = std::make_shared<const ChartProposals>(proposals);
+    const auto after = lay(options, month);
+    const auto ghosts = [](const Layout& layout) {
+        return std::count_if(layout.items.begin(), layout.items.end(), [](const Item& item) {
+            return item.role == Role::Ghost && item.shape == Shape::Frame && item.target < 0;
+        });
+    };
+    EXPECT_EQ(ghosts(after), ghosts(before) + 2);
+    EXPECT_EQ(after.targets.size(), before.targets.size());
+}
+
+TEST_F(SampleLayout, TheStripShowsWhichDaysAreSeen) {
+    auto options = optionsFor({1366, 768});
+    options.strip = true;
+    const auto span = plotSpan(*outlook, options, ruler);
+    const DayAxis whole(outlook->season, span.left, span.width);
+    const auto strips = [](const Layout& layout) {
+        return std::count_if(layout.targets.begin(), layout.targets.end(),
+                             [](const Target& target) { return target.key.hit == Hit::Strip; });
+    };
+    EXPECT_EQ(strips(layOut(*outlook, whole, options, ruler)), 0) << "all is seen anyway";
+    const auto zoomed = layOut(*outlook, whole.fittedTo(month), options, ruler);
+    ASSERT_EQ(strips(zoomed), 1);
+    for (const auto& item : zoomed.items)
+        if (item.role == Role::Selection && item.shape == Shape::Frame &&
+            item.layer == Layer::Heads) {
+            EXPECT_NEAR(item.rect.left(), whole.xOf(month.first), 1);
+            EXPECT_NEAR(item.rect.right(), whole.xOf(month.last + Days{1}), 1);
+        }
+}
+
 TEST_F(SampleLayout, AnEmptySeasonIsLaidOutToo) {
     Outlook empty;
     empty.season = outlook->season;

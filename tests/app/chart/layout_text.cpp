@@ -10,9 +10,10 @@ constexpr std::array kLayers{"ground", "under", "body",  "ribbon", "marks",
                              "words",  "cover", "names", "top",    "heads"};
 constexpr std::array kShapes{"fill", "frame", "hatch", "dots", "dotted", "path", "stroke", "text"};
 constexpr std::array kHits{
-    "none",    "ground",     "head",           "load",       "make_up",    "look",
-    "rest",    "idle",       "cells_day",      "yard_day",   "nuc",        "yard_name",
-    "trouble", "flying_day", "outside_limits", "queens_day", "order_flag", "promise_week"};
+    "none",    "ground",      "head",           "load",       "make_up",     "look",
+    "rest",    "idle",        "cells_day",      "yard_day",   "nuc",         "yard_name",
+    "trouble", "flying_day",  "outside_limits", "queens_day", "order_flag",  "promise_week",
+    "grafts",  "builder_row", "yard_row",       "lane_name",  "legend_name", "strip"};
 
 qreal sizeOf(Type type) { return type == Type::Title ? 18 : type == Type::Label ? 13 : 11; }
 

@@ -79,6 +79,28 @@ TEST_F(Picture, ShowsOnlyTheWishedDays) {
     EXPECT_FALSE(svg.contains(">July<"));
 }
 
+TEST_F(Picture, APosterHasItsPaperItsHeadAndALegend) {
+    for (const auto& [poster, mediaBox] :
+         {std::pair{Poster::A3, "1190 842"}, std::pair{Poster::A4, "842 595"}}) {
+        options.poster = poster;
+        options.look = Look::Dark;  // the poster is for paper all the same
+        ASSERT_TRUE(draw("poster.pdf").ok());
+        const auto pdf = bytesOf(path("poster.pdf"));
+        const auto box = pdf.indexOf("/MediaBox");
+        ASSERT_GE(box, 0);
+        const auto sides = pdf.mid(box, 60).split('[').value(1).split(']').value(0).split(' ');
+        ASSERT_GE(sides.size(), 4);
+        const auto wanted = QByteArray(mediaBox).split(' ');
+        EXPECT_NEAR(sides[2].toDouble(), wanted[0].toDouble(), 1.5) << mediaBox;
+        EXPECT_NEAR(sides[3].toDouble(), wanted[1].toDouble(), 1.5) << mediaBox;
+        ASSERT_TRUE(draw("poster.svg").ok());
+        EXPECT_TRUE(bytesOf(path("poster.svg")).contains(">open cells<"));
+        ASSERT_TRUE(draw("poster.png").ok());
+        const QImage image(path("poster.png"));
+        EXPECT_FLOAT_EQ(image.pixelColor(2, 2).lightnessF(), 1.0F);
+    }
+}
+
 struct BadPicture {
     const char* name;
     const char* file;

@@ -21,22 +21,32 @@ protected:
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         chart.resize(1366, 768);
         chart.setOutlook(sampleOutlook());
-        QObject::connect(&chart, &SeasonChart::previewRequested, [this](Id<Batch> id, Day to) {
-            previews.push_back(to);
-            chart.setPreview(sampleOutlook(labelOf(id), to));
+        QObject::connect(&chart, &SeasonChart::previewRequested, [this](const ChartWish& wish) {
+            wishes.push_back(wish);
+            previews.push_back(dayOf(wish));
+            chart.setPreview(sampleOutlook(labelOf(wish.batches.front()), previews.back()));
         });
         QObject::connect(&chart, &SeasonChart::previewDropped, [this] {
             ++drops;
             chart.setPreview(nullptr);
         });
-        QObject::connect(&chart, &SeasonChart::moveRequested, [this](Id<Batch> id, Day to) {
+        QObject::connect(&chart, &SeasonChart::wished, [this](const ChartWish& wish) {
+            wishes.push_back(wish);
+            const auto id = wish.batches.front();
+            const Day to = dayOf(wish);
             moves.push_back({labelOf(id), to});
+            saved[id] = to;
             chart.setOutlook(sampleOutlook(labelOf(id), to));
         });
         chart.show();
         (void)QTest::qWaitForWindowExposed(&chart);
     }
 
+    Day dayOf(const ChartWish& wish) {
+        if (!saved.contains(wish.batches.front()))
+            saved[wish.batches.front()] = sampleOutlook()->find(wish.batches.front())->batch->day;
+        return saved[wish.batches.front()] + wish.by;
+    }
     std::string labelOf(Id<Batch> id) const { return chart.outlook()->find(id)->batch->label; }
     QPoint loadOf(std::string_view label) {
         for (const auto& target : chart.layoutNow().targets)
@@ -56,6 +66,8 @@ protected:
     }
 
     SeasonChart chart;
+    std::map<Id<Batch>, Day> saved;
+    std::vector<ChartWish> wishes;
     std::vector<Day> previews;
     std::vector<std::pair<std::string, Day>> moves;
     int drops = 0;
@@ -274,6 +286,204 @@ TEST_F(Chart, IsPaintedDarkOnADarkDesktop) {
     chart.setLook(std::nullopt);
     chart.setPalette(widgetPalette(Look::Dark));
     EXPECT_LT(corner(), 0.2F);
+}
+
+std::optional<Target> first(SeasonChart& chart, Hit hit) {
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == hit) return target;
+    return std::nullopt;
+}
+
+TEST_F(Chart, CtrlAndAClickSelectSeveralThatMoveTogether) {
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, loadOf("17"));
+    QTest::keyPress(&chart, Qt::Key_Control, Qt::ControlModifier);
+    QTest::mouseClick(&chart, Qt::LeftButton, Qt::ControlModifier, loadOf("18"));
+    QTest::keyRelease(&chart, Qt::Key_Control);
+    EXPECT_EQ(chart.selectedBatches().size(), 2U);
+    wishes.clear();
+    dragBy(loadOf("18"), days(2));
+    ASSERT_FALSE(wishes.empty());
+    EXPECT_EQ(wishes.back().by, Days{2});
+    EXPECT_EQ(wishes.back().batches, (std::vector{sampleBatch("18"), sampleBatch("17")}));
+}
+
+TEST_F(Chart, ShiftAndArrowsChooseMoreBatches) {
+    chart.setSelectedBatch(sampleBatch("16"));
+    QTest::keyClick(&chart, Qt::Key_Down, Qt::ShiftModifier);
+    EXPECT_EQ(chart.selectedBatches(), (std::vector{sampleBatch("17"), sampleBatch("16")}));
+    QTest::keyClick(&chart, Qt::Key_Right, Qt::AltModifier);
+    ASSERT_FALSE(wishes.empty());
+    EXPECT_EQ(wishes.back().batches.size(), 2U);
+    EXPECT_EQ(wishes.back().by, Days{1});
+}
+
+TEST_F(Chart, ADragToAnotherBuilderOfItsKindMovesTheCellsThere) {
+    const auto from = loadOf("18");
+    std::optional<Target> row;
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::BuilderRow && target.key.builder == sampleBuilder("Builder 1"))
+            row = target;
+    ASSERT_TRUE(row);
+    const QPoint to(from.x(), row->rect.center().toPoint().y());
+    QTest::mousePress(&chart, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&chart, to);
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, to);
+    ASSERT_FALSE(wishes.empty());
+    ASSERT_TRUE(wishes.back().load);
+    EXPECT_EQ(wishes.back().load->to, sampleBuilder("Builder 1"));
+    EXPECT_EQ(wishes.back().load->from, sampleBuilder("Builder 2"));
+    EXPECT_EQ(wishes.back().by, Days{0});
+}
+
+TEST_F(Chart, AnIncubatorTakesNoCellsThatNeedABox) {
+    const auto from = loadOf("18");
+    std::optional<Target> row;
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::BuilderRow && target.key.builder == sampleBuilder("Incubator"))
+            row = target;
+    ASSERT_TRUE(row);
+    const QPoint to(from.x(), row->rect.center().toPoint().y());
+    QTest::mousePress(&chart, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&chart, to);
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, to);
+    EXPECT_TRUE(moves.empty());
+}
+
+TEST_F(Chart, TheUpperEdgeOfASelectedBatchSetsItsGrafts) {
+    chart.setSelectedBatch(sampleBatch("20"));
+    const auto edge = first(chart, Hit::Grafts);
+    ASSERT_TRUE(edge);
+    EXPECT_GE(edge->rect.height(), 8) << "a handle one can hit";
+    const auto from = edge->rect.center().toPoint();
+    QTest::mousePress(&chart, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&chart, from - QPoint(0, 15));
+    QTest::mouseMove(&chart, from - QPoint(0, 30));
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, from - QPoint(0, 30));
+    ASSERT_FALSE(wishes.empty());
+    ASSERT_TRUE(wishes.back().grafts);
+    int before = 0;
+    for (const auto& bar : sampleOutlook()->find(sampleBatch("20"))->bars)
+        before = bar->cells.value;
+    EXPECT_GT(wishes.back().grafts->cells, before);
+    QTest::keyClick(&chart, Qt::Key_Minus, Qt::AltModifier);
+    ASSERT_TRUE(wishes.back().grafts);
+    EXPECT_EQ(wishes.back().grafts->cells, before - 1);
+}
+
+TEST_F(Chart, CellsAreDraggedToAnotherYard) {
+    std::optional<Target> block;
+    std::optional<Target> row;
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::YardDay && target.key.batch == sampleBatch("18") &&
+            (!block || target.rect.height() > block->rect.height()))
+            block = target;
+    ASSERT_TRUE(block);
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::YardRow && target.key.yard != block->key.yard) row = target;
+    ASSERT_TRUE(row);
+    const auto from = block->rect.center().toPoint();
+    const QPoint to(from.x(), row->rect.center().toPoint().y());
+    QTest::mousePress(&chart, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&chart, to);
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, to);
+    ASSERT_FALSE(wishes.empty());
+    ASSERT_TRUE(wishes.back().share);
+    EXPECT_EQ(wishes.back().share->to, row->key.yard);
+    EXPECT_EQ(wishes.back().share->from, block->key.yard);
+}
+
+TEST_F(Chart, DaysScrollWhileADragRestsAtTheEdge) {
+    wheel(chart, {800, 400}, 8, Qt::ControlModifier);
+    chart.setSelectedBatch(sampleBatch("18"));
+    QTest::keyClick(&chart, Qt::Key_Home);
+    chart.standOn({});
+    const auto from = loadOf("18");
+    const auto plot = chart.layoutNow().plot;
+    if (!plot.contains(from)) GTEST_SKIP() << "the batch is not in sight";
+    const qreal before = chart.dayAxis().scroll();
+    QTest::mousePress(&chart, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&chart, {static_cast<int>(plot.right()) - 4, from.y()});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return chart.dayAxis().scroll() > before + 30; }, 3000));
+    QTest::keyClick(&chart, Qt::Key_Escape);
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, from);
+    EXPECT_TRUE(moves.empty());
+}
+
+TEST_F(Chart, LanesAndTheLegendFold) {
+    const auto before = chart.layoutNow().targets.size();
+    const auto name = first(chart, Hit::LaneName);
+    ASSERT_TRUE(name);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, name->rect.center().toPoint());
+    EXPECT_EQ(chart.options().foldedLanes.size(), 1U);
+    EXPECT_LT(chart.layoutNow().targets.size(), before);
+    QTest::mouseClick(&chart, Qt::LeftButton, {},
+                      first(chart, Hit::LaneName)->rect.center().toPoint());
+    EXPECT_TRUE(chart.options().foldedLanes.empty());
+    const qreal plot = chart.layoutNow().plot.height();
+    QTest::keyClick(&chart, Qt::Key_L);
+    EXPECT_GE(chart.layoutNow().plot.height(), plot);
+    const auto legend = first(chart, Hit::LegendName);
+    ASSERT_TRUE(legend);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, legend->rect.center().toPoint());
+    EXPECT_FALSE(chart.options().legendFolded);
+}
+
+TEST_F(Chart, TheStripJumpsToAnyPartOfTheSeason) {
+    EXPECT_FALSE(first(chart, Hit::Strip)) << "all is shown";
+    wheel(chart, {800, 400}, 6, Qt::ControlModifier);
+    const auto strip = first(chart, Hit::Strip);
+    ASSERT_TRUE(strip);
+    const int y = strip->rect.center().toPoint().y();
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, {static_cast<int>(strip->rect.right()) - 3, y});
+    EXPECT_EQ(chart.dayAxis().visible().last, chart.outlook()->season.last);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, {static_cast<int>(strip->rect.left()) + 3, y});
+    EXPECT_EQ(chart.dayAxis().visible().first, chart.outlook()->season.first);
+    EXPECT_TRUE(moves.empty());
+}
+
+TEST_F(Chart, KeysWalkLoadsYardsClashesAndWork) {
+    QTest::keyClick(&chart, Qt::Key_Right, Qt::ControlModifier);
+    EXPECT_EQ(chart.place().hit, Hit::Load);
+    EXPECT_EQ(chart.selectedBatch(), chart.place().batch);
+    EXPECT_TRUE(chart.card().isVisible());
+    QTest::keyClick(&chart, Qt::Key_Down, Qt::ControlModifier);
+    EXPECT_EQ(chart.place().hit, Hit::YardRow);
+    EXPECT_TRUE(chart.card().isVisible());
+    chart.setChosenDay(chart.outlook()->season.first);
+    QTest::keyClick(&chart, Qt::Key_C);
+    EXPECT_TRUE(chart.card().isVisible());
+    const auto clash = chart.chosenDay();
+    EXPECT_TRUE(std::any_of(chart.outlook()->findings.begin(), chart.outlook()->findings.end(),
+                            [&](const Finding& finding) { return finding.day == clash; }));
+    chart.setChosenDay(day("2027-06-02"));
+    QTest::keyClick(&chart, Qt::Key_M);
+    EXPECT_GT(*chart.chosenDay(), day("2027-06-02"));
+    QTest::keyClick(&chart, Qt::Key_M, Qt::ShiftModifier);
+    EXPECT_LE(*chart.chosenDay(), day("2027-06-02"));
+}
+
+TEST_F(Chart, InsertBeginsABatchOnTheChosenDay) {
+    std::vector<Day> planned;
+    QObject::connect(&chart, &SeasonChart::planRequested, [&](Day on) { planned.push_back(on); });
+    chart.setChosenDay(day("2027-06-20"));
+    QTest::keyClick(&chart, Qt::Key_Insert);
+    EXPECT_EQ(planned, std::vector{day("2027-06-20")});
+}
+
+TEST_F(Chart, TheGroundIsPaintedOnceForAllOfADrag) {
+    (void)chart.grab();
+    dragBy(loadOf("18"), days(1), false);
+    (void)chart.grab();
+    const int made = chart.ground().timesMade();
+    for (int by = 2; by < 6; ++by) {
+        QTest::mouseMove(&chart, loadOf("18") + QPoint(days(1), 0));
+        (void)chart.grab();
+    }
+    EXPECT_EQ(chart.ground().timesMade(), made);
+    QTest::keyClick(&chart, Qt::Key_Escape);
+    QTest::keyClick(&chart, Qt::Key_Plus);
+    (void)chart.grab();
+    EXPECT_GT(chart.ground().timesMade(), made);
 }
 
 }  // namespace

@@ -1,0 +1,10 @@
+/// @file chart_access.h  The season chart for a screen reader: each batch, load, yard on the chosen
+/// day and order is a child with name, value and actions.
+#pragma once
+
+namespace tenthday {
+
+/// Makes Qt ask for it; calling it more than once does no harm.
+void installChartAccess();
+
+}  // namespace tenthday

@@ -1,0 +1,60 @@
+#include "chart/chart_wish.h"
+
+namespace tenthday {
+namespace {
+
+/// Adds an edit made after those before it.
+class Edits {
+public:
+    explicit Edits(const Snapshot& snapshot) : now_(snapshot) {}
+
+    [[nodiscard]] const Snapshot& now() const { return now_; }
+    Result<void> add(const Result<ChangeSet>& edit) {
+        if (!edit) return edit.error();
+        if (edit.value().isEmpty()) return {};
+        auto next = applied(now_, edit.value());
+        if (!next) return next.error();
+        now_ = std::move(next).value();
+        all_ = all_.isEmpty() ? edit.value() : joined(std::move(all_), edit.value());
+        return {};
+    }
+    [[nodiscard]] const ChangeSet& all() const { return all_; }
+
+private:
+    Snapshot now_;
+    ChangeSet all_;
+};
+
+}  // namespace
+
+YardShares sharesOf(const Outlook& outlook, Id<Batch> batch) {
+    YardShares shares;
+    for (const auto& yard : outlook.nucs.yards)
+        for (const auto& block : yard.blocks)
+            if (block.batch == batch) shares.emplace_back(yard.yard->id, Cells{block.cells});
+    return shares;
+}
+
+Result<ChangeSet> changesOf(const Outlook& saved, const ChartWish& wish, const IdSource& fresh) {
+    Edits edits(saved.snapshot);
+    if (wish.by != Days{0})
+        if (auto done = edits.add(moveBatches(edits.now(), wish.batches, wish.by)); !done)
+            return done.error();
+    if (wish.load)
+        if (auto done = edits.add(putLoad(edits.now(), *wish.load, fresh)); !done)
+            return done.error();
+    if (wish.grafts) {
+        const auto& [batch, bar, cells] = *wish.grafts;
+        if (auto done = edits.add(setGrafts(edits.now(), batch, bar, Cells{cells})); !done)
+            return done.error();
+    }
+    if (wish.share) {
+        const auto& [batch, from, to] = *wish.share;
+        const auto now = sharesOf(saved, batch);
+        if (auto done = edits.add(moveShare(edits.now(), batch, from, to, now, fresh)); !done)
+            return done.error();
+    }
+    return edits.all();
+}
+
+}  // namespace tenthday

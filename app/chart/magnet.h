@@ -1,0 +1,39 @@
+/// @file magnet.h  Days on which a dragged batch clashes with nothing; found beside the window's
+/// own work, while the drag goes on.
+#pragma once
+#include <QObject>
+
+#include "desk/side_work.h"
+#include "outlook/outlook.h"
+
+namespace tenthday {
+
+class Magnet : public QObject {
+    Q_OBJECT
+
+public:
+    /// So many days on either side of the batch's own are tried.
+    static constexpr int kReach = 14;
+
+    explicit Magnet(QObject* parent = nullptr) : QObject(parent) {}
+
+    /// Looks for days about the batch's start. @param saved  the season as kept
+    void begin(const OutlookPtr& saved, Id<Batch> batch);
+    /// Forgets them.
+    void end();
+    /// In order; empty until they are found, and where there are none.
+    [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
+
+Q_SIGNALS:
+    void found();
+
+private:
+    std::vector<Day> clear_;
+    SideWork work_{this};
+};
+
+/// Whole days for so many days of a drag: a clear day draws from further away than another, so that
+/// those between can still be reached.
+[[nodiscard]] Days drawnTo(Day start, qreal days, const std::vector<Day>& clear);
+
+}  // namespace tenthday

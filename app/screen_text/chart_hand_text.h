@@ -1,0 +1,48 @@
+/// @file chart_hand_text.h  Words of what a hand does on the season chart, and of what is heard.
+#pragma once
+#include <QString>
+
+#include "occupancy/nucs.h"
+
+namespace tenthday::chart_hand_text {
+
+/// Head of the legend: "What the colours and marks mean".
+[[nodiscard]] QString legend();
+/// Name of the strip: "Whole season".
+[[nodiscard]] QString wholeSeason();
+/// In lanes that have nothing yet: what belongs there.
+[[nodiscard]] QString noWeather();
+[[nodiscard]] QString noOrders();
+[[nodiscard]] QString noBuilderLoads();
+
+/// "in 14:00", "out 9:00": of cells in a builder.
+[[nodiscard]] QString in(const QString& clock);
+[[nodiscard]] QString out(const QString& clock);
+
+/// While it is dragged: "28 grafts", with what they were; "to East"; "to yard Orchard".
+[[nodiscard]] QString grafts(int count);
+[[nodiscard]] QString were(int count);
+[[nodiscard]] QString toBuilder(const QString& name);
+[[nodiscard]] QString toYard(const QString& name);
+[[nodiscard]] QString batches(int count);
+[[nodiscard]] QString byDays(int days);
+/// What the freeing key does.
+[[nodiscard]] QString magnetHint();
+
+/// Names and values for a screen reader.
+[[nodiscard]] QString yardOn(const QString& yard, const QString& day);
+[[nodiscard]] QString numbers(const ReadyNumbers& numbers);
+[[nodiscard]] QString batch(const QString& label);
+[[nodiscard]] QString loadIn(const QString& batch, const QString& builder);
+[[nodiscard]] QString batchValue(const QString& graft, const QString& out, const QString& caught);
+[[nodiscard]] QString orderDue(const QString& label, const QString& day);
+/// Actions: their names are shown by assistive programs.
+[[nodiscard]] QString choose();
+[[nodiscard]] QString change();
+[[nodiscard]] QString earlier();
+[[nodiscard]] QString later();
+/// Nothing is ahead: no clash, no work that must be done on its day.
+[[nodiscard]] QString noClash();
+[[nodiscard]] QString noMust();
+
+}  // namespace tenthday::chart_hand_text

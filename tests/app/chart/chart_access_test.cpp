@@ -1,0 +1,99 @@
+#include <gtest/gtest.h>
+
+#include <QAccessible>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "chart/season_chart.h"
+#include "screen_text/chart_hand_text.h"
+#include "support/days.h"
+#include "support/sample_outlook.h"
+
+namespace tenthday::test {
+namespace {
+
+/// The chart as a screen reader meets it, in this process.
+class HeardChart : public ::testing::Test {
+protected:
+    HeardChart() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        chart.resize(1366, 768);
+        chart.setOutlook(sampleOutlook());
+        chart.setChosenDay(day("2027-06-17"));
+        chart.show();
+        (void)QTest::qWaitForWindowExposed(&chart);
+    }
+    QAccessibleInterface* root() { return QAccessible::queryAccessibleInterface(&chart); }
+    QAccessibleInterface* named(const QString& name) {
+        for (int i = 0; i < root()->childCount(); ++i)
+            if (root()->child(i)->text(QAccessible::Name) == name) return root()->child(i);
+        return nullptr;
+    }
+
+    SeasonChart chart;
+};
+
+TEST_F(HeardChart, HasEachBatchLoadAndYardWithNameAndValue) {
+    ASSERT_TRUE(root());
+    EXPECT_EQ(root()->role(), QAccessible::List);
+    std::size_t loads = 0;
+    for (const auto& batch : chart.outlook()->batches) loads += batch->timeline.loads.size();
+    EXPECT_EQ(static_cast<std::size_t>(root()->childCount()),
+              chart.outlook()->batches.size() + loads + chart.outlook()->nucs.yards.size());
+    for (int i = 0; i < root()->childCount(); ++i) {
+        auto* part = root()->child(i);
+        ASSERT_TRUE(part && part->isValid()) << i;
+        EXPECT_FALSE(part->text(QAccessible::Name).isEmpty()) << i;
+        EXPECT_FALSE(part->text(QAccessible::Value).isEmpty()) << i;
+        EXPECT_FALSE(part->actionInterface()->actionNames().isEmpty()) << i;
+        EXPECT_EQ(root()->indexOfChild(part), i);
+        EXPECT_EQ(part->parent(), root());
+    }
+    auto* batch = named(QStringLiteral("Batch 18"));
+    ASSERT_TRUE(batch);
+    EXPECT_TRUE(batch->text(QAccessible::Value)
+                    .startsWith(QStringLiteral("graft Mon 7 Jun, cells out Thu 17 Jun, catch ")))
+        << batch->text(QAccessible::Value).toStdString();
+    auto* yard = named(QStringLiteral("Yard Home on Thu 17 Jun"));
+    ASSERT_TRUE(yard);
+    EXPECT_TRUE(yard->text(QAccessible::Value).startsWith(QStringLiteral("ready ")));
+}
+
+TEST_F(HeardChart, ActionsChooseMoveAndChangeABatch) {
+    auto* batch = named(QStringLiteral("Batch 18"));
+    ASSERT_TRUE(batch);
+    std::vector<ChartWish> wishes;
+    QObject::connect(&chart, &SeasonChart::wished,
+                     [&](const ChartWish& wish) { wishes.push_back(wish); });
+    std::vector<Id<Batch>> edited;
+    QObject::connect(&chart, &SeasonChart::editRequested,
+                     [&](Id<Batch> id) { edited.push_back(id); });
+    batch->actionInterface()->doAction(chart_hand_text::choose());
+    EXPECT_EQ(chart.selectedBatch(), sampleBatch("18"));
+    EXPECT_TRUE(batch->state().selected);
+    batch->actionInterface()->doAction(chart_hand_text::later());
+    ASSERT_EQ(wishes.size(), 1U);
+    EXPECT_EQ(wishes[0].by, Days{1});
+    batch->actionInterface()->doAction(chart_hand_text::change());
+    EXPECT_EQ(edited, std::vector{sampleBatch("18")});
+}
+
+TEST_F(HeardChart, IsWhereItIsPainted) {
+    auto* batch = named(QStringLiteral("Batch 18"));
+    ASSERT_TRUE(batch);
+    const auto rect = batch->rect();
+    EXPECT_FALSE(rect.isEmpty());
+    EXPECT_TRUE(QRect(chart.mapToGlobal(QPoint()), chart.size()).contains(rect));
+    auto* hit = root()->childAt(rect.center().x(), rect.center().y());
+    ASSERT_TRUE(hit);
+    EXPECT_TRUE(hit->text(QAccessible::Name).contains(QStringLiteral("18")));
+}
+
+TEST_F(HeardChart, YardsAreTheChosenDays) {
+    chart.setChosenDay(day("2027-06-20"));
+    EXPECT_TRUE(named(QStringLiteral("Yard Home on Sun 20 Jun")));
+    EXPECT_FALSE(named(QStringLiteral("Yard Home on Thu 17 Jun")));
+}
+
+}  // namespace
+}  // namespace tenthday::test

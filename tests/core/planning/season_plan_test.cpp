@@ -27,7 +27,7 @@ Snapshot emptySeason(int count = 30, int nucs = 0) {
 }
 PlanQuestion may() {
     PlanQuestion question;
-    question.grafts = {day("2027-05-10"), day("2027-06-10")};
+    question.grafts = {day("2027-05-10"), day("2027-05-24")};
     return question;
 }
 IdSource newIds() {
@@ -159,8 +159,8 @@ TEST(SeasonPlan, KeepsToTheDaysAndGraftsAsked) {
     question.freeWeekdays[6] = true;  // Sunday
     question.freeWeekdays[0] = true;
     question.mostGraftsADay = 20;
-    const auto answer = planned(emptySeason(), question);
-    EXPECT_GE(answer.batches.size(), 3U);
+    const auto answer = planned(emptySeason(12), question);
+    EXPECT_GE(answer.batches.size(), 2U);
     for (const auto& batch : answer.batches) {
         EXPECT_LE(batch.grafts(), 20);
         for (const auto day : {batch.graft, batch.cellsDay}) {
@@ -199,7 +199,10 @@ TEST(SeasonPlan, RipeCellsOnTheirDayNeedNoNuc) {
     ASSERT_EQ(answer.batches.size(), 1U);
     EXPECT_EQ(answer.batches[0].cellsDay, day("2027-06-01"));
     EXPECT_GE(answer.batches[0].sold, 12);
-    EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met);
+    EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met)
+        << "chance " << answer.after.orders.at(0).chance << " of " << graftsOf(answer)
+        << " grafts in " << answer.rounds << " rounds, sold " << answer.batches[0].sold
+        << " unsure " << answer.unsure.size();
 }
 
 TEST(SeasonPlan, NucsThatLackAreToldAndEachWayIsTheLeast) {

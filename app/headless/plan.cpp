@@ -98,6 +98,9 @@ Listing sumsOf(const Snapshot& snapshot, const PlanAnswer& answer) {
             decimal(before.orders[i].chance * 100, 1), decimal(after.orders[i].chance * 100, 1));
     for (const auto& lacking : answer.shortOf)
         add("short", snapshot.find(lacking.order)->label, ListingCell{}, cell(lacking.lacking));
+    for (const auto& unsure : answer.unsure)
+        add("unsure", snapshot.find(unsure.order)->label, ListingCell{},
+            decimal((unsure.wanted - unsure.reached) * 100, 1));
     add("status", "", ListingCell{}, cell(answer.status));
     add("within_grafts", "", ListingCell{}, cell(answer.graftsWithin));
     return listing;
@@ -133,7 +136,7 @@ Answer keep(const Call& call, const PlanQuestion& question, std::optional<Day> d
     if (!book) return Answer::failed(book.error());
     if (book.value()->isReadOnly())
         return Answer::failed({call.arguments.operand(0) + ": is read only; nothing was changed"});
-    const auto snapshot = readSeason(*book.value(), day);
+    const auto snapshot = readSeasonWithRates(*book.value(), day);
     if (!snapshot) return Answer::failed(snapshot.error());
     OutlookMemo memo;
     const auto answer = planSeason(*outlookOf(snapshot.value(), memo), question);
@@ -155,7 +158,7 @@ Answer run(const Call& call) {
     const auto day =
         call.arguments.has(kFrom) ? std::optional(question.value().grafts.first) : std::nullopt;
     if (call.arguments.has(kKeep)) return keep(call, question.value(), day);
-    const auto outlook = readOutlook(call, day);
+    const auto outlook = readOutlookWithRates(call, day);
     if (!outlook) return Answer::failed(outlook.error());
     const auto& snapshot = outlook.value()->snapshot;
     if (call.arguments.has(kWays)) {

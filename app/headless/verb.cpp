@@ -49,16 +49,22 @@ Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
     return outlookOf(snapshot.value(), memo);
 }
 
-Result<OutlookPtr> readOutlookWithRates(const Call& call) {
+Result<OutlookPtr> readOutlookWithRates(const Call& call, std::optional<Day> day) {
     auto book = openToRead(call);
     if (!book) return book.error();
-    auto snapshot = book.value()->read();
+    const auto snapshot = readSeasonWithRates(*book.value(), day);
     if (!snapshot) return snapshot.error();
-    auto earlier = readEarlier(*book.value(), snapshot.value());
-    if (!earlier) return earlier.error();
-    snapshot.value().setEarlier(std::move(earlier).value());
     OutlookMemo memo;
     return outlookOf(snapshot.value(), memo);
+}
+
+Result<Snapshot> readSeasonWithRates(BookFile& book, std::optional<Day> day) {
+    auto snapshot = readSeason(book, day);
+    if (!snapshot) return snapshot;
+    auto earlier = readEarlier(book, snapshot.value());
+    if (!earlier) return earlier.error();
+    snapshot.value().setEarlier(std::move(earlier).value());
+    return snapshot;
 }
 
 Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day) {

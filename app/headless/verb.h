@@ -79,9 +79,11 @@ struct HeadlessVerb {
 /// The outlook of a book, read only. With a day, of the season that holds it, where there is one.
 [[nodiscard]] Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day = {});
 /// The same with what earlier seasons say of the rates of losses, for chances of orders.
-[[nodiscard]] Result<OutlookPtr> readOutlookWithRates(const Call& call);
+[[nodiscard]] Result<OutlookPtr> readOutlookWithRates(const Call& call,
+                                                      std::optional<Day> day = {});
 
 /// The same of a book that is open, for a verb that writes.
 [[nodiscard]] Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day);
+[[nodiscard]] Result<Snapshot> readSeasonWithRates(BookFile& book, std::optional<Day> day);
 
 }  // namespace tenthday

@@ -6,6 +6,7 @@
 namespace tenthday {
 
 bool servesCells(const PlanProblem::Option& option, const PlanProblem::Demand& demand) {
+    if (!option.givesRipe) return false;
     const auto last =
         demand.wants == PlanProblem::Wants::Virgins ? option.outDay + kVirginDays : option.cellsDay;
     const auto first =

@@ -32,6 +32,7 @@ struct PlanProblem {
         std::int32_t outDay = 0;         ///< virgins are out
         std::int32_t lastHeld = 0;       ///< last day on which its nucs take no other cell
         std::int32_t ready = 0;          ///< good queens are caught
+        bool givesRipe = true;           ///< sealed ones leave the builder, not young ones
         double queensPerCell = 0;        ///< by then, of one ripe cell in a nuc
         double virginsPerCell = 0;       ///< of one ripe cell that is caged
         std::vector<std::size_t> yards;  ///< yard classes in which drones serve its virgins

@@ -113,6 +113,8 @@ private:
         const auto* out = timeline.find(Event::Emergence);
         option.outDay = out == nullptr ? option.cellsDay : site_.index(dayOf(out->likely));
         option.ready = site_.index(hold.catchDay);
+        const auto* sealed = timeline.find(Event::Sealed);
+        option.givesRipe = sealed != nullptr && sealed->likely <= hold.transfer;
         const auto rest = std::max(queenlessDays(snapshot_.facts()), Days{1});
         option.lastHeld = option.ready + static_cast<std::int32_t>(rest.count()) - 1;
         if (option.lastHeld >= site_.problem.horizon) return;

@@ -13,28 +13,27 @@
 #include <CglTwomir.hpp>
 #include <ClpEventHandler.hpp>
 #include <CoinPackedMatrix.hpp>
+#include <CoinTime.hpp>
 #include <OsiClpSolverInterface.hpp>
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 
 namespace tenthday {
 namespace {
 
-using Clock = std::chrono::steady_clock;
-
 /// When to stop. Shared by all parts of one search.
 class Stopper {
 public:
-    explicit Stopper(const SolveOptions& options) : options_(options), begun_(Clock::now()) {}
+    explicit Stopper(const SolveOptions& options)
+        : options_(options), begun_(CoinWallclockTime()) {}
 
     /// Asks; once stopped, always stopped.
     bool stops(std::optional<double> best, double bound) {
         if (stopped_) return true;
         if (best) best_ = best;
         bound_ = std::max(bound_, bound);
-        const std::chrono::duration<double> gone = Clock::now() - begun_;
-        stopped_ = (options_.seconds && gone.count() > *options_.seconds) ||
+        const double gone = CoinWallclockTime() - begun_;
+        stopped_ = (options_.seconds && gone > *options_.seconds) ||
                    (options_.goOn && !options_.goOn(best_, bound_));
         return stopped_;
     }
@@ -43,7 +42,7 @@ public:
 
 private:
     const SolveOptions& options_;
-    Clock::time_point begun_;
+    double begun_;  ///< s, by the solver's own count
     std::optional<double> best_;
     double bound_ = -kUnbounded;
     bool stopped_ = false;
@@ -256,11 +255,11 @@ private:
 }  // namespace
 
 Solved solve(const LinearProgram& program, const SolveOptions& options) {
-    const auto begun = Clock::now();
+    const double begun = CoinWallclockTime();
     auto solved = Search(program, options, true).run();
     // An answer that does not hold came of its cuts, most likely: once more without them.
     if (solved.status == SolveStatus::Failed) solved = Search(program, options, false).run();
-    solved.seconds = std::chrono::duration<double>(Clock::now() - begun).count();
+    solved.seconds = CoinWallclockTime() - begun;
     return solved;
 }
 

@@ -1,0 +1,31 @@
+#include "app/headless/program.h"
+
+namespace tenthday::test {
+namespace {
+
+class PlanVerb : public ProgramTest {};
+
+TEST_F(PlanVerb, ListsWhatToGraftAndKeepsIt) {
+    const auto book = makeExample();
+    const auto text = answer({"plan", book});
+    EXPECT_EQ(text.substr(0, text.find('\n')),
+              "graft,bar,breeder,builder,grafts,cells,yard,order,ready");
+    const auto proposed = rowsOf(text);
+    ASSERT_FALSE(proposed.empty());
+    const auto before = rowsOf(answer({"export", book, "bars"})).size();
+    EXPECT_EQ(answer({"plan", book, "--keep"}), text) << "what is kept is what was proposed";
+    EXPECT_EQ(rowsOf(answer({"export", book, "bars"})).size(), before + proposed.size());
+}
+
+TEST_F(PlanVerb, AsksForOneThingAtATime) {
+    const auto book = makeExample();
+    const auto two = runHere({"plan", book, "--keep", "--ways"});
+    EXPECT_EQ(two.exit, 2);
+    EXPECT_NE(two.err.find("only one of"), std::string::npos) << two.err;
+    const auto order = runHere({"plan", book, "--from", "2027-07-01", "--to", "2027-06-01"});
+    EXPECT_EQ(order.exit, 2);
+    EXPECT_NE(order.err.find("before --from"), std::string::npos) << order.err;
+}
+
+}  // namespace
+}  // namespace tenthday::test

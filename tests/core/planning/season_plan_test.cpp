@@ -1,0 +1,272 @@
+/// Plans of whole books: orders in, batches out; what is given stays; chances by another way.
+#include "planning/season_plan.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "calendar/iso_week.h"
+#include "outlook/supply_of.h"
+#include "planning/adopt.h"
+#include "planning/ways.h"
+#include "support/beta_draws.h"
+#include "support/season_maker.h"
+#include "support/with_rows.h"
+
+namespace tenthday::test {
+namespace {
+
+/// Orders for next spring, builders as they are, nothing planned yet. Grafts from 10 May to 10
+/// June.
+Snapshot emptySeason(int count = 30, int nucs = 0) {
+    SeasonMaker maker("2027-04-01");
+    maker.yard("Mill").builder("B1", "Mill").builder("B2", "Mill");
+    for (int i = 0; i < nucs; ++i)
+        maker.box("N" + std::to_string(i + 1), "Mill", "7", "2027-01-01");
+    return with(maker.snapshot(), orderFor(1, count, "2027-07-31"));
+}
+PlanQuestion may() {
+    PlanQuestion question;
+    question.grafts = {day("2027-05-10"), day("2027-05-24")};
+    return question;
+}
+IdSource newIds() {
+    return [next = std::uint64_t{900000}]() mutable { return id<Batch>(++next).uuid; };
+}
+PlanAnswer planned(const Snapshot& book, const PlanQuestion& question) {
+    const auto answer = planSeason(*freshOutlook(book), question);
+    if (!answer) throw std::runtime_error(answer.error().text);
+    return answer.value();
+}
+std::int32_t graftsOf(const PlanAnswer& answer) {
+    std::int32_t sum = 0;
+    for (const auto& batch : answer.batches) sum += batch.grafts();
+    return sum;
+}
+
+TEST(SeasonPlan, FromOrdersToGraftDaysThatAreSureEnough) {
+    const auto book = emptySeason();
+    const auto answer = planned(book, may());
+    EXPECT_EQ(answer.status, PlanStatus::Proven);
+    ASSERT_FALSE(answer.batches.empty());
+    EXPECT_TRUE(answer.shortOf.empty());
+    EXPECT_TRUE(answer.unsure.empty());
+    ASSERT_EQ(answer.after.orders.size(), 1U);
+    EXPECT_EQ(answer.after.orders[0].state, OrderState::Met);
+    EXPECT_GE(answer.after.orders[0].chance, 0.9);
+    EXPECT_EQ(answer.before.orders[0].chance, 0);
+    EXPECT_EQ(answer.after.grafts, graftsOf(answer));
+    for (const auto& batch : answer.batches) {
+        EXPECT_TRUE(may().grafts.contains(batch.graft));
+        EXPECT_LE(batch.ready, day("2027-07-31"));
+        ASSERT_FALSE(batch.orders.empty()) << "it is for the order";
+        for (const auto& bar : batch.bars) EXPECT_TRUE(bar.builders.front()) << "in a builder";
+    }
+}
+
+TEST(SeasonPlan, TheSameQuestionHasTheSameAnswer) {
+    const auto book = emptySeason();
+    const auto one = planned(book, may());
+    const auto two = planned(book, may());
+    EXPECT_EQ(one.batches, two.batches);
+    EXPECT_EQ(one.after, two.after);
+}
+
+/// The chain drawn stage by stage, a share for each batch at each: nothing of the reckoning.
+double chanceByLot(const PlanAnswer& answer, const Facts& facts, int wanted) {
+    constexpr int kDraws = 20000;
+    std::mt19937_64 random(20270510);
+    const auto rates = chainRates(facts);
+    int met = 0;
+    for (int draw = 0; draw < kDraws; ++draw) {
+        int queens = 0;
+        for (const auto& batch : answer.batches) {
+            int left = batch.grafts();
+            for (const auto stage : kAllLossStages) left = drawPassed(random, left, rates[stage]);
+            queens += left;
+        }
+        met += queens >= wanted;
+    }
+    return static_cast<double>(met) / kDraws;
+}
+
+TEST(SeasonPlan, HowSureItIsByLot) {
+    // Due long after the last catch, and without weather: all that comes is there.
+    for (const int count : {12, 30}) {
+        const auto book = emptySeason(count);
+        const auto answer = planned(book, may());
+        const double chance = answer.after.orders.at(0).chance;
+        // Four standard deviations of 20,000 draws.
+        EXPECT_NEAR(chanceByLot(answer, book.facts(), count), chance, 0.009) << count;
+    }
+}
+
+TEST(SeasonPlan, WhatIsInTheBookStaysAndCounts) {
+    SeasonMaker maker("2027-04-01");
+    maker.yard("Mill").builder("B1", "Mill").builder("B2", "Mill");
+    maker.batch("7", "2027-05-14", 14, 24, "B1");
+    const auto book = with(maker.snapshot(), orderFor(1, 30, "2027-07-31"));
+    const auto answer = planned(book, may());
+    EXPECT_EQ(answer.before.grafts, 24);
+    EXPECT_EQ(answer.after.grafts, 24 + graftsOf(answer));
+    EXPECT_LT(graftsOf(answer), graftsOf(planned(emptySeason(), may())));
+    const auto edit = adopt(book, answer.batches, newIds());
+    ASSERT_TRUE(edit) << edit.error().text;
+    const auto after = applied(book, edit.value());
+    ASSERT_TRUE(after) << after.error().text;
+    EXPECT_EQ(*after.value().find(maker.batchId("7")), *book.find(maker.batchId("7")));
+    EXPECT_EQ(after.value().all<BatchBar>().of(maker.batchId("7").uuid).size(), 1U);
+    for (const auto& builder : freshOutlook(after.value())->builders)
+        EXPECT_TRUE(builder.tooSoon.empty()) << builder.builder->label;
+}
+
+TEST(SeasonPlan, TakenOverItIsOneEditThatGoesBack) {
+    const auto book = emptySeason();
+    const auto answer = planned(book, may());
+    const auto edit = adopt(book, answer.batches, newIds());
+    ASSERT_TRUE(edit) << edit.error().text;
+    EXPECT_EQ(edit.value().verb, Verb::PlanSeason);
+    const auto after = applied(book, edit.value());
+    ASSERT_TRUE(after) << after.error().text;
+    EXPECT_EQ(after.value().all<Batch>().size(), answer.batches.size());
+    auto then = freshOutlook(after.value());
+    EXPECT_EQ(supplyOf(*then).orders().at(0).chance, answer.after.orders.at(0).chance);
+    const auto back = applied(after.value(), edit.value().inverse());
+    ASSERT_TRUE(back);
+    EXPECT_TRUE(back.value().sameContent(book));
+    EXPECT_EQ(planned(after.value(), may()).status, PlanStatus::Nothing) << "no more is wanted";
+}
+
+TEST(SeasonPlan, HeldFastProposalsStandAndTheRestIsPlannedAround) {
+    const auto book = emptySeason();
+    const auto free = planned(book, may());
+    auto question = may();
+    question.keep = {free.batches.front()};
+    question.keep.front().bars.resize(1);
+    question.keep.front().bars.front().grafts = 10;
+    const auto answer = planned(book, question);
+    const auto same =
+        std::find_if(answer.batches.begin(), answer.batches.end(), [&](const ProposedBatch& batch) {
+            return batch.bars == question.keep.front().bars &&
+                   batch.graft == question.keep.front().graft;
+        });
+    EXPECT_NE(same, answer.batches.end());
+    EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met);
+}
+
+TEST(SeasonPlan, KeepsToTheDaysAndGraftsAsked) {
+    auto question = may();
+    question.freeWeekdays[6] = true;  // Sunday
+    question.freeWeekdays[0] = true;
+    question.mostGraftsADay = 20;
+    const auto answer = planned(emptySeason(12), question);
+    EXPECT_GE(answer.batches.size(), 2U);
+    for (const auto& batch : answer.batches) {
+        EXPECT_LE(batch.grafts(), 20);
+        for (const auto day : {batch.graft, batch.cellsDay}) {
+            EXPECT_NE(isoWeekday(day), 7);
+            EXPECT_NE(isoWeekday(day), 1);
+        }
+    }
+}
+
+TEST(SeasonPlan, ABreederQueenOfTheLineThatIsAskedFor) {
+    Line gentle;
+    gentle.id = id<Line>(50);
+    gentle.label = "Gentle";
+    Queen queen;
+    queen.id = id<Queen>(51);
+    queen.label = "G 1";
+    queen.line = gentle.id;
+    queen.breederFrom = day("2027-01-01");
+    auto order = orderFor(2, 10, "2027-07-31");
+    order.line = gentle.id;
+    const auto book = with(emptySeason(5), gentle, queen, order);
+    const auto answer = planned(book, may());
+    EXPECT_EQ(answer.status, PlanStatus::Proven);
+    for (const auto& batch : answer.batches)
+        for (const auto& bar : batch.bars) EXPECT_EQ(bar.breeder, queen.id);
+    for (const auto& standing : answer.after.orders) EXPECT_EQ(standing.state, OrderState::Met);
+}
+
+TEST(SeasonPlan, RipeCellsOnTheirDayNeedNoNuc) {
+    SeasonMaker maker("2027-04-01");
+    maker.yard("Mill").builder("B1", "Mill");
+    maker.box("N1", "Mill", "7", "2027-01-01");
+    const auto book = with(maker.snapshot(), orderFor(1, 12, "2027-06-01", OrderKind::RipeCell));
+    const auto answer = planned(book, may());
+    EXPECT_EQ(answer.status, PlanStatus::Proven);
+    ASSERT_EQ(answer.batches.size(), 1U);
+    EXPECT_EQ(answer.batches[0].cellsDay, day("2027-06-01"));
+    EXPECT_GE(answer.batches[0].sold, 12);
+    EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met)
+        << "chance " << answer.after.orders.at(0).chance << " of " << graftsOf(answer)
+        << " grafts in " << answer.rounds << " rounds, sold " << answer.batches[0].sold
+        << " unsure " << answer.unsure.size();
+}
+
+TEST(SeasonPlan, NucsThatLackAreToldAndEachWayIsTheLeast) {
+    const auto book = emptySeason(30, 12);
+    auto question = may();
+    question.grafts.last = day("2027-05-20");
+    const auto answer = planned(book, question);
+    EXPECT_EQ(answer.status, PlanStatus::Short);
+    ASSERT_EQ(answer.shortOf.size(), 1U);
+    EXPECT_GT(answer.shortOf[0].lacking, 15) << "12 nucs hold one round";
+    const auto ways = waysToFix(*freshOutlook(book), question);
+    ASSERT_TRUE(ways) << ways.error().text;
+    bool byNucs = false;
+    for (const auto& way : ways.value()) {
+        if (way.parts.front().kind == WayKind::MoreBuilders) {
+            EXPECT_FALSE(way.fixes) << "no builder helps where nucs lack";
+        }
+        if (way.parts.front().kind != WayKind::MoreNucs) continue;
+        ASSERT_TRUE(way.fixes);
+        byNucs = true;
+        const int nucs = way.parts.front().amount;
+        EXPECT_TRUE(planned(emptySeason(30, 12 + nucs), question).shortOf.empty());
+        EXPECT_FALSE(planned(emptySeason(30, 12 + nucs - 1), question).shortOf.empty())
+            << "one less fails";
+    }
+    EXPECT_TRUE(byNucs);
+}
+
+TEST(SeasonPlan, ChangedProposalsAreLookedAtAgain) {
+    const auto book = emptySeason();
+    auto batches = planned(book, may()).batches;
+    batches.resize(1);
+    batches[0].bars.resize(1);
+    batches[0].bars[0].grafts = 5;
+    const auto answer = recheckPlan(*freshOutlook(book), batches);
+    ASSERT_TRUE(answer) << answer.error().text;
+    EXPECT_EQ(answer.value().status, PlanStatus::Checked);
+    EXPECT_EQ(answer.value().after.grafts, 5);
+    EXPECT_FALSE(answer.value().shortOf.empty());
+}
+
+TEST(SeasonPlan, ABookWithoutBuildersIsTold) {
+    SeasonMaker maker("2027-04-01");
+    const auto book = with(maker.yard("Mill").snapshot(), orderFor(1, 5, "2027-07-31"));
+    const auto answer = planSeason(*freshOutlook(book), may());
+    ASSERT_FALSE(answer);
+    EXPECT_NE(answer.error().text.find("builder"), std::string::npos);
+}
+
+TEST(SeasonPlan, TellsHowFarItIsAndStopsWhenCancelled) {
+    const auto outlook = freshOutlook(emptySeason());
+    std::atomic<bool> cancel{false};
+    PlanControl control;
+    control.cancel = &cancel;
+    bool reading = false;
+    control.report = [&](const PlanProgress& progress) {
+        reading = reading || progress.phase == PlanPhase::Reading;
+        if (progress.phase == PlanPhase::GraftDays) cancel = true;
+    };
+    const auto answer = planSeason(*outlook, may(), control);
+    ASSERT_TRUE(answer) << answer.error().text;
+    EXPECT_TRUE(reading);
+    EXPECT_EQ(answer.value().status, PlanStatus::Stopped);
+}
+
+}  // namespace
+}  // namespace tenthday::test

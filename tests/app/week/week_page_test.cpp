@@ -105,9 +105,9 @@ TEST_F(WeekPageTest, ShowsTheRowsOfTheSheetWithItsNumbersDayByDay) {
             }
     }
     EXPECT_EQ(row, page_->model().rowCount());
-    EXPECT_EQ(text(1, WeekModel::What), "Cells out");
-    EXPECT_EQ(text(1, WeekModel::About), "batch 705, West");
-    EXPECT_EQ(text(1, WeekModel::Count), "22");
+    EXPECT_EQ(text(2, WeekModel::What), "Cells out");
+    EXPECT_EQ(text(2, WeekModel::About), "batch 705, West");
+    EXPECT_EQ(text(2, WeekModel::Count), "22");
 }
 
 TEST_F(WeekPageTest, KeysStepTheWeekAndTheChosenDayFollows) {

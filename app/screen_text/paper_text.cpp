@@ -170,6 +170,9 @@ QString beesToShake() { return Words::tr("Nucs to stock"); }
 QString nucBoxes() { return Words::tr("Nucs, shut and aired, strapped"); }
 QString droneCombs() { return Words::tr("Drone combs"); }
 QString virgins() { return Words::tr("Virgins in cages"); }
+QString workAndDriving(const QString& hours) {
+    return Words::tr("Work and driving: %1.").arg(hours);
+}
 QString forAll() { return Words::tr("Tools and boxes"); }
 
 QString wentIn(const QString& label, const QString& breeders, Day day, bool done) {

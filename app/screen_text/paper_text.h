@@ -78,6 +78,8 @@ enum class Head : std::uint8_t {
 [[nodiscard]] QString droneCombs();
 [[nodiscard]] QString virgins();
 [[nodiscard]] QString forAll();
+/// "Work and driving: about 3 h 20."
+[[nodiscard]] QString workAndDriving(const QString& hours);
 
 /// Lines of a nuc's card.
 [[nodiscard]] QString wentIn(const QString& batch, const QString& breeders, Day day, bool done);

@@ -4,7 +4,7 @@
 
 namespace tenthday::print_text {
 
-QString menuEntry() { return Words::tr("&Print lists and cards..."); }
+QString menuEntry() { return Words::tr("Print lists an&d cards..."); }
 QString give() { return Words::tr("&Give to..."); }
 QString giveTo() { return Words::tr("Initials of whom the task is given to; empty: to nobody"); }
 QString head() { return Words::tr("Print"); }

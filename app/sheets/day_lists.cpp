@@ -241,7 +241,9 @@ ListPaper loadingPaper(const Outlook& outlook, Day day) {
         sheet_text::takeAlong(rules, day).split(QStringLiteral(", "), Qt::SkipEmptyParts);
     for (const auto& tool : tools)
         groupOf(list, paper_text::forAll(), columns).rows.push_back({{tool, {}, {}}});
-    if (!open.empty()) list.lead = {sheet_text::hours(dayWork(outlook.snapshot, open).minutes())};
+    if (!open.empty())
+        list.lead = {paper_text::workAndDriving(
+            sheet_text::hours(dayWork(outlook.snapshot, open).minutes()))};
     list.notes = paper_text::workNotes();
     return list;
 }

@@ -56,7 +56,7 @@ PrintDialog::PrintDialog(OutlookPtr outlook, Settings& settings, PaperWish wish,
     row->addWidget(view_, 1);
     fillFrom(wish);
     connectAll();
-    resize(1120, 760);
+    resize(1120, 690);
     filling_ = false;
     fit();
     showPages();

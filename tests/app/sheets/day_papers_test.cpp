@@ -84,7 +84,8 @@ TEST_P(DayPapers, NothingStandsOutsideTheMarginsOnAnyFormAndDay) {
             for (const auto& page : pages) {
                 EXPECT_FALSE(page.marks.empty());
                 for (const auto& mark : page.marks)
-                    EXPECT_TRUE(area.contains(mark.rect))
+                    // A line along a rect without height is in no area by itself.
+                    EXPECT_TRUE(area.contains(mark.rect.adjusted(0, 0, 0, 0.01)))
                         << toText(on) << ": " << mark.text.toStdString();
             }
         }
@@ -201,7 +202,7 @@ TEST_F(OnePaper, ANucsCardSaysWhatWentInWhenToLookAndWhenNotToOpen) {
         return nullptr;
     }();
     ASSERT_NE(next, nullptr);
-    const auto text = words(PaperKind::NucCards, toText(next->transferDay));
+    const auto text = words(PaperKind::NucCards, toText(next->transferDay)).simplified();
     EXPECT_TRUE(text.contains(QStringLiteral("goes in on")));
     EXPECT_TRUE(text.contains(QStringLiteral("Do not open from")));
     EXPECT_TRUE(text.contains(QStringLiteral("Look: from")));

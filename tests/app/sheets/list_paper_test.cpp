@@ -25,6 +25,7 @@ ListPaper listOf(int rows, qreal leastWidth) {
                                 {QStringLiteral("Number given"), 1, Print::Text, true}},
                                {},
                                {}});
+        if (leastWidth > 0) list.groups.back().columns.pop_back();  // rows side by side are short
         for (int i = 1; i <= rows; ++i)
             list.groups.back().rows.push_back(
                 {{QStringLiteral("%1%2 A").arg(yard[0]).arg(i), QStringLiteral("Batch 17")},

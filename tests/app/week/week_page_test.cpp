@@ -105,9 +105,9 @@ TEST_F(WeekPageTest, ShowsTheRowsOfTheSheetWithItsNumbersDayByDay) {
             }
     }
     EXPECT_EQ(row, page_->model().rowCount());
-    EXPECT_EQ(text(1, WeekModel::What), "Cells out");
-    EXPECT_EQ(text(1, WeekModel::About), "batch 705, West");
-    EXPECT_EQ(text(1, WeekModel::Count), "22");
+    EXPECT_EQ(text(2, WeekModel::What), "Cells out");
+    EXPECT_EQ(text(2, WeekModel::About), "batch 705, West");
+    EXPECT_EQ(text(2, WeekModel::Count), "22");
 }
 
 TEST_F(WeekPageTest, KeysStepTheWeekAndTheChosenDayFollows) {
@@ -249,12 +249,12 @@ TEST_F(WeekPageTest, ABookForReadingIsOnlyRead) {
 }
 
 TEST_F(WeekPageTest, ATaskIsGivenToSomebodyAndTakenBack) {
-    const int row = rowOf(TaskRule::CellsOut);
+    const int row = rowOf(TaskRule::FirstLook);
     ASSERT_GE(row, 0);
     page_->table().setCurrentIndex(index(row, WeekModel::What));
     page_->giveTo(QStringLiteral(" AK "));
     EXPECT_EQ(givenTo(desk_->snapshot(), page_->chosen()->key), "AK");
-    EXPECT_NE(text(rowOf(TaskRule::CellsOut), WeekModel::About).find("for AK"), std::string::npos);
+    EXPECT_NE(text(rowOf(TaskRule::FirstLook), WeekModel::About).find("for AK"), std::string::npos);
     page_->giveTo(QString());
     EXPECT_TRUE(desk_->snapshot().all<TaskGiven>().empty());
     ASSERT_TRUE(desk_->undo());
@@ -274,12 +274,12 @@ TEST_F(WeekPageTest, TimesOfWorkAreSetInOneStepAndTheRestStaysUsual) {
 }
 
 TEST_F(WeekPageTest, TheLogOfChangesKnowsWhenATickWasMade) {
-    const int row = rowOf(TaskRule::CellsOut);
+    const int row = rowOf(TaskRule::Confine);
     page_->table().setCurrentIndex(index(row, WeekModel::What));
     key(Qt::Key_Space);
     const auto ticks = tickTimes(*desk_);
     ASSERT_EQ(ticks.size(), 1U);
-    EXPECT_EQ(ticks[0].rule, TaskRule::CellsOut);
+    EXPECT_EQ(ticks[0].rule, TaskRule::Confine);
     EXPECT_EQ(ticks[0].day, desk_->snapshot().today());
     EXPECT_GT(ticks[0].second, 0);
 }

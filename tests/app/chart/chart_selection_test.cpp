@@ -67,7 +67,9 @@ TEST(ChartSelection, GoesToWorkThatMustBeDoneOnItsDay) {
     bool must = false;
     for (const auto& task : tasksOf(*season)) {
         must = must || (task.day == *next && task.must);
-        if (task.must && !task.done && task.day > today) EXPECT_GE(task.day, *next);
+        if (task.must && !task.done && task.day > today) {
+            EXPECT_GE(task.day, *next);
+        }
     }
     EXPECT_TRUE(must);
 }

@@ -104,6 +104,32 @@ TEST_F(QueensLaneTest, WithoutRoomTheMastCanStillBeAsked) {
     }
 }
 
+TEST_F(QueensLaneTest, OrdersDueCloseTogetherShareAFlag) {
+    auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+    orders->orders.resize(1);
+    for (std::uint64_t n = 2; n <= 5; ++n) {
+        auto row = *orders->orders[0].order;
+        row.id = id<Order>(n);
+        row.label = "K-" + std::to_string(n);
+        row.due += Days{static_cast<int>(n) / 3};
+        orders->orders.push_back(orders->orders[0]);
+        orders->orders.back().order = std::make_shared<const Order>(row);
+    }
+    orders->orders[3].state = OrderState::Short;
+    orders->orders[3].lacking = 4;
+    options.orders = orders;
+    const auto layout = lay({day("2027-04-19"), day("2027-08-29")});
+    std::string joined;
+    for (const auto& run : layout.texts)
+        if (run.text.contains(QStringLiteral("order")) ||
+            run.text.contains(QStringLiteral("not met")))
+            joined += run.text.toStdString() + ";";
+    EXPECT_NE(joined.find(" orders;"), std::string::npos) << joined;
+    EXPECT_NE(joined.find("1 not met;"), std::string::npos) << joined;
+    // Every order can still be asked: the worst by the flag, each other by its mast.
+    for (int order = 0; order < 5; ++order) EXPECT_FALSE(itemsOf(layout, order).empty()) << order;
+}
+
 TEST_F(QueensLaneTest, LongNamesAreCutAndNothingLeavesThePlot) {
     auto orders = std::make_shared<SeasonOrders>(*options.orders);
     auto row = *orders->orders[4].order;

@@ -361,12 +361,13 @@ TEST_F(Chart, TheUpperEdgeOfASelectedBatchSetsItsGrafts) {
     QTest::mouseRelease(&chart, Qt::LeftButton, {}, from - QPoint(0, 30));
     ASSERT_FALSE(wishes.empty());
     ASSERT_TRUE(wishes.back().grafts);
-    int saved = 0;
-    for (const auto& bar : sampleOutlook()->find(sampleBatch("20"))->bars) saved = bar->cells.value;
-    EXPECT_GT(wishes.back().grafts->cells, saved);
+    int before = 0;
+    for (const auto& bar : sampleOutlook()->find(sampleBatch("20"))->bars)
+        before = bar->cells.value;
+    EXPECT_GT(wishes.back().grafts->cells, before);
     QTest::keyClick(&chart, Qt::Key_Minus, Qt::AltModifier);
     ASSERT_TRUE(wishes.back().grafts);
-    EXPECT_EQ(wishes.back().grafts->cells, saved - 1);
+    EXPECT_EQ(wishes.back().grafts->cells, before - 1);
 }
 
 TEST_F(Chart, CellsAreDraggedToAnotherYard) {

@@ -171,5 +171,31 @@ TEST(BandOfANuc, FollowsItsState) {
     EXPECT_EQ(bandOf(is), Band::Laying);
 }
 
+/// Outlines of the plan in sight, from their first to their last day.
+std::vector<DayWindow> ghosts(SeasonChart& chart) {
+    std::vector<DayWindow> found;
+    const auto& layout = chart.layoutNow();
+    for (const auto& item : layout.items)
+        if (item.role == Role::Ghost && item.shape == Shape::Frame)
+            found.push_back({layout.axis.dayAt(item.rect.left() + 2),
+                             layout.axis.dayAt(item.rect.right() - 2)});
+    return found;
+}
+
+// Grafted two days late: bars, nucs in the yard and each opened nuc keep the plan in outline.
+TEST_F(OpenedYards, ThePlanRemainsAsAnOutline) {
+    EXPECT_TRUE(ghosts(chart).empty());
+    maker.outcome("41", OutcomeKind::Graft, "2027-05-12", 4);
+    chart.setOutlook(maker.outlook());
+    const auto closed = ghosts(chart);
+    ASSERT_EQ(closed.size(), 2U) << "in the builder and in the yard";
+    QTest::keyClick(&chart, Qt::Key_1);
+    const auto open = ghosts(chart);
+    ASSERT_EQ(open.size(), 3U) << "and in its nuc";
+    const auto& timeline = chart.outlook()->batches.at(0)->timeline;
+    for (const auto& days : {closed[1], open[2]})
+        EXPECT_LT(days.last, timeline.hold.catchDay) << "two days sooner";
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -53,6 +54,26 @@ TEST_F(SampleYards, ABatchStaysInItsPlaces) {
                 EXPECT_GE(run.from, 24.99F);
             }
         }
+}
+
+TEST_F(SampleYards, AQueenOfASeasonBeforeBelongsToNoBatch) {
+    auto changed = std::make_shared<Outlook>(*outlook);
+    auto& yard = changed->nucs.yards[0];
+    const Day on = day("2027-07-06");
+    auto& stack = yard.days[static_cast<std::size_t>((on - changed->season.first).count())].stack;
+    const auto most = std::max_element(stack.begin(), stack.end());
+    ASSERT_GT(*most, 0);
+    --*most;
+    ++stack[static_cast<std::size_t>(NucState::JudgedGood)];
+    for (auto& side : changed->nucs.sides)
+        if (side.yardOn(on) == yard.yard->id) {
+            side.wintered.push_back({nullptr, changed->season.first, kLastDay});
+            break;
+        }
+    float hers = 0;
+    for (const auto& run : YardStack(*changed, yard).on(on))
+        if (run.band == Band::JudgedGood && !run.batch) hers += run.to - run.from;
+    EXPECT_NEAR(hers, 1, 1e-2);
 }
 
 TEST_F(SampleYards, ReadyNucsWithoutAQueenTurnWhite) {

@@ -76,7 +76,9 @@ TEST_F(ChartVerbs, CellsGoIntoAnotherBuilder) {
         season, {maker.batchId("17"), 1, {1}, maker.builderId("East"), maker.builderId("West")},
         fresh()));
     for (const auto& load : moved.all<BatchLoad>().of(maker.batchId("17").uuid))
-        if (load->step == 1) EXPECT_EQ(load->builder, maker.builderId("West"));
+        if (load->step == 1) {
+            EXPECT_EQ(load->builder, maker.builderId("West"));
+        }
     for (const auto& load : moved.all<BatchLoad>().of(maker.batchId("18").uuid))
         EXPECT_EQ(load->builder, maker.builderId("East"));
 }

@@ -1445,10 +1445,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>move the chosen batch by a day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8119,14 +8115,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: nothing taken in %2 days</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 and brood frames: %3, in %4 days</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>How strong a donor is you see at the hive: take brood and bees only from strong, healthy colonies, never the queen. Bees of the nuc&apos;s own yard fly back, so none is named from there. Boxes weigh 20 to 40 kg: two people. On moving bees ask your bee inspector.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8489,6 +8477,1700 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>What was noted of these nucs on the day shown, by mistake.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Top up cups: %1 ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft them anew into the same box, until %1 (common practice): a batch of its own, for its queens are younger. Count and move by the oldest cells of the box.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Graft again ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A second graft as insurance, the day after: the same bars into the same box. Cells of two ages stand there then; the box goes by the oldest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells of several ages in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the oldest, those of %1: none may still stand there then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the oldest, which are these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left here %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the colours and marks mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days on which virgins can fly stand here, once there is weather.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens caught and the orders that want them stand here, once there are any.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells stand here from the graft on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln graft(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>were %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>into builder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to yard %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) earlier</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) later</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drawn to days that clash with nothing; hold Shift for any day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yard %1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready %1, likely %2, can be stocked %3, needs open brood first %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch %1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>graft %1, cells out %2, catch %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order %1 due %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A day earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A day later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No clash in that direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work in that direction that must be done on its day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left %1, held for disease until %2: tell the bee inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 °C on the way, queens should have %2 °C or more: wait, or pack for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 °C on the way, queens should have %2 °C or less: wait, or pack for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 queens in a bank that keeps up to %2: set up another bank colony</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the bank for longer than %2 days: use these queens first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no larvae fit to graft: take a queen in reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look whether %1 has larvae fit to graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not kept: %1 is held for disease until %2, so no bees, brood or nucs may leave it on %3. What was really done can be entered once its day has come. Ask the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stays for winter: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames of brood a colony gives within one brood cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees a colony gives within one brood cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C, Shift+C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next clash, the one before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>M, Shift+M</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next day with work that must be done then, the one before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+Up, Shift+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose more batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Left, Ctrl+Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cells of a builder before, after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Up, Ctrl+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the yard above, below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tell about the place again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move the chosen batches by a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+Up, Alt+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move its cells to the builder above, below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+plus, Alt+minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a graft more, a graft fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begin a batch on the chosen day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fold or unfold the legend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>G</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give the task to somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), wintered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, wintered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting: being reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open or not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaves for a clip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placement list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recell list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocking list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loading list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order confirmation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Review of the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No queens are to be caught by this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc wants another cell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc wants bees or brood for the cells of these seven days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be taken along on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No nuc holds a cell or a queen on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to print for this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In no yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gets the cell of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) to catch</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln frame(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>batch %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cell is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells come out on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No ripe cells come out on this day or later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wants open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a cell lacks a nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cells on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Even so, %Ln cell(s) find no nuc.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mark of the year: blue.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark of the year: white.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark of the year: yellow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark of the year: red.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark of the year: green.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells, upright, 32 to 35 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cups to graft into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen cages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shipping cages with workers and candy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs to stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs, shut and aired, strapped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drone combs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Virgins in cages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tools and boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell of %1, in on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cell of %1, goes in on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen out about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not open from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nor from %1:00 to %2:00 while virgins of the yard fly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look: from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch: about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen: eggs ____  larvae ____  sealed ____</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is what we have noted, on %1. Please tell us at once if something is not as you meant it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noted for you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may come in parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comes as a whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen rearing hangs on weather and bees: days and numbers are planned, not sure. We tell you when something changes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moving and selling bees and queens: the rules of your country and region hold, with the papers they want; ask your bee inspector before anything travels. Nothing leaves a yard under a disease hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep caged queens in the shade, aired, at 15 to 38 °C, with a drop of water, and give them to their colonies soon.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep ripe cells upright at 32 to 35 °C, never shake or chill them, and give them to their colonies the same day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work with veil and smoker at hand. Trouble breathing, faintness or a rash after a sting is an emergency: call the emergency number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season %1 to %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) until %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Planned and happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae grafted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %Ln batch(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 % planned, %2 % counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) grafted in a dearth</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 flying days and %2 without flying are recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) late by weather</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) without flying behind them</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) found no nuc</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) without a queen</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln drone layer(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln delivered</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln to be replaced</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each line compares the batches of which that stage is recorded with what was planned for these same batches. What nobody wrote down is not guessed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stings: trouble breathing, faintness or a rash within minutes is an emergency. Do not work alone. Full boxes: two people. Smoker: never on dry grass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before bees or queens are moved or sold: local rules, and the bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees of the yard a nuc stands in fly back: take them from elsewhere. None from a yard under a disease hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season as a &amp;poster or picture ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poster, A3 (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poster, A4 (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture could not be saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the grafts %1 are started, of these %2 are sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the ripe cells %1 emerge, %2 of these mate in fair weather, %3 of these are judged good; weather takes its share besides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln graft day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Every order is met, with %1 in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is enough for every order, with %1 in all, but not all are as sure as they must be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proven: %1 Fewer graft days do not do, nor do fewer grafts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proven: %1 Fewer graft days do not do; grafts are proven within %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Not possible: whatever is grafted on these days, %Ln order(s) come out short. This plan leaves as little short as can be.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stopped: the best plan found so far; nothing is proven of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is owed: there are no orders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to plan: what is owed comes from the batches that are in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at again as it stands now; nothing was planned anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 short of %3 %4, due %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 sure, must be %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposed batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A breeder queen of the line asked for that is one on that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no breeder queen on that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A builder that is there and free for each step of the method, rest included.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As many as builders, nucs and the most grafts a day let, and orders want.
+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nucs that are free from the cells day until the catch; the rest for orders for cells and virgins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day its queens are caught, by the book&apos;s rule and the weather to be expected. Below stands why.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each order is expected to have of it.
+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan: graft %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a proposed batch to see why its queens are ready that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more warning(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The season before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the book is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the ticked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trips to mating yards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nuc days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spare queens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days on which is grafted, of all batches of the season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae grafted, of all batches of the season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days, yard by yard, on which cells are brought or queens caught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days that nucs are held, from the cells day to the catch, both counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens expected by the season&apos;s end, less all that is owed; below 0: too few.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 by %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that it is whole on its day, over all possible seasons. It must be %1 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>—</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Missing: no open order is due in this season. Enter what is promised and what you need yourself, each with its day and how sure it must be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ %1, %2 wanted in all. How sure each must be stands with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln open order(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln yard(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln breeder queen(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>✗ Missing: a builder, in which the cells are raised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ No mating nucs: it is planned as if there were enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ No breeder queen: bars are proposed without one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ This season is over. Enter the next one, then choose it under View, Season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First what is missing above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to graft, when and in what. Nothing goes into the book until you take it over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season %1. Nothing is planned in it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season %1. %2 in the book, which stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;easons ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1  Orders in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2  Boxes and builders as they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3  A plan out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to &amp;orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to set-&amp;up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Plan the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season &amp;plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Plan anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find wa&amp;ys to fix it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As p&amp;lanned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick &amp;all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick n&amp;one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See it in the &amp;chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Drop the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take over %Ln batch(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) taken over into the book; undo takes back all in one step.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The book has changed since it was planned. Dates and chances are those of the book as it is now; plan anew for the best plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book was changed, so planning was given up: plan anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be planned: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These batches cannot be in the book: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading: nothing can be taken over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Graft from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is proposed before today, outside the season or on the book&apos;s days off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First graft worth while: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last graft worth while: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At &amp;most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> grafts a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the builders take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No order on one &amp;batch alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch is meant to give more than half of an order of two or more: one that fails then takes no more than that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep free:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On these weekdays nothing is grafted and no ripe cells come out. Days off are kept anyway.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep the ticked batches as they stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The batches ticked below stay as they are, and the rest is planned round them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each order says itself how sure it must be: see the page of orders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading builders, nucs and orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1: as little short as can be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2: as few graft days as can be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3: few grafts, and early ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure each order is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying way %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round %1, to be sure enough. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, no plan can do with less than %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planning ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Being looked at again ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposed graft of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Change and look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graft day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> grafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing goes into the book yet: dates, chances and warnings are told anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafts of %1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more builder(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more nuc(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>graft %Ln day(s) earlier</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order %1 due %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More nucs alone fix nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More builders (%1) alone fix nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More builders alone fix nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grafting earlier alone fixes nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A later due day of order %1 alone fixes nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later due days alone fix nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways to fix it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for ways ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for ways: way %1 is tried ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ %1: no order is short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way was found: neither nucs, builders, earlier grafts nor later due days, one or two of them together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each is planned by itself and is the least that does: one less leaves an order short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print lists and cards...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Give to...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials of whom the task is given to; empty: to nobody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of &amp;which one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For w&amp;hom (initials)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next week too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A&amp;cross the long side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Large print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet of labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First free label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines to cut along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep as PDF...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln page(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no batch in this season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no order in this book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Such labels go on no sheet: each must be 30 by 15 mm or more, and the first free one must be on the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>her nuc, for the winter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nuc that she was raised in is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 for the winter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anything to remember of her.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season o&amp;ver: begin the next...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the next season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is ticked goes on into the next season. What is not is retired the day before it begins; its history stays. One undo takes all of it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;First day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yards, methods, trade numbers, times of work and driving, and what your own outcomes say go on of themselves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Begin the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next season cannot begin so: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take in %Ln line(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Lists for my spreadsheet (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln task(s) of this week are given to nobody and not on this sheet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>about %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 h %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours: by your own times for each kind of task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours: by common practice where no times of your own are set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, and the driving.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; ways without a set time count nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Times of work and driving...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times of work and driving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From these come the hours of a day on the week&apos;s sheet and on the loading list. Until you set times of your own, those of common practice count; nobody has measured them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kinds of tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And for each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Driving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>ticks say about %1 min (%Ln time(s))</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Take what ticks say</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks teach something only where you tick each task as you finish it: the time since the tick before, the way there and breaks with it. Ticks entered together in the evening teach nothing and are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your ticks say nothing about times yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of bees, brood frames: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each of its colonies may give %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may still give %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: nothing taken in %2 days; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 and brood frames: %3, in %4 days; %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A strong colony gives at most %1 of bees and %2 brood frames within %3 days, the time a worker takes from the egg (common practice). Change it among the trade numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ready: a queen of a season before is in it. Say among the queens in the set-up when she is caught, moved or lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move batches %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move cells of batch %1 to another yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the grafts of batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan batches %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give a task to somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give a task of %1 to somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set times of work and driving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carry over to season %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -654,5 +654,229 @@
             <numerusform>Take back upkeep of %Ln nucs on %1</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln graft(s)</source>
+        <translation>
+            <numerusform>%Ln graft</numerusform>
+            <numerusform>%Ln grafts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) earlier</source>
+        <translation>
+            <numerusform>%Ln day earlier</numerusform>
+            <numerusform>%Ln days earlier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) later</source>
+        <translation>
+            <numerusform>%Ln day later</numerusform>
+            <numerusform>%Ln days later</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln order(s)</source>
+        <translation>
+            <numerusform>%Ln order</numerusform>
+            <numerusform>%Ln orders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln queen(s) to catch</source>
+        <translation>
+            <numerusform>%Ln queen to catch</numerusform>
+            <numerusform>%Ln queens to catch</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln frame(s)</source>
+        <translation>
+            <numerusform>%Ln frame</numerusform>
+            <numerusform>%Ln frames</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Even so, %Ln cell(s) find no nuc.</source>
+        <translation>
+            <numerusform>Even so, %Ln cell finds no nuc.</numerusform>
+            <numerusform>Even so, %Ln cells find no nuc.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) until %1.</source>
+        <translation>
+            <numerusform>%Ln batch until %1.</numerusform>
+            <numerusform>%Ln batches until %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %Ln batch(es)</source>
+        <translation>
+            <numerusform>%1 of %Ln batch</numerusform>
+            <numerusform>%1 of %Ln batches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) grafted in a dearth</source>
+        <translation>
+            <numerusform>%Ln batch grafted in a dearth</numerusform>
+            <numerusform>%Ln batches grafted in a dearth</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) late by weather</source>
+        <translation>
+            <numerusform>%Ln batch late by weather</numerusform>
+            <numerusform>%Ln batches late by weather</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) without flying behind them</source>
+        <translation>
+            <numerusform>%Ln day without flying behind them</numerusform>
+            <numerusform>%Ln days without flying behind them</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cell(s) found no nuc</source>
+        <translation>
+            <numerusform>%Ln cell found no nuc</numerusform>
+            <numerusform>%Ln cells found no nuc</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) without a queen</source>
+        <translation>
+            <numerusform>%Ln nuc without a queen</numerusform>
+            <numerusform>%Ln nucs without a queen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln drone layer(s)</source>
+        <translation>
+            <numerusform>%Ln drone layer</numerusform>
+            <numerusform>%Ln drone layers</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln delivered</source>
+        <translation>
+            <numerusform>%Ln delivered</numerusform>
+            <numerusform>%Ln delivered</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln to be replaced</source>
+        <translation>
+            <numerusform>%Ln to be replaced</numerusform>
+            <numerusform>%Ln to be replaced</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln graft day(s)</source>
+        <translation>
+            <numerusform>%Ln graft day</numerusform>
+            <numerusform>%Ln graft days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Not possible: whatever is grafted on these days, %Ln order(s) come out short. This plan leaves as little short as can be.</source>
+        <translation>
+            <numerusform>Not possible: whatever is grafted on these days, %Ln order comes out short. This plan leaves as little short as can be.</numerusform>
+            <numerusform>Not possible: whatever is grafted on these days, %Ln orders come out short. This plan leaves as little short as can be.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more warning(s)</source>
+        <translation>
+            <numerusform>%Ln more warning</numerusform>
+            <numerusform>%Ln more warnings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln open order(s)</source>
+        <translation>
+            <numerusform>%Ln open order</numerusform>
+            <numerusform>%Ln open orders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln yard(s)</source>
+        <translation>
+            <numerusform>%Ln yard</numerusform>
+            <numerusform>%Ln yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln breeder queen(s)</source>
+        <translation>
+            <numerusform>%Ln breeder queen</numerusform>
+            <numerusform>%Ln breeder queens</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take over %Ln batch(es)</source>
+        <translation>
+            <numerusform>&amp;Take over %Ln batch</numerusform>
+            <numerusform>&amp;Take over %Ln batches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) taken over into the book; undo takes back all in one step.</source>
+        <translation>
+            <numerusform>%Ln batch taken over into the book; undo takes back all in one step.</numerusform>
+            <numerusform>%Ln batches taken over into the book; undo takes back all in one step.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more builder(s)</source>
+        <translation>
+            <numerusform>%Ln more builder</numerusform>
+            <numerusform>%Ln more builders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more nuc(s)</source>
+        <translation>
+            <numerusform>%Ln more nuc</numerusform>
+            <numerusform>%Ln more nucs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>graft %Ln day(s) earlier</source>
+        <translation>
+            <numerusform>graft %Ln day earlier</numerusform>
+            <numerusform>graft %Ln days earlier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln page(s)</source>
+        <translation>
+            <numerusform>%Ln page</numerusform>
+            <numerusform>%Ln pages</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Take in %Ln line(s)</source>
+        <translation>
+            <numerusform>&amp;Take in %Ln line</numerusform>
+            <numerusform>&amp;Take in %Ln lines</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln task(s) of this week are given to nobody and not on this sheet.</source>
+        <translation>
+            <numerusform>%Ln task of this week is given to nobody and not on this sheet.</numerusform>
+            <numerusform>%Ln tasks of this week are given to nobody and not on this sheet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>ticks say about %1 min (%Ln time(s))</source>
+        <translation>
+            <numerusform>ticks say about %1 min (%Ln time)</numerusform>
+            <numerusform>ticks say about %1 min (%Ln times)</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -16,6 +16,8 @@
 #include "batches/stays_form.h"
 #include "batches/week_table.h"
 #include "batches/yards_form.h"
+#include "book/new_id.h"
+#include "drafting/second_graft.h"
 #include "outlook/plan_of.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/batch_text.h"
@@ -52,7 +54,9 @@ BatchEditor::BatchEditor(Desk& desk, Settings& settings, BatchDraft draft, QWidg
       told_(new QLabel),
       whyButton_(new QPushButton(window_text::asTitle(why_text::menuEntry()))),
       save_(new QPushButton(batch_text::save())),
-      remove_(new QPushButton(batch_text::remove())) {
+      remove_(new QPushButton(batch_text::remove())),
+      topUp_(new QPushButton),
+      insure_(new QPushButton(batch_text::insure())) {
     setWindowTitle(isNew_ ? batch_text::planTitle() : batch_text::editTitle(plain(draft_.label)));
     ask_ = [this](const QString& question) {
         return QMessageBox::question(this, windowTitle(), question) == QMessageBox::Yes;
@@ -116,6 +120,8 @@ void BatchEditor::connectAll() {
     connect(whyButton_, &QPushButton::clicked, this, [this] { showWhy(dates_->chosen()); });
     connect(save_, &QPushButton::clicked, this, &BatchEditor::save);
     connect(remove_, &QPushButton::clicked, this, &BatchEditor::removeBatch);
+    connect(topUp_, &QPushButton::clicked, this, [this] { planFurther(false); });
+    connect(insure_, &QPushButton::clicked, this, [this] { planFurther(true); });
     // Undone or changed elsewhere while this is open: reckon anew.
     connect(&desk_, &Desk::shown, this, [later](const OutlookPtr&, const Changes& changes) {
         if (!changes.isPreview()) later();
@@ -173,6 +179,7 @@ void BatchEditor::refresh() {
     told_->setText(toldOf(changes.value()));
     save_->setEnabled(!desk_.isReadOnly() && (isNew_ || !changes.value().isEmpty()));
     showDerived();
+    offerFurther();
     tellRepeats();
     showFresh(true);
     worker_.ask(desk_.snapshot(),
@@ -290,6 +297,36 @@ void BatchEditor::save() {
     const auto saved = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (saved) return accept();
     told_->setText(window_text::cannotSaveEdit() + u' ' + plain(saved.error().text));
+}
+
+/// As the fields have it: what is typed is saved before a further batch is planned.
+void BatchEditor::offerFurther() {
+    const auto& book = desk_.outlook()->snapshot;
+    const bool may = !isNew_ && !desk_.isReadOnly();
+    const auto topUp = may ? topUpOf(book, draft_.id) : std::nullopt;
+    topUp_->setVisible(topUp.has_value());
+    if (topUp) {
+        topUp_->setText(batch_text::topUp(topUp->cups));
+        topUp_->setToolTip(batch_text::topUpHint(topUp->by));
+    }
+    insure_->setVisible(may && canInsure(book, draft_.id));
+}
+
+void BatchEditor::planFurther(bool asInsurance) {
+    readFields();
+    if (draft_ == opened_) {
+        QDialog::reject();
+    } else {
+        save();
+        if (result() != Accepted) return;
+    }
+    const auto& book = desk_.snapshot();
+    const auto id = newId<Batch>();
+    if (asInsurance) {
+        Q_EMIT furtherWished(insuranceDraft(book, draft_.id, id));
+    } else if (const auto topUp = topUpOf(book, draft_.id)) {
+        Q_EMIT furtherWished(topUpDraft(book, draft_.id, *topUp, id));
+    }
 }
 
 void BatchEditor::removeBatch() {

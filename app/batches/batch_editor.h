@@ -49,6 +49,10 @@ public:
     [[nodiscard]] QSpinBox& repeatMore() { return *more_; }
     [[nodiscard]] QPushButton& saveButton() { return *save_; }
     [[nodiscard]] QPushButton& deleteButton() { return *remove_; }
+    /// Cups that were not started grafted anew, and a second graft as insurance; shown where they
+    /// can be.
+    [[nodiscard]] QPushButton& topUpButton() { return *topUp_; }
+    [[nodiscard]] QPushButton& insureButton() { return *insure_; }
     [[nodiscard]] QToolButton& freeWeekday(int monday0) { return *weekdays_.at(index(monday0)); }
     [[nodiscard]] QString weekSum() const;
     [[nodiscard]] QString clashesText() const;
@@ -60,6 +64,10 @@ public:
     [[nodiscard]] WhyDialog* why() const;
     /// Asks before a batch goes, or what was typed is dropped; true means yes.
     void setQuestion(std::function<bool(const QString&)> ask) { ask_ = std::move(ask); }
+
+Q_SIGNALS:
+    /// This is closed, and a further batch is to be planned.
+    void furtherWished(const tenthday::BatchDraft& draft);
 
 protected:
     void done(int result) override;
@@ -85,6 +93,8 @@ private:
     void showWhy(std::optional<Event> event);
     void save();
     void removeBatch();
+    void planFurther(bool asInsurance);
+    void offerFurther();
     void refuse(const QString& why);
     void showFresh(bool fresh);
     [[nodiscard]] bool isGraftRecorded() const;
@@ -124,6 +134,8 @@ private:
     QPushButton* whyButton_;
     QPushButton* save_;
     QPushButton* remove_;
+    QPushButton* topUp_;
+    QPushButton* insure_;
 };
 
 }  // namespace tenthday

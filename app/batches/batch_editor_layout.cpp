@@ -174,7 +174,14 @@ QWidget* BatchEditor::makeFoot() {
     keys->setShortcut(Qt::CTRL | Qt::Key_S);
     connect(keys, &QAction::triggered, save_, &QPushButton::click);
     addAction(keys);
+    insure_->setToolTip(batch_text::insureHint());
+    for (auto* button : {topUp_, insure_}) {
+        button->setAutoDefault(false);
+        button->hide();
+    }
     row->addWidget(remove_);
+    row->addWidget(topUp_);
+    row->addWidget(insure_);
     row->addWidget(told_, 1);
     row->addWidget(cancel);
     row->addWidget(save_);

@@ -6,11 +6,12 @@
 namespace tenthday {
 namespace {
 
-/// Read with its season's batches. What hangs on an order or a queen, too, is read of all seasons.
+/// Read with its season's batches. What hangs on an order or a queen, too, is read of all seasons,
+/// and which batches do not speak for the rates of losses.
 template <class Row>
 concept OfBatch = std::is_same_v<Row, Batch> ||
     (!std::is_same_v<Row, Earmark> && !std::is_same_v<Row, CaughtQueen> &&
-     requires(const Row& row) { row.batch; });
+     !std::is_same_v<Row, LeftOut> && requires(const Row& row) { row.batch; });
 
 template <class Row>
 QString withinDays() {

@@ -17,7 +17,8 @@
 #include "screen_text/cells_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/window_text.h"
-#include "sheets/preview.h"
+#include "sheets/day_lists.h"
+#include "sheets/print_dialog.h"
 
 namespace tenthday {
 namespace {
@@ -162,12 +163,13 @@ void CellsDayDialog::connectAll() {
     connect(clear_, &QPushButton::clicked, this, &CellsDayDialog::clear);
     connect(order_, &QPushButton::clicked, this, &CellsDayDialog::orderWays);
     connect(print_, &QPushButton::clicked, this, [this] {
-        showPreview(
-            cells_text::listTitle(draft_.day),
-            [sheet = sheet()](Paper paper, const PaperRuler& ruler) {
-                return layOutPlacements(sheet, paper, ruler);
-            },
-            this);
+        PaperWish wish;
+        wish.choice.kind = PaperKind::Placements;
+        wish.day = draft_.day;
+        wish.placements = std::make_shared<const ListPaper>(sheet());
+        auto* dialog = new PrintDialog(outlook_, settings_, wish, this);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->open();
     });
     connect(plan_, &QPushButton::clicked, this, [this] { keep(CellsKept::Planned); });
     connect(done_, &QPushButton::clicked, this, [this] { keep(CellsKept::Done); });
@@ -318,26 +320,7 @@ void CellsDayDialog::orderWays() {
     propose_->setToolTip(cells_text::proposeHint(settings_.wayOrder()));
 }
 
-PlacementSheet CellsDayDialog::sheet() const {
-    PlacementSheet sheet{cells_text::listTitle(draft_.day),
-                         plain(outlook_->snapshot.book().label),
-                         cells_text::sum(draft_),
-                         {}};
-    std::optional<Id<Yard>> last;
-    for (const auto& stop : placementList(draft_, nucs_)) {
-        const auto& nuc = *stop.nuc;
-        if (last != nuc.yard) {
-            const auto yard = outlook_->snapshot.find(nuc.yard);
-            sheet.stops.push_back({yard ? plain(yard->label) : QString(), {}});
-            last = nuc.yard;
-        }
-        const auto batch = outlook_->snapshot.find(stop.batch);
-        sheet.stops.back().nucs.push_back(
-            {chart_text::nuc(plain(nuc.side->box->label), plain(nuc.side->side->side)),
-             cells_text::batch(batch ? plain(batch->label) : QString()), stop.done});
-    }
-    return sheet;
-}
+ListPaper CellsDayDialog::sheet() const { return placementPaper(*outlook_, draft_, nucs_); }
 
 bool CellsDayDialog::mayLeave() {
     return desk_.isReadOnly() || !isChanged() || ask_(cells_text::leaveDraft());

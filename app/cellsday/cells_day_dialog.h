@@ -10,7 +10,7 @@
 #include "cellsday/ways_grid.h"
 #include "desk/desk.h"
 #include "options/settings.h"
-#include "sheets/placement_sheet.h"
+#include "sheets/list_paper.h"
 
 class QComboBox;
 class QLabel;
@@ -49,7 +49,7 @@ public:
     void reject() override;
 
     /// The placement list as it is drafted now.
-    [[nodiscard]] PlacementSheet sheet() const;
+    [[nodiscard]] ListPaper sheet() const;
 
 private:
     [[nodiscard]] QWidget* makeTop();

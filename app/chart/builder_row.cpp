@@ -2,6 +2,7 @@
 
 #include "chart/ghosts.h"
 #include "chart/load_bar.h"
+#include "chart/planned_stays.h"
 #include "records/relations.h"
 #include "screen_text/chart_text.h"
 
@@ -126,13 +127,9 @@ void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Momen
 /// stays hang on the graft.
 void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qreal pxPerCell,
                 Sheet& sheet) {
-    const auto* batch = input.outlook.find(load.batch);
-    if (batch == nullptr || !batch->timeline.grafted) return;
-    const auto& row = *batch->batch;
-    const Moment planned =
-        reckonedGraft(row.start, momentOf(row.day, row.hour), input.outlook.snapshot.facts());
-    const auto by = planned - batch->timeline.graft;
-    if (dayOf(planned) == dayOf(batch->timeline.graft)) return;
+    const auto shift = shiftToPlan(input.outlook, load.batch);
+    if (!shift) return;
+    const auto by = *shift;
     frameGhost(input, *load.span, load.span->span.from + by, load.span->span.until + by, base,
                pxPerCell, sheet);
 }

@@ -1,6 +1,7 @@
 #include "chart/order_flags.h"
 
-#include <array>
+#include <algorithm>
+#include <set>
 
 #include "screen_text/order_text.h"
 
@@ -15,6 +16,7 @@ constexpr qreal kNotch = 5;  ///< how deep the tail of a short order's flag is c
 constexpr qreal kMostLabel = 90;
 constexpr qreal kMast = 1.5;
 constexpr qreal kShip = 5;
+constexpr qreal kNear = 160;  ///< masts so far apart can hang on one flag
 
 qreal flagHeight(const TextRuler& ruler) { return std::ceil(ruler.line(Type::Small)) + 2 * kPadY; }
 
@@ -32,6 +34,13 @@ struct Flag {
     qreal width = 0;  ///< with its word
 };
 
+Flag measured(Flag flag, OrderState state, const TextRuler& ruler) {
+    flag.cloth =
+        ruler.width(flag.text, Type::Small) + 2 * kPadX + (state == OrderState::Short ? kNotch : 0);
+    flag.width = flag.cloth + kToWord + ruler.width(flag.word, Type::Strong) + 2;
+    return flag;
+}
+
 Flag flagOf(const OrderOutlook& order, bool brief, const TextRuler& ruler) {
     Flag flag;
     flag.text = brief ? order_text::briefly(*order.order)
@@ -39,16 +48,14 @@ Flag flagOf(const OrderOutlook& order, bool brief, const TextRuler& ruler) {
                                          ruler.elided(QString::fromStdString(order.order->label),
                                                       Type::Small, kMostLabel));
     flag.word = order_text::state(order);
-    flag.cloth = ruler.width(flag.text, Type::Small) + 2 * kPadX +
-                 (order.state == OrderState::Short ? kNotch : 0);
-    flag.width = flag.cloth + kToWord + ruler.width(flag.word, Type::Strong) + 2;
-    return flag;
+    return measured(std::move(flag), order.state, ruler);
 }
 
 /// A place in one of the rows where it meets no other; to the right of the mast, else to its left.
 struct Place {
     QRectF rect;
     bool leftOfMast = false;
+    std::size_t flag = 0;  ///< which of the flags found it
 };
 
 std::optional<Place> placeFor(const Flag& flag, qreal mast, const QRectF& area, int rows,
@@ -94,7 +101,7 @@ Role inkOf(OrderState state) {
                                         : Role::Ink;
 }
 
-void layFlag(const OrderOutlook& order, const Flag& flag, const Place& place, int target,
+void layFlag(OrderState state, const Flag& flag, const Place& place, int target,
              bool filledBySelected, Sheet& sheet) {
     const auto& rect = place.rect;
     const qreal wordWidth = flag.width - flag.cloth;
@@ -103,13 +110,13 @@ void layFlag(const OrderOutlook& order, const Flag& flag, const Place& place, in
     const QRectF word(place.leftOfMast ? rect.left() : cloth.right(), rect.top(), wordWidth,
                       rect.height());
     sheet.fill(Layer::Words, Role::Ground, word, target, 1);
-    layCloth(order.state, cloth, place.leftOfMast, target, sheet);
-    const qreal notch = order.state == OrderState::Short ? kNotch : 0;
+    layCloth(state, cloth, place.leftOfMast, target, sheet);
+    const qreal notch = state == OrderState::Short ? kNotch : 0;
     const qreal textLeft = cloth.left() + kPadX + (place.leftOfMast ? notch : 0);
-    sheet.text(Layer::Words, inkOf(order.state), Type::Small, flag.text,
+    sheet.text(Layer::Words, inkOf(state), Type::Small, flag.text,
                {textLeft, sheet.baselineAt(Type::Small, rect.center().y())}, Align::Left, target);
     const qreal wordLeft = place.leftOfMast ? word.left() + 2 : word.left() + kToWord;
-    sheet.text(Layer::Words, roleOf(order.state), Type::Strong, flag.word,
+    sheet.text(Layer::Words, roleOf(state), Type::Strong, flag.word,
                {wordLeft, sheet.baselineAt(Type::Strong, rect.center().y())}, Align::Left, target);
     if (filledBySelected)
         sheet.frame(Layer::Words, Role::Selection, cloth.adjusted(-1.5, -1.5, 1.5, 1.5), 1.5, 2);
@@ -142,6 +149,101 @@ std::vector<std::size_t> byWeight(const LaneInput& input, const std::vector<Orde
     return shown;
 }
 
+/// Orders that hang on one flag: one, or several for which there is no room side by side.
+struct Hung {
+    std::vector<std::size_t> orders;  ///< the worst first
+    std::vector<Flag> flags;          ///< from the one wished to the shortest
+    qreal mast = 0;                   ///< of the first one due
+    const Flag* flag = nullptr;       ///< the one that found room ...
+    std::optional<Place> place;       ///< ... and where
+};
+
+/// Finds room for the flags of a lane.
+class Hanging {
+public:
+    Hanging(const LaneInput& input, const QRectF& area, int rows, const Sheet& sheet)
+        : input_(input), area_(area), rows_(rows), ruler_(sheet.ruler()) {
+        const auto& orders = input.options.orders->orders;
+        for (const auto index : byWeight(input, orders)) {
+            const auto& order = orders[index];
+            const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
+            hung_.push_back({{index},
+                             {flagOf(order, false, ruler_), flagOf(order, true, ruler_)},
+                             mast,
+                             nullptr,
+                             {}});
+        }
+    }
+
+    /// Orders without room are joined with their neighbour until all have some, or none is near.
+    std::vector<Hung>& find() {
+        while (const auto left = place()) join(*left);
+        for (auto& hung : hung_) hung.flag = hung.place ? &hung.flags[hung.place->flag] : nullptr;
+        return hung_;
+    }
+
+private:
+    /// Gives each its place; the first for which there is none.
+    std::optional<std::size_t> place() {
+        std::vector<QRectF> taken;
+        std::optional<std::size_t> left;
+        for (std::size_t i = 0; i < hung_.size(); ++i) {
+            auto& hung = hung_[i];
+            hung.place.reset();
+            for (std::size_t flag = 0; flag < hung.flags.size() && !hung.place; ++flag) {
+                hung.place =
+                    placeFor(hung.flags[flag], hung.mast, area_, rows_, input_, taken, ruler_);
+                if (hung.place) hung.place->flag = flag;
+            }
+            if (hung.place)
+                taken.push_back(hung.place->rect);
+            else if (!left && !alone_.contains(hung.orders.front()))
+                left = i;
+        }
+        return left;
+    }
+
+    /// With the nearest one, where one is near.
+    void join(std::size_t at) {
+        std::optional<std::size_t> nearest;
+        const auto away = [&](std::size_t i) { return std::abs(hung_[i].mast - hung_[at].mast); };
+        for (std::size_t i = 0; i < hung_.size(); ++i)
+            if (i != at && away(i) <= kNear && (!nearest || away(i) < away(*nearest))) nearest = i;
+        if (!nearest) {
+            alone_.insert(hung_[at].orders.front());
+            return;
+        }
+        auto& into = hung_[std::min(at, *nearest)];
+        auto& gone = hung_[std::max(at, *nearest)];
+        into.orders.insert(into.orders.end(), gone.orders.begin(), gone.orders.end());
+        const auto& orders = input_.options.orders->orders;
+        std::stable_sort(into.orders.begin(), into.orders.end(),
+                         [&](auto a, auto b) { return orders[a].state > orders[b].state; });
+        into.mast = std::min(into.mast, gone.mast);
+        into.flags = {joinedFlag(into.orders)};
+        hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
+    }
+
+    /// "3 orders", and how many of them are not met.
+    [[nodiscard]] Flag joinedFlag(const std::vector<std::size_t>& members) const {
+        const auto& orders = input_.options.orders->orders;
+        const auto unmet = std::count_if(members.begin(), members.end(), [&](auto i) {
+            return orders[i].state != OrderState::Met;
+        });
+        Flag flag;
+        flag.text = order_text::joined(static_cast<int>(members.size()));
+        flag.word = order_text::joinedState(static_cast<int>(unmet));
+        return measured(std::move(flag), orders[members.front()].state, ruler_);
+    }
+
+    const LaneInput& input_;
+    QRectF area_;
+    int rows_;
+    const TextRuler& ruler_;
+    std::vector<Hung> hung_;
+    std::set<std::size_t> alone_;  ///< first orders of those that have no room and none near
+};
+
 }  // namespace
 
 qreal OrderFlags::heightOf(int rows, const TextRuler& ruler) {
@@ -150,29 +252,31 @@ qreal OrderFlags::heightOf(int rows, const TextRuler& ruler) {
 
 void OrderFlags::lay(const LaneInput& input, const QRectF& area, int rows, Sheet& sheet) const {
     const auto& orders = input.options.orders->orders;
-    std::vector<QRectF> taken;
-    for (const auto index : byWeight(input, orders)) {
-        const auto& order = orders[index];
-        const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
-        std::optional<Place> place;
-        Flag flag;
-        for (const bool brief : {false, true}) {
-            if (place) break;
-            flag = flagOf(order, brief, sheet.ruler());
-            place = placeFor(flag, mast, area, rows, input, taken, sheet.ruler());
+    Hanging hanging(input, area, rows, sheet);
+    for (const auto& hung : hanging.find()) {
+        const qreal top =
+            hung.place ? hung.place->rect.top() : area.top() + heightOf(rows, sheet.ruler());
+        std::optional<int> first;
+        bool ofSelected = false;
+        for (const auto index : hung.orders) {
+            const auto& order = orders[index];
+            const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
+            // The flag asks for the worst of its orders; each other one by its mast.
+            const QRectF hit = hung.place && !first ? hung.place->rect
+                                                    : QRectF(mast - 3, top, 6, area.bottom() - top);
+            const int target = sheet.target(
+                {.hit = Hit::OrderFlag, .day = order.order->due, .index = static_cast<int>(index)},
+                hit);
+            layMast(input, order, top, area, target, sheet);
+            first = first.value_or(target);
+            ofSelected = ofSelected ||
+                         std::any_of(order.fills.begin(), order.fills.end(), [&](const auto& fill) {
+                             return input.isSelected(fill.batch);
+                         });
         }
-        const qreal top = place ? place->rect.top() : area.top() + heightOf(rows, sheet.ruler());
-        const QRectF hit = place ? place->rect : QRectF(mast - 3, top, 6, area.bottom() - top);
-        const int target = sheet.target(
-            {.hit = Hit::OrderFlag, .day = order.order->due, .index = static_cast<int>(index)},
-            hit);
-        layMast(input, order, top, area, target, sheet);
-        if (!place) continue;
-        taken.push_back(place->rect);
-        const bool ofSelected =
-            std::any_of(order.fills.begin(), order.fills.end(),
-                        [&](const OrderFill& fill) { return input.isSelected(fill.batch); });
-        layFlag(order, flag, *place, target, ofSelected, sheet);
+        if (hung.place)
+            layFlag(orders[hung.orders.front()].state, *hung.flag, *hung.place, *first, ofSelected,
+                    sheet);
     }
 }
 

@@ -5,7 +5,8 @@
 namespace tenthday {
 
 /// Flags hang in rows under the lane's top, the worst orders first; a mast goes from each down to
-/// the foot. One that finds no room keeps its mast, so that it can still be asked.
+/// the foot. Orders due so close together that one finds no room share a flag, "3 orders"; each
+/// keeps its mast, so that it can be asked.
 class OrderFlags {
 public:
     /// Height of so many rows.

@@ -1,5 +1,6 @@
 #include "chart/sides_lane.h"
 
+#include "chart/planned_stays.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
 
@@ -56,6 +57,7 @@ void SidesLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         const LaySideRow laid(input, place, yard, row, sheet);
         waits_.insert(waits_.end(), laid.waits().begin(), laid.waits().end());
         const auto& side = input.outlook.nucs.sides[static_cast<std::size_t>(place)];
+        layPlannedStays(input, side, row, sheet);
         sheet.text(
             Layer::Names, Role::InkSoft, Type::Small,
             sheet.ruler().elided(nameOf(side), Type::Small, input.titleRight - input.titleLeft),

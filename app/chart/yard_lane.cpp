@@ -2,6 +2,7 @@
 
 #include "chart/cells_days_lane.h"
 #include "chart/ghosts.h"
+#include "chart/planned_stays.h"
 #include "look/space.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -108,6 +109,7 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     sheet.target({.hit = Hit::YardRow, .yard = yard.yard->id}, nucs);
     picture_ = yardPicture(input, yard, nucs, snap);
     layColumns(input, picture_, sheet);
+    layPlannedStays(input, picture_, sheet);
     layEdges(input, nucs, sheet);
     laySelection(input, picture_, sheet);
     layProposedStays(input, yard.yard->id, yard.mostSides, nucs, sheet);

@@ -208,14 +208,18 @@ void splitReady(const YardDay& day, Heights& free, std::vector<Holder>& holders)
 }
 
 /// Shares a day's counts out among the batches there. @return what belongs to none
-Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders) {
+/// @param wintered  queens of a season before that are there
+Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders, double wintered) {
     Heights free{};
     for (const auto& [state, band] : kHeld) {
-        const double total = countOf(yardDay, state);
+        const double all = countOf(yardDay, state);
+        const double own = state == NucState::JudgedGood ? std::min(all, wintered) : 0;
+        const double total = all - own;
+        at(free, band) = own;
         double claims = 0;
         for (const auto& holder : holders)
             claims += claim(*holder.block, holder.timeline, day, state);
-        if (claims <= 0) at(free, band) = total;
+        if (claims <= 0) at(free, band) = all;
         for (auto& holder : holders)
             if (claims > 0)
                 at(holder.heights, band) =
@@ -246,6 +250,10 @@ YardStack::YardStack(const Outlook& outlook, const YardOutlook& yard)
         blocks_.push_back(
             {&block, batch ? &batch->timeline : nullptr, !isSeen(outlook, block.batch), {}});
     }
+    for (const auto& side : outlook.nucs.sides)
+        for (const auto& queen : side.wintered)
+            if (side.yardOn(std::max(queen.from, outlook.season.first)) == yard.yard->id)
+                wintered_.push_back({queen.from, queen.last});
     givePlaces();
 }
 
@@ -286,7 +294,9 @@ std::vector<BandRun> YardStack::on(Day day) const {
     std::vector<Holder> holders;
     for (const auto* block : here)
         holders.push_back({block->block, block->timeline, block->unseen, {}});
-    const auto free = shareOut(yardDay, day, holders);
+    const auto wintered = std::count_if(wintered_.begin(), wintered_.end(),
+                                        [&](const auto& days) { return days.contains(day); });
+    const auto free = shareOut(yardDay, day, holders, static_cast<double>(wintered));
 
     std::vector<BandRun> runs;
     std::vector<bool> taken(static_cast<std::size_t>(std::max<int>(yardDay.sides, 0)), false);

@@ -65,6 +65,7 @@ private:
     const Outlook& outlook_;
     const YardOutlook& yard_;
     std::vector<Block> blocks_;
+    std::vector<DayWindow> wintered_;  ///< of each queen of a season before
 };
 
 }  // namespace tenthday

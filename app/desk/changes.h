@@ -16,7 +16,8 @@ enum class Cause {
     Redone,          ///< saved
     Previewed,       ///< not saved: a drag under way
     PreviewDropped,  ///< back to what is saved
-    NewDay           ///< the day or the clock moved on
+    NewDay,          ///< the day or the clock moved on
+    Learnt           ///< earlier seasons were read: rates of losses may differ
 };
 
 struct Changes {

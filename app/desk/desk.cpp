@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "book/earlier_reader.h"
+#include "records/hold_guard.h"
+
 namespace tenthday {
 namespace {
 
@@ -10,10 +13,47 @@ bool touchesSeasons(const ChangeSet& changes) {
                        [](const RowChange& row) { return row.as<Season>().has_value(); });
 }
 
+/// Which seasons are earlier ones, or how what was seen in them is reckoned.
+bool touchesEarlier(const ChangeSet& changes) {
+    return touchesSeasons(changes) ||
+           std::any_of(changes.rows.begin(), changes.rows.end(),
+                       [](const RowChange& row) { return row.as<FactOverride>().has_value(); });
+}
+
 }  // namespace
 
 Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot)
-    : file_(std::move(file)), clock_(clock), saved_(outlookOf(snapshot, memo_)) {}
+    : file_(std::move(file)), clock_(clock), saved_(outlookOf(snapshot, memo_)) {
+    readEarlierSeasons();
+}
+
+/// With a connection of its own: one belongs to its thread.
+void Desk::readEarlierSeasons() {
+    reading_.cancel();
+    if (earlierSeasons(snapshot()).empty()) return;
+    OpenOptions options;
+    options.access = Access::ReadOnly;
+    options.clock = clock_;
+    const auto find = [path = path(), options, shown = snapshot()] {
+        auto book = BookFile::open(path, options);
+        if (!book) return std::shared_ptr<const EarlierOutcomes>();
+        auto earlier = readEarlier(*book.value(), shown);
+        return earlier ? std::move(earlier).value() : nullptr;
+    };
+    reading_.ask(find, [this](const auto& earlier) {
+        if (earlier) learn(earlier);
+    });
+}
+
+void Desk::learn(const std::shared_ptr<const EarlierOutcomes>& earlier) {
+    const auto with = [&](Snapshot snapshot) {
+        snapshot.setEarlier(earlier);
+        return outlookOf(snapshot, memo_);
+    };
+    saved_ = with(saved_->snapshot);
+    if (preview_) preview_ = with(preview_->snapshot);
+    show(Cause::Learnt, nullptr);
+}
 
 Result<std::unique_ptr<Desk>> Desk::open(const QString& path, const OpenOptions& options,
                                          const ReadRange& range) {
@@ -52,11 +92,14 @@ Result<void> Desk::save(const ChangeSet& changes) {
         const auto shown = snapshot().seasonId();
         const bool isThere = next.value().find(shown) != nullptr;
         auto read = file_->read({isThere ? std::optional(shown) : std::nullopt, false});
+        const auto earlier = next.value().earlier();
         if (read) next = std::move(read);  // else what is saved is shown as it was edited
-        if (!isThere) undo_.clear();       // its steps are of the season that went
+        next.value().setEarlier(earlier);
+        if (!isThere) undo_.clear();  // its steps are of the season that went
     }
     saved_ = outlookOf(next.value(), memo_);
     preview_.reset();
+    if (touchesEarlier(changes)) readEarlierSeasons();
     return {};
 }
 
@@ -65,6 +108,8 @@ Result<void> Desk::apply(const ChangeSet& changes) {
         if (preview_) return preview(std::nullopt);
         return {};
     }
+    if (const auto broken = brokenHold(snapshot(), changes))
+        return refused(Error{englishText(*broken)});
     if (auto done = save(changes); !done) return refused(done.error());
     undo_.push(changes);
     show(Cause::Edited, &changes);
@@ -111,6 +156,7 @@ Result<void> Desk::showSeason(Id<Season> season) {
     undo_.clear();
     preview_.reset();
     saved_ = outlookOf(read.value(), memo_);
+    readEarlierSeasons();
     show(Cause::Opened, nullptr);
     return {};
 }

@@ -2,12 +2,14 @@
 ///
 ///   verb -> ChangeSet -> apply: checked in memory -> written -> snapshot swapped -> shown()
 ///
+/// A book with earlier seasons reads them beside, soon after it is opened, and shows once more.
 /// If writing fails, memory, undo and file stay as they were.
 #pragma once
 #include <QObject>
 #include <memory>
 
 #include "book/book_file.h"
+#include "desk/side_work.h"
 #include "desk/undo_stack.h"
 #include "outlook/outlook.h"
 
@@ -59,6 +61,9 @@ Q_SIGNALS:
 
 private:
     Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot);
+    /// Reads earlier seasons beside, for the rates of losses; what they say comes in later.
+    void readEarlierSeasons();
+    void learn(const std::shared_ptr<const EarlierOutcomes>& earlier);
     [[nodiscard]] Result<void> save(const ChangeSet& changes);
     [[nodiscard]] Error refused(Error error);
     void show(Cause cause, const ChangeSet* changes);
@@ -69,6 +74,7 @@ private:
     OutlookPtr saved_;
     OutlookPtr preview_;
     UndoStack undo_;
+    SideWork reading_{this};
 };
 
 }  // namespace tenthday

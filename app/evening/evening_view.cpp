@@ -250,6 +250,7 @@ void EveningView::leaveForWinter() {
     EveningInput input;
     input.day = day_;
     input.stays = true;
+    input.queenNumbers = queenNumbers_.toStdString();
     enterRows(fitting(EveningEntry::Caught), input);
 }
 

@@ -38,6 +38,7 @@ QueenNumbersDialog::QueenNumbersDialog(const QueenNumbering& numbering, const Sn
       pattern_(new QLineEdit(numbering.pattern)),
       told_(new QLabel) {
     setWindowTitle(queen_text::numbersTitle());
+    setMinimumSize(460, 220);
     give_->setChecked(numbering.on);
     pattern_->setMaxLength(60);
     auto* help = new QLabel(queen_text::patternHelp());

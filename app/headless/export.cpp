@@ -3,6 +3,7 @@
 #include "book/book_file.h"
 #include "exchange/field_text.h"
 #include "exchange/kinds.h"
+#include "exchange/spreadsheet.h"
 #include "headless/verb.h"
 
 namespace tenthday {
@@ -13,6 +14,10 @@ Answer run(const Call& call) {
     if (!isKind(kind))
         return Answer::wrongUse(
             {"KIND: " + oneOfNeeded(exportKinds().data(), exportKinds().size(), kind)});
+    if (const auto decimal = call.arguments.value("--spreadsheet");
+        decimal && *decimal != "comma" && *decimal != "point")
+        return Answer::wrongUse(
+            optionError("--spreadsheet", "comma or point is needed, not " + inQuotes(*decimal)));
     OpenOptions options;
     options.access = Access::ReadOnly;
     options.clock = call.clock;
@@ -20,14 +25,22 @@ Answer run(const Call& call) {
     if (!book) return Answer::failed(book.error());
     const auto snapshot = book.value()->read({{}, true});
     if (!snapshot) return Answer::failed(snapshot.error());
-    return call.print(exportOf(snapshot.value(), kind));
+    const auto listing = exportOf(snapshot.value(), kind);
+    const auto decimal = call.arguments.value("--spreadsheet");
+    if (!decimal) return call.print(listing);
+    const auto form = spreadsheetForm(*decimal == "comma");
+    return {Exit::Good, renderForSpreadsheet(listing, kind, form), {}};
 }
 
 }  // namespace
 
 const HeadlessVerb& exportVerb() {
-    static const HeadlessVerb verb{
-        "export", {{"BOOK", "KIND"}, {}}, "BOOK KIND", "all rows of a kind", true, run};
+    static const HeadlessVerb verb{"export",
+                                   {{"BOOK", "KIND"}, {{"--spreadsheet"}}},
+                                   "BOOK KIND [--spreadsheet comma|point]",
+                                   "all rows of a kind; for a spreadsheet with such decimals",
+                                   true,
+                                   run};
     return verb;
 }
 

@@ -62,7 +62,7 @@ Answer run(const Call& call) {
     const auto asked = questionOf(call.arguments);
     if (!asked) return Answer::wrongUse(asked.error());
     const auto& [queens, by, sure] = asked.value();
-    const auto outlook = readOutlook(call);
+    const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     const auto& snapshot = outlook.value()->snapshot;
     if (queens)

@@ -10,6 +10,8 @@
 #include <cstdio>
 
 #include "exchange/field_text.h"
+#include "headless/paper.h"
+#include "headless/review.h"
 #include "headless/verb.h"
 #include "options/language.h"
 
@@ -18,13 +20,13 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::array<const HeadlessVerb*, 22>& verbs() {
-    static const std::array all{&newVerb(),     &exampleVerb(),  &datesVerb(),     &nucsVerb(),
-                                &virginsVerb(), &stockingVerb(), &broodlessVerb(), &findingsVerb(),
-                                &limitsVerb(),  &dronesVerb(),   &promiseVerb(),   &ordersVerb(),
-                                &graftsVerb(),  &whatIfVerb(),   &ratesVerb(),     &checkVerb(),
-                                &pictureVerb(), &tasksVerb(),    &sheetVerb(),     &icsVerb(),
-                                &exportVerb(),  &importVerb()};
+const std::array<const HeadlessVerb*, 25>& verbs() {
+    static const std::array all{
+        &newVerb(),      &exampleVerb(),   &datesVerb(),    &nucsVerb(),   &virginsVerb(),
+        &stockingVerb(), &broodlessVerb(), &findingsVerb(), &limitsVerb(), &dronesVerb(),
+        &promiseVerb(),  &ordersVerb(),    &graftsVerb(),   &planVerb(),   &whatIfVerb(),
+        &ratesVerb(),    &checkVerb(),     &pictureVerb(),  &tasksVerb(),  &sheetVerb(),
+        &paperVerb(),    &reviewVerb(),    &icsVerb(),      &exportVerb(), &importVerb()};
     return all;
 }
 const HeadlessVerb* verbNamed(std::string_view name) {

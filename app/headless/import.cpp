@@ -4,6 +4,7 @@
 #include "book/finished_file.h"
 #include "book/new_id.h"
 #include "exchange/kinds.h"
+#include "exchange/spreadsheet.h"
 #include "headless/verb.h"
 
 namespace tenthday {
@@ -41,8 +42,8 @@ Answer run(const Call& call) {
     if (!text) return Answer::failed(text.error());
     const auto snapshot = book.value()->read({{}, true});
     if (!snapshot) return Answer::failed(snapshot.error());
-    const auto changes =
-        importOf(snapshot.value(), kind, text.value(), [] { return idMaker().next(); });
+    const auto changes = importOf(snapshot.value(), kind, plainCsv(text.value(), kind),
+                                  [] { return idMaker().next(); });
     if (!changes) return Answer::failed({fileName + " " + changes.error().text});
     if (auto kept = keep(*book.value(), snapshot.value(), changes.value()); !kept)
         return Answer::failed(kept.error());

@@ -16,7 +16,7 @@ std::string batchesOf(const Outlook& outlook, const OrderOutlook& order) {
 }
 
 Answer run(const Call& call) {
-    const auto outlook = readOutlook(call);
+    const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     auto supply = supplyOf(*outlook.value());
     Listing listing{{"order", "kind", "count", "due", "state", "chance", "short", "batches"}, {}};

@@ -22,7 +22,7 @@ Result<double> levelOf(const Call& call) {
 Answer run(const Call& call) {
     const auto level = levelOf(call);
     if (!level) return Answer::wrongUse(level.error());
-    const auto outlook = readOutlook(call);
+    const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     auto supply = supplyOf(*outlook.value());
     Listing listing{{"week", "ready", "owed", "can_promise"}, {}};

@@ -25,7 +25,7 @@ std::vector<ListingCell> rowOf(LossStage stage, const RateFit& fit) {
 }
 
 Answer run(const Call& call) {
-    const auto outlook = readOutlook(call);
+    const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     const auto rates = ownRatesOf(*outlook.value());
     Listing listing{{"stage", "prior", "prior_low", "prior_high", "own", "own_low", "own_high",
@@ -40,7 +40,7 @@ Answer run(const Call& call) {
 const HeadlessVerb& ratesVerb() {
     static const HeadlessVerb verb{
         "rates", {{"BOOK"}, {}},
-        "BOOK",  "the rates of losses: before, by the season's own outcomes, and both together",
+        "BOOK",  "the rates of losses: before, by own outcomes of all seasons, and both together",
         true,    run};
     return verb;
 }

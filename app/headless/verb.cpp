@@ -1,6 +1,7 @@
 #include "headless/verb.h"
 
 #include "book/book_file.h"
+#include "book/earlier_reader.h"
 #include "exchange/field_text.h"
 
 namespace tenthday {
@@ -10,6 +11,13 @@ namespace {
 std::optional<Id<Season>> otherSeason(const Snapshot& snapshot, Day day) {
     const auto season = seasonOf(snapshot.all<Season>(), day);
     return season.isNone() || season == snapshot.seasonId() ? std::nullopt : std::optional(season);
+}
+
+Result<std::unique_ptr<BookFile>> openToRead(const Call& call) {
+    OpenOptions options;
+    options.access = Access::ReadOnly;
+    options.clock = call.clock;
+    return BookFile::open(QString::fromStdString(call.arguments.operand(0)), options);
 }
 
 }  // namespace
@@ -33,19 +41,31 @@ Result<IsoWeek> weekOption(const Arguments& arguments) {
 }
 
 Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day) {
-    OpenOptions options;
-    options.access = Access::ReadOnly;
-    options.clock = call.clock;
-    auto book = BookFile::open(QString::fromStdString(call.arguments.operand(0)), options);
+    auto book = openToRead(call);
+    if (!book) return book.error();
+    const auto snapshot = readSeason(*book.value(), day);
+    if (!snapshot) return snapshot.error();
+    OutlookMemo memo;
+    return outlookOf(snapshot.value(), memo);
+}
+
+Result<OutlookPtr> readOutlookWithRates(const Call& call) {
+    auto book = openToRead(call);
     if (!book) return book.error();
     auto snapshot = book.value()->read();
     if (!snapshot) return snapshot.error();
-    if (const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt) {
-        snapshot = book.value()->read({season, false});
-        if (!snapshot) return snapshot.error();
-    }
+    auto earlier = readEarlier(*book.value(), snapshot.value());
+    if (!earlier) return earlier.error();
+    snapshot.value().setEarlier(std::move(earlier).value());
     OutlookMemo memo;
     return outlookOf(snapshot.value(), memo);
+}
+
+Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day) {
+    auto snapshot = book.read();
+    if (!snapshot) return snapshot;
+    const auto season = day ? otherSeason(snapshot.value(), *day) : std::nullopt;
+    return season ? book.read({season, false}) : snapshot;
 }
 
 }  // namespace tenthday

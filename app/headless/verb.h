@@ -11,6 +11,8 @@
 
 namespace tenthday {
 
+class BookFile;
+
 enum class Exit : std::uint8_t { Good = 0, Failed = 1, WrongUse = 2 };
 
 /// How a verb ended: what goes to standard output, or the one line for standard error.
@@ -57,6 +59,7 @@ struct HeadlessVerb {
 [[nodiscard]] const HeadlessVerb& promiseVerb();
 [[nodiscard]] const HeadlessVerb& ordersVerb();
 [[nodiscard]] const HeadlessVerb& graftsVerb();
+[[nodiscard]] const HeadlessVerb& planVerb();
 [[nodiscard]] const HeadlessVerb& whatIfVerb();
 [[nodiscard]] const HeadlessVerb& ratesVerb();
 [[nodiscard]] const HeadlessVerb& checkVerb();
@@ -75,5 +78,10 @@ struct HeadlessVerb {
 
 /// The outlook of a book, read only. With a day, of the season that holds it, where there is one.
 [[nodiscard]] Result<OutlookPtr> readOutlook(const Call& call, std::optional<Day> day = {});
+/// The same with what earlier seasons say of the rates of losses, for chances of orders.
+[[nodiscard]] Result<OutlookPtr> readOutlookWithRates(const Call& call);
+
+/// The same of a book that is open, for a verb that writes.
+[[nodiscard]] Result<Snapshot> readSeason(BookFile& book, std::optional<Day> day);
 
 }  // namespace tenthday

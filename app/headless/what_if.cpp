@@ -84,7 +84,7 @@ Answer run(const Call& call) {
         if (!day) return Answer::wrongUse(day.error());
         from = day.value();
     }
-    const auto outlook = readOutlook(call);
+    const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     const auto& snapshot = outlook.value()->snapshot;
     if (what.value().nucs) what.value().nucs->from = from.value_or(snapshot.today());

@@ -11,6 +11,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "look/table_copy.h"
+
 namespace tenthday {
 namespace {
 
@@ -123,6 +125,7 @@ void makeList(QTableView& table, const QString& name) {
     table.verticalHeader()->hide();
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    makeCopyable(table);
 }
 
 void makeCompact(QTableView& table) {

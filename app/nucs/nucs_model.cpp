@@ -89,6 +89,8 @@ QString NucsModel::text(const Row& row, int column) const {
                        ? weekdayAndDay(*row.is.readyFrom)
                        : QString();
         case Batch: {
+            if (row.is.wintered != nullptr)
+                return nuc_text::wintered(outlook_->snapshot, *row.is.wintered);
             const auto* batch = row.is.round ? outlook_->find(row.is.round->batch) : nullptr;
             return batch ? QString::fromStdString(batch->batch->label) : QString();
         }

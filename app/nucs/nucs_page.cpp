@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
@@ -19,7 +20,7 @@
 #include "nucs/nucs_filter.h"
 #include "nucs/stocking_dialog.h"
 #include "reasons/reasons_view.h"
-#include "records/donors.h"
+#include "records/hold_guard.h"
 #include "records/verbs.h"
 #include "screen_text/cells_text.h"
 #include "screen_text/diary_text.h"
@@ -49,6 +50,7 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
       model_(new NucsModel(this)),
       shown_(new NucsFilter(this)),
       table_(new QTableView),
+      parts_(new QSplitter(Qt::Horizontal)),
       reasons_(new ReasonsView),
       head_(new QLabel),
       numbers_(new QLabel),
@@ -77,15 +79,15 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     table_->setSortingEnabled(true);
     table_->horizontalHeader()->setSortIndicatorClearable(true);
     table_->sortByColumn(-1, Qt::AscendingOrder);  // driving order until a head is pressed
-    auto* parts = new QSplitter(Qt::Horizontal);
-    parts->addWidget(table_);
-    parts->addWidget(reasons_);
-    parts->setStretchFactor(0, 7);
-    parts->setStretchFactor(1, 3);
-    parts->setChildrenCollapsible(false);
+    parts_->addWidget(table_);
+    parts_->addWidget(reasons_);
+    parts_->setStretchFactor(0, 7);
+    parts_->setStretchFactor(1, 3);
+    parts_->setChildrenCollapsible(false);
+    connect(parts_, &QSplitter::splitterMoved, this, [this] { isDivided_ = true; });
     auto* column = pageColumn(*this);
     column->addWidget(makeTop());
-    column->addWidget(parts, 1);
+    column->addWidget(parts_, 1);
     column->addWidget(makeStocking());
     setFocusProxy(table_);
     connect(find_, &QLineEdit::textChanged, shown_, &QSortFilterProxyModel::setFilterFixedString);
@@ -207,6 +209,23 @@ void NucsPage::showMiteWork() {
     table_->setFocus();
 }
 
+void NucsPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    divide();
+}
+
+/// The list gets what all its columns take, as far as the reasons keep a readable width.
+void NucsPage::divide() {
+    if (isDivided_) return;
+    const int all = parts_->width() - parts_->handleWidth();
+    const int wanted = table_->horizontalHeader()->length() + 2 * table_->frameWidth() +
+                       table_->verticalScrollBar()->sizeHint().width();
+    const int reasons = fontMetrics().averageCharWidth() * 34;
+    const int list = std::clamp(wanted, std::min(all * 6 / 10, std::max(all - reasons, 0)),
+                                std::max(all - reasons, 0));
+    parts_->setSizes({list, all - list});
+}
+
 QString NucsPage::numbersText() const { return numbers_->text(); }
 QString NucsPage::told() const { return told_->text(); }
 
@@ -235,8 +254,10 @@ void NucsPage::follow() {
     yards_->setText(model_->yardLines().join(QStringLiteral("     ")));
     const auto text = donor_->currentText();
     donor_->clear();
-    for (const auto& yard : desk_.outlook()->snapshot.all<Yard>())
-        donor_->addItem(QString::fromStdString(yard->label));
+    const auto& book = desk_.outlook()->snapshot;
+    for (const auto& yard : book.all<Yard>())
+        if (donorHolds(book, yard->label, day).empty())
+            donor_->addItem(QString::fromStdString(yard->label));
     donor_->setCurrentText(text);
     for (int row = 0; row < shown_->rowCount(); ++row) {
         const auto side = model_->sideAt(shown_->mapToSource(shown_->index(row, 0)).row());
@@ -248,6 +269,7 @@ void NucsPage::follow() {
         table_->selectionModel()->setCurrentIndex(
             shown_->index(std::clamp(currentRow, 0, shown_->rowCount() - 1), 0),
             QItemSelectionModel::NoUpdate);
+    divide();
     tellSelection();
     tellCurrent();
 }
@@ -336,6 +358,8 @@ void NucsPage::enterSelected() {
     const auto changes = isTakeBack() ? takeBackCare(desk_.snapshot(), selected(), model_->day())
                          : careKind() ? care(selected())
                                       : stocking(selected());
+    if (const auto broken = changes ? brokenHold(desk_.snapshot(), changes.value()) : std::nullopt)
+        return told_->setText(diary_text::notOutOfHold(*broken));
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (!done)
         told_->setText(window_text::cannotSaveEdit() + u' ' +

@@ -12,6 +12,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QSpinBox;
+class QSplitter;
 class QTableView;
 
 namespace tenthday {
@@ -56,11 +57,13 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
     [[nodiscard]] QWidget* makeStocking();
     void follow();
+    void divide();
     void tellSelection();
     void tellCurrent();
     void followWhat();
@@ -78,6 +81,8 @@ private:
     NucsModel* model_;
     NucsFilter* shown_;
     QTableView* table_;
+    QSplitter* parts_;
+    bool isDivided_ = false;  ///< by hand
     ReasonsView* reasons_;
     QLabel* head_;
     QLabel* numbers_;

@@ -11,7 +11,7 @@
 
 #include "look/page_parts.h"
 #include "look/palette.h"
-#include "nucs/table_copy.h"
+#include "look/table_copy.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/upkeep_text.h"
 
@@ -85,6 +85,7 @@ void StockingDialog::fill(const Outlook& outlook, Day from) {
     donors_->setText(lines.isEmpty()
                          ? QString()
                          : upkeep_text::donorsHead() + QStringLiteral(":\n") + lines.join(u'\n'));
+    donors_->setToolTip(upkeep_text::whyMayGive(facts));
     donors_->setVisible(!lines.isEmpty());
     table_->resizeColumnsToContents();
 }

@@ -23,6 +23,7 @@ const QString kCalendars = QStringLiteral("calendars");
 const QString kCalendarPath = QStringLiteral("path");
 const QString kCalendarKinds = QStringLiteral("kinds");
 const QString kCalendarAllDay = QStringLiteral("all_day");
+const QString kPrint = QStringLiteral("print/");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -198,6 +199,67 @@ QueenNumbering Settings::queenNumbering() const {
 void Settings::setQueenNumbering(const QueenNumbering& numbering) {
     store_->setValue(kQueensNumbered, numbering.on);
     store_->setValue(kQueenPattern, numbering.pattern);
+}
+
+namespace {
+
+template <class Enum>
+QString tokenText(Enum value) {
+    const auto text = token(value);
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// Calls `visit(name, member)` for each number of a sheet of labels.
+template <class Grid, class Visitor>
+void eachOf(Grid& grid, Visitor&& visit) {
+    visit(QStringLiteral("columns"), grid.columns);
+    visit(QStringLiteral("rows"), grid.rows);
+    visit(QStringLiteral("left"), grid.left);
+    visit(QStringLiteral("top"), grid.top);
+    visit(QStringLiteral("right"), grid.right);
+    visit(QStringLiteral("bottom"), grid.bottom);
+    visit(QStringLiteral("gap_across"), grid.gapAcross);
+    visit(QStringLiteral("gap_down"), grid.gapDown);
+    visit(QStringLiteral("cut_lines"), grid.cutLines);
+}
+
+}  // namespace
+
+PrintChoice Settings::printChoice() const {
+    const auto text = [&](const char* key) {
+        return store_->value(kPrint + QLatin1String(key)).toString();
+    };
+    const auto yes = [&](const char* key) {
+        return store_->value(kPrint + QLatin1String(key)).toBool();
+    };
+    PrintChoice choice;
+    choice.kind = fromToken<PaperKind>(text("kind").toStdString()).value_or(choice.kind);
+    choice.form.paper = fromToken<Paper>(text("paper").toStdString()).value_or(choice.form.paper);
+    choice.form.landscape = yes("landscape");
+    choice.form.large = yes("large");
+    choice.who = text("who");
+    choice.nextWeekToo = yes("next_week_too");
+    eachOf(choice.labels, [&](const QString& name, auto& number) {
+        using Number = std::remove_cvref_t<decltype(number)>;
+        const auto value = store_->value(kPrint + QStringLiteral("labels/") + name);
+        if (value.canConvert<Number>()) number = value.template value<Number>();
+    });
+    return choice;
+}
+
+void Settings::setPrintChoice(const PrintChoice& choice) {
+    const auto set = [&](const char* key, const QVariant& value) {
+        store_->setValue(kPrint + QLatin1String(key), value);
+    };
+    set("kind", tokenText(choice.kind));
+    set("paper", tokenText(choice.form.paper));
+    set("landscape", choice.form.landscape);
+    set("large", choice.form.large);
+    set("who", choice.who);
+    set("next_week_too", choice.nextWeekToo);
+    eachOf(choice.labels, [&](const QString& name, const auto& number) {
+        store_->setValue(kPrint + QStringLiteral("labels/") + name, number);
+    });
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

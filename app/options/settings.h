@@ -14,6 +14,7 @@
 #include "look/palette.h"
 #include "options/kept_calendar.h"
 #include "options/language.h"
+#include "options/print_choice.h"
 
 namespace tenthday {
 
@@ -81,6 +82,10 @@ public:
     /// On, by the usual pattern, when never set.
     [[nodiscard]] QueenNumbering queenNumbering() const;
     void setQueenNumbering(const QueenNumbering& numbering);
+
+    /// What was printed last, and how.
+    [[nodiscard]] PrintChoice printChoice() const;
+    void setPrintChoice(const PrintChoice& choice);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

@@ -6,6 +6,7 @@
 #include "look/glyph.h"
 #include "look/glyph_delegate.h"
 #include "look/role.h"
+#include "outlook/supply_of.h"
 #include "records/deliveries.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -26,7 +27,8 @@ struct StateLook {
 StateLook lookOfState(const OrderRow& row) {
     if (row.terms.standing == OrderStanding::Waiting) return {Glyph::Wait, Role::InkSoft};
     if (row.terms.standing == OrderStanding::Cancelled) return {Glyph::Crossed, Role::InkSoft};
-    if (!row.outlook || row.outlook->state == OrderState::Met) return {Glyph::LookDone, Role::Good};
+    if (!row.outlook) return {Glyph::Wait, Role::InkSoft};  // being reckoned
+    if (row.outlook->state == OrderState::Met) return {Glyph::LookDone, Role::Good};
     return row.outlook->state == OrderState::AtRisk ? StateLook{Glyph::Doubt, Role::Caution}
                                                     : StateLook{Glyph::Warning, Role::Danger};
 }
@@ -50,8 +52,9 @@ bool isNumber(int column) {
 
 }  // namespace
 
-void OrdersModel::show(OutlookPtr outlook, std::vector<OrderRow> rows) {
+void OrdersModel::show(OutlookPtr outlook, std::vector<OrderRow> rows, bool areOld) {
     beginResetModel();
+    areOld_ = areOld;
     outlook_ = std::move(outlook);
     rows_ = std::move(rows);
     endResetModel();
@@ -77,7 +80,7 @@ QString OrdersModel::text(const OrderRow& row, int column) const {
     switch (column) {
         case State:
             return order_page_text::state(row.terms.standing, row.outlook ? &*row.outlook : nullptr,
-                                          row.earliest);
+                                          row.earliest, areOld_);
         case For:
             return plain(order.label);
         case What:
@@ -160,20 +163,18 @@ QVariant OrdersModel::headerData(int section, Qt::Orientation orientation, int r
     return {};
 }
 
-std::vector<OrderRow> orderRows(const Outlook& outlook, SeasonSupply& supply) {
-    const auto& book = outlook.snapshot;
+namespace {
+
+/// Orders by what the book alone says.
+std::vector<OrderRow> bareRows(const Snapshot& book) {
     std::vector<OrderRow> rows;
-    const auto add = [&](const Ptr<Order>& order) -> OrderRow& {
-        return rows.emplace_back(OrderRow{order, termsOf(book, order->id),
-                                          deliveredOf(book, order->id).good(), std::nullopt,
-                                          std::nullopt});
+    const auto add = [&](const Ptr<Order>& order) {
+        const auto out = deliveredOf(book, order->id);
+        rows.push_back({order, termsOf(book, order->id), out.good(), out.restOf(*order),
+                        std::nullopt, std::nullopt});
     };
-    for (auto& each : supply.orders()) {
-        auto& row = add(each.order);
-        row.outlook = std::move(each);
-    }
-    for (const auto& waiting : waitingOrders(supply))
-        add(waiting.order).earliest = waiting.earliest;
+    for (const auto& order : ordersOf(book)) add(order);
+    for (const auto& order : waitingOrdersOf(book)) add(order);
     const auto cancelled = rows.size();
     for (const auto& order : book.all<Order>())
         if (isOfSeason(book, order->due) &&
@@ -181,6 +182,54 @@ std::vector<OrderRow> orderRows(const Outlook& outlook, SeasonSupply& supply) {
             add(order);
     std::stable_sort(rows.begin() + static_cast<std::ptrdiff_t>(cancelled), rows.end(),
                      [](const auto& a, const auto& b) { return a.order->due < b.order->due; });
+    return rows;
+}
+
+OrderRow* rowOf(std::vector<OrderRow>& rows, Id<Order> order) {
+    const auto found = std::find_if(rows.begin(), rows.end(),
+                                    [&](const auto& row) { return row.order->id == order; });
+    return found == rows.end() ? nullptr : &*found;
+}
+
+/// How an order stood, with what is known of it now without reckoning.
+OrderOutlook broughtUp(const Outlook& outlook, const OrderRow& row, OrderOutlook before) {
+    before.order = row.order;
+    before.delivered = row.delivered;
+    before.rest = row.rest;
+    before.days = orderDays(outlook.snapshot, *row.order, row.terms.shipDays);
+    before.wholeOn = wholeOn(*row.order, row.terms.shipDays, before.days);
+    if (row.rest == 0) {
+        before.chance = 1;
+        before.state = OrderState::Met;
+    }
+    std::erase_if(before.fills, [&](const OrderFill& fill) {
+        return !fill.batch.isNone() && outlook.find(fill.batch) == nullptr;
+    });
+    return before;
+}
+
+}  // namespace
+
+OrdersReckoned reckonOrders(const OutlookPtr& outlook) {
+    OrdersReckoned made{outlook, bareRows(outlook->snapshot), {}};
+    auto supply = supplyOf(*outlook);
+    for (auto& each : supply.orders())
+        if (auto* row = rowOf(made.rows, each.order->id)) row->outlook = std::move(each);
+    for (const auto& waiting : waitingOrders(supply))
+        if (auto* row = rowOf(made.rows, waiting.order->id)) row->earliest = waiting.earliest;
+    made.weeks = promiseByWeek(supply, kPromiseLevel);
+    return made;
+}
+
+std::vector<OrderRow> orderRows(const Outlook& outlook, const std::vector<OrderRow>& known) {
+    auto rows = bareRows(outlook.snapshot);
+    for (const auto& before : known) {
+        auto* row = rowOf(rows, before.order->id);
+        if (row == nullptr) continue;
+        if (row->terms.standing == OrderStanding::Open && before.outlook)
+            row->outlook = broughtUp(outlook, *row, *before.outlook);
+        if (row->terms.standing == OrderStanding::Waiting) row->earliest = before.earliest;
+    }
     return rows;
 }
 

@@ -12,6 +12,7 @@ struct OrderRow {
     Ptr<Order> order;
     OrderTerms terms;
     std::int32_t delivered = 0;           ///< without those that failed
+    std::int32_t rest = 0;                ///< still owed
     std::optional<OrderOutlook> outlook;  ///< of an open one
     std::optional<Day> earliest;          ///< of a waiting one: on which it could be promised
 };
@@ -39,7 +40,8 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    void show(OutlookPtr outlook, std::vector<OrderRow> rows);
+    /// @param areOld  how orders stand is not reckoned for this outlook yet
+    void show(OutlookPtr outlook, std::vector<OrderRow> rows, bool areOld);
     [[nodiscard]] const std::vector<OrderRow>& rows() const { return rows_; }
     [[nodiscard]] const OrderRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     /// Some open order is not met.
@@ -57,10 +59,24 @@ private:
 
     OutlookPtr outlook_;
     std::vector<OrderRow> rows_;
+    bool areOld_ = false;
+};
+
+/// Orders and promises of one outlook.
+struct OrdersReckoned {
+    OutlookPtr of;
+    std::vector<OrderRow> rows;
+    std::vector<PromiseWeek> weeks;  ///< at kPromiseLevel
 };
 
 /// All orders of the outlook's season: the open ones in the order of filling, then the waiting
-/// list, then the cancelled ones by due day.
-[[nodiscard]] std::vector<OrderRow> orderRows(const Outlook& outlook, SeasonSupply& supply);
+/// list, then the cancelled ones by due day. Takes up to some tenths of a second: not for the
+/// window's own thread.
+[[nodiscard]] OrdersReckoned reckonOrders(const OutlookPtr& outlook);
+
+/// The same rows at once: how each stands is as it was among `known`, or not known; what is
+/// delivered and the days are as they are now.
+[[nodiscard]] std::vector<OrderRow> orderRows(const Outlook& outlook,
+                                              const std::vector<OrderRow>& known);
 
 }  // namespace tenthday

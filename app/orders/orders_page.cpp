@@ -15,7 +15,6 @@
 #include "look/glyph_delegate.h"
 #include "look/page_parts.h"
 #include "orders/orders_filter.h"
-#include "outlook/supply_of.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/why_order.h"
@@ -183,17 +182,29 @@ DateOfBatch OrdersPage::chosenDate() const {
     return {most->batch, Event::Catch};
 }
 
-/// Keeps the chosen order while it is listed, else the place in the list.
+/// What the book says is shown at once; how orders stand comes when it is reckoned.
 void OrdersPage::follow() {
     stale_ = !isVisible() || desk_.isPreviewing();
     if (stale_) return;
+    const auto outlook = desk_.outlook();
+    isReckoning_ = true;
+    showRows(outlook, orderRows(*outlook, model_->rows()));
+    if (totals_->text().isEmpty()) totals_->setText(order_page_text::reckoning());
+    work_.ask([outlook] { return reckonOrders(outlook); },
+              [this](const OrdersReckoned& made) { take(made); });
+}
+
+void OrdersPage::take(const OrdersReckoned& made) {
+    isReckoning_ = false;
+    showRows(made.of, made.rows);
+    tellTotals(made.weeks);
+}
+
+void OrdersPage::showRows(const OutlookPtr& outlook, std::vector<OrderRow> rows) {
     const auto* before = chosen();
     const auto id = before ? std::optional(before->order->id) : std::nullopt;
     const int row = std::max(table_->currentIndex().row(), 0);
-    const auto outlook = desk_.outlook();
-    auto supply = supplyOf(*outlook);
-    model_->show(outlook, orderRows(*outlook, supply));
-    tellTotals(supply);
+    model_->show(outlook, std::move(rows), isReckoning_);
     // Importance counts once something is short; until then it is one column less to read.
     table_->setColumnHidden(OrdersModel::Weight, !model_->isAnythingShort());
     int found = std::min(row, shown_->rowCount() - 1);
@@ -201,12 +212,12 @@ void OrdersPage::follow() {
         if (model_->at(shown_->mapToSource(shown_->index(at, 0)).row()).order->id == *id)
             found = at;
     table_->setCurrentIndex(found < 0 ? QModelIndex() : shown_->index(found, 0));
+    tellCounts();
     tellEmpty();
 }
 
-void OrdersPage::tellTotals(SeasonSupply& supply) {
+void OrdersPage::tellTotals(const std::vector<PromiseWeek>& weeks) {
     const auto today = desk_.snapshot().today();
-    const auto weeks = promiseByWeek(supply, kPromiseLevel);
     const auto week = [&](Day day) -> const PromiseWeek* {
         const auto found = std::find_if(weeks.begin(), weeks.end(), [&](const auto& each) {
             return each.week == isoWeekOf(day);
@@ -214,6 +225,9 @@ void OrdersPage::tellTotals(SeasonSupply& supply) {
         return found == weeks.end() ? nullptr : &*found;
     };
     totals_->setText(order_page_text::totals(week(today), week(today + Days{7})));
+}
+
+void OrdersPage::tellCounts() {
     int states[3] = {};
     int waiting = 0;
     for (const auto& row : model_->rows()) {
@@ -237,7 +251,7 @@ void OrdersPage::tellCurrent() {
     const auto* row = chosen();
     const bool can = row != nullptr && !desk_.isReadOnly();
     const auto standing = row ? row->terms.standing : OrderStanding::Open;
-    const bool owed = can && row->outlook && row->outlook->rest > 0;
+    const bool owed = can && standing == OrderStanding::Open && row->rest > 0;
     for (auto* button : writing_) button->setEnabled(!desk_.isReadOnly());
     change_->setEnabled(can);
     deliver_->setEnabled(owed);

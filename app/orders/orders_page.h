@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/side_work.h"
 #include "orders/orders_model.h"
 #include "reasons/why_dialog.h"
 
@@ -64,6 +65,8 @@ public:
     [[nodiscard]] QString emptyText() const;
     /// The dialog open now, or null.
     [[nodiscard]] QDialog* dialog() const { return asking_; }
+    /// How orders stand is not known for what is shown yet; until then it is told as it was.
+    [[nodiscard]] bool isReckoning() const { return isReckoning_; }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -75,7 +78,11 @@ private:
     void connectParts();
     bool key(int key, Qt::KeyboardModifiers with);
     void follow();
-    void tellTotals(SeasonSupply& supply);
+    void take(const OrdersReckoned& made);
+    /// Keeps the chosen order while it is listed, else the place in the list.
+    void showRows(const OutlookPtr& outlook, std::vector<OrderRow> rows);
+    void tellTotals(const std::vector<PromiseWeek>& weeks);
+    void tellCounts();
     void tellCurrent();
     void tellEmpty();
     void ask(FieldsAsked asked);
@@ -88,6 +95,8 @@ private:
 
     Desk& desk_;
     bool stale_ = true;  ///< there is something new that nobody has seen yet
+    bool isReckoning_ = false;
+    SideWork work_{this};
     OrdersModel* model_;
     OrdersFilter* shown_;
     QTableView* table_;

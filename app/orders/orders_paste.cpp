@@ -2,8 +2,10 @@
 
 #include <QLocale>
 #include <QRegularExpression>
+#include <algorithm>
 
 #include "orders/order_asks.h"
+#include "records/order_days.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
 #include "screen_text/window_text.h"
@@ -70,6 +72,52 @@ QString lineToken(const QString& typed) {
     return typed.compare(order_page_text::any(), Qt::CaseInsensitive) == 0 ? QString() : typed;
 }
 
+/// The token that is typed, or that a word stands for; what is neither stays as it is.
+template <class Enum>
+QString tokenFor(const QString& typed, QString (*words)(Enum)) {
+    const auto word = typed.simplified();
+    for (std::size_t i = 0; i < kTokenCount<Enum>; ++i) {
+        const auto value = static_cast<Enum>(i);
+        const auto name = token(value);
+        const auto text = QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+        if (word.compare(text, Qt::CaseInsensitive) == 0 ||
+            word.compare(words(value), Qt::CaseInsensitive) == 0)
+            return text;
+    }
+    return typed;
+}
+
+QString standingToken(const QString& typed) {
+    return tokenFor<OrderStanding>(typed, order_text::standing);
+}
+QString purposeToken(const QString& typed) {
+    return tokenFor<OrderPurpose>(typed, order_page_text::purposeChoice);
+}
+
+/// "Mon, Tue", "Monday Tuesday", "1 2" or "12": the digits of ISO weekdays, rising. "Any day" is
+/// none of them.
+QString shipDaysToken(const QString& typed) {
+    if (typed.compare(order_page_text::weekdays({}), Qt::CaseInsensitive) == 0) return {};
+    static const QRegularExpression kParts(QStringLiteral("[\\s,;/+.]+"));
+    QString days;
+    for (const auto& part : typed.split(kParts, Qt::SkipEmptyParts)) {
+        static const QRegularExpression kDigits(QStringLiteral("^[1-7]+$"));
+        if (kDigits.match(part).hasMatch()) {
+            days += part;
+            continue;
+        }
+        int found = 0;
+        for (int day = 1; day <= 7 && found == 0; ++day)
+            if (part.startsWith(order_page_text::weekday(day).remove(u'.'), Qt::CaseInsensitive))
+                found = day;
+        if (found == 0) return typed;
+        days += QString::number(found);
+    }
+    std::sort(days.begin(), days.end());
+    days.erase(std::unique(days.begin(), days.end()), days.end());
+    return days;
+}
+
 QString asTyped(const QString& typed) { return typed; }
 bool never(const QString&) { return false; }
 bool isText(const QString& typed) { return !isWholeNumber(typed) && !isDay(typed); }
@@ -97,6 +145,9 @@ PasteKind ordersToPaste() {
                     {"part_ok", name(OrderField::Part), false, yesToken, never},
                     {"sure", name(OrderField::Sure), false, percentToken, never},
                     {"weight", name(OrderField::Weight), false, asTyped, never},
+                    {"standing", order_page_text::standingField(), false, standingToken, never},
+                    {"purpose", name(OrderField::Purpose), false, purposeToken, never},
+                    {"ship_days", name(OrderField::ShipDays), false, shipDaysToken, never},
                     {"note", name(OrderField::Note), false, asTyped, isText}};
     return kind;
 }
@@ -106,13 +157,15 @@ std::vector<std::string> pastedHeads() {
     for (const auto field :
          {OrderField::Label, OrderField::Kind, OrderField::Count, OrderField::Due,
           OrderField::NotBefore, OrderField::Line, OrderField::Part, OrderField::Sure,
-          OrderField::Weight, OrderField::Note})
+          OrderField::Weight, OrderField::Purpose, OrderField::ShipDays, OrderField::Note})
         heads.push_back(name(field).toStdString());
+    heads.push_back(order_page_text::standingField().toStdString());
     return heads;
 }
 
 std::vector<std::string> pastedCells(const Snapshot& book, const Order& order) {
     const auto line = order.line ? book.find(*order.line) : nullptr;
+    const auto terms = termsOf(book, order.id);
     return {order.label,
             order_text::kind(order.kind).toStdString(),
             std::to_string(order.count),
@@ -122,7 +175,10 @@ std::vector<std::string> pastedCells(const Snapshot& book, const Order& order) {
             (order.partOk ? order_page_text::inParts() : order_page_text::whole()).toStdString(),
             QLocale().toString(order.sure.value / 10.0, 'f', 1).toStdString(),
             std::to_string(order.weight),
-            order.note};
+            order_page_text::purposeChoice(terms.purpose).toStdString(),
+            order_page_text::weekdays(QString::fromStdString(terms.shipDays)).toStdString(),
+            order.note,
+            order_text::standing(terms.standing).toStdString()};
 }
 
 }  // namespace tenthday

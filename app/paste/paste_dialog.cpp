@@ -160,8 +160,8 @@ void PasteDialog::judge() {
             missing += kind_.columns[i].name;
     edit_ = {};
     if (missing.isEmpty() && !lines.empty())
-        edit_ =
-            editOf(desk_.snapshot(), kind_.kind, tokens, lines, [] { return idMaker().next(); });
+        edit_ = editOf(kind_.book ? *kind_.book : desk_.snapshot(), kind_.kind, tokens, lines,
+                       [] { return idMaker().next(); });
     show(edit_, lines);
     const auto bad = std::count_if(edit_.troubles.begin(), edit_.troubles.end(),
                                    [](const auto& trouble) { return !trouble.empty(); });

@@ -2,6 +2,7 @@
 #pragma once
 #include <QDialog>
 #include <functional>
+#include <memory>
 #include <vector>
 
 #include "desk/desk.h"
@@ -37,7 +38,13 @@ struct PasteKind {
     std::vector<PasteColumn> columns;
     /// "Take in 12 orders".
     std::function<QString(int)> takeIn;
+    /// What the lines are judged against: all seasons, of a list of such; null: what the desk
+    /// shows.
+    std::shared_ptr<const Snapshot> book = {};
 };
+
+/// Any kind with all its columns, found by the heads that export gives them.
+[[nodiscard]] PasteKind listToPaste(const std::string& kind);
 
 /// All lines or none, one undo step. Stays open while what was given is refused.
 class PasteDialog : public QDialog {

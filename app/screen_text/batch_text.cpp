@@ -350,6 +350,21 @@ QString askRemove(const QString& label, int placements, int outcomes) {
                "Undo brings all back.")
         .arg(label, QLocale().toString(placements), QLocale().toString(outcomes));
 }
+QString topUp(Cells cups) {
+    return Words::tr("&Top up cups: %1 ...").arg(chart_text::number(cups.value));
+}
+QString topUpHint(Day by) {
+    return Words::tr(
+               "Graft them anew into the same box, until %1 (common practice): a batch of its own, "
+               "for its queens are younger. Count and move by the oldest cells of the box.")
+        .arg(weekdayAndDay(by));
+}
+QString insure() { return Words::tr("&Graft again ..."); }
+QString insureHint() {
+    return Words::tr(
+        "A second graft as insurance, the day after: the same bars into the same box. Cells of two "
+        "ages stand there then; the box goes by the oldest.");
+}
 QString grafted() {
     return Words::tr("The graft is recorded: its day, hour, larvae and method stay as they are.");
 }

@@ -116,6 +116,11 @@ namespace tenthday::batch_text {
 [[nodiscard]] QString remove();
 /// What goes with the batch.
 [[nodiscard]] QString askRemove(const QString& label, int placements, int outcomes);
+/// "Top up cups: 6 ...", for larvae that were not started.
+[[nodiscard]] QString topUp(Cells cups);
+[[nodiscard]] QString topUpHint(Day by);
+[[nodiscard]] QString insure();
+[[nodiscard]] QString insureHint();
 [[nodiscard]] QString grafted();
 /// Counts that a change takes out.
 [[nodiscard]] QString countsGo(int counts);

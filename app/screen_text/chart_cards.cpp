@@ -1,4 +1,5 @@
 #include "screen_text/chart_cards.h"
+#include "outlook/mixed_ages.h"
 #include "records/yard_state.h"
 
 #include <QLocale>
@@ -9,6 +10,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/flying_text.h"
+#include "screen_text/nuc_text.h"
 #include "screen_text/waiting_text.h"
 #include "screen_text/words.h"
 
@@ -159,6 +161,20 @@ void addStay(const Outlook& outlook, const YardOutlook& yard, Day day, Id<Batch>
     }
 }
 
+/// Cells of several ages in one box.
+void addOldest(const Outlook& outlook, Id<Batch> id, Id<Builder> builder, CardText& card) {
+    const auto oldest = oldestCells(outlook, builder, id);
+    if (!oldest) return;
+    const bool isOther = oldest->batch != id;
+    card.lines.push_back({Words::tr("cells of several ages in the box"),
+                          dayAndPart(oldest->latestMove),
+                          isOther ? Words::tr("by the oldest, those of %1: none may still stand "
+                                              "there then")
+                                        .arg(batchTitle(outlook, oldest->batch))
+                                  : Words::tr("by the oldest, which are these"),
+                          isOther ? CardTone::Caution : CardTone::Plain});
+}
+
 QString dayRange(const DayWindow& days) {
     return days.size() <= 1
                ? weekdayAndDay(days.first)
@@ -178,6 +194,7 @@ CardText load(const Outlook& outlook, Id<Batch> id, Id<Builder> builder) {
                           batch->timeline.grafted ? Words::tr("done") : Words::tr("planned")});
     addCounts(outlook, *batch, card);
     addDates(outlook, *batch, card);
+    addOldest(outlook, id, builder, card);
     addEggs(outlook, *batch, card);
     addTroubles(outlook, id, card);
     return card;
@@ -231,6 +248,10 @@ CardText nuc(const Outlook& outlook, const SideOutlook& side, Day day) {
         if (const auto* batch = outlook.find(round.batch); batch && awaitsEggs(is))
             addEggs(outlook, *batch, card);
     }
+    if (is.wintered != nullptr)
+        card.lines.push_back({nuc_text::wintered(outlook.snapshot, *is.wintered),
+                              {},
+                              Words::tr("left here %1").arg(weekdayAndDay(is.wintered->from))});
     if (is.ready) {
         card.lines.push_back({Words::tr("ready for a cell"),
                               {},

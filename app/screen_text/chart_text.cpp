@@ -97,7 +97,10 @@ QString trouble(const Finding& finding) {
             return Words::tr("dearth: feed, or %1 % take")
                 .arg(number(rounded(finding.limit * 100)));
         case FindingKind::LeavesHold:
-            return Words::tr("out of %1, which is held for disease until %2: ask the bee inspector")
+            return (finding.count > 0
+                        ? Words::tr("left %1, held for disease until %2: tell the bee inspector")
+                        : Words::tr("out of %1, which is held for disease until %2: ask the bee "
+                                    "inspector"))
                 .arg(QString::fromStdString(finding.otherLabel), shortDay(dayOf(finding.until)));
         case FindingKind::ShipWeather:
             return finding.count < finding.limit

@@ -153,8 +153,8 @@ QString serves(const Served& served) {
                      .arg(joined(labels), weekdayAndDay(served.graft));
 }
 
-QString workers(Cells grafts) {
-    const auto wanted = workersFor(grafts);
+QString workers(Cells grafts, const Facts& facts) {
+    const auto wanted = workersFor(grafts, facts);
     const auto frames = wanted.fewest == wanted.most
                             ? chart_text::number(wanted.most.value)
                             : Words::tr("%1 to %2")
@@ -162,7 +162,8 @@ QString workers(Cells grafts) {
                                        chart_text::number(wanted.most.value));
     return Words::tr("Its %Ln graft(s) want(s) %1 workers at %2 a cell (S77).", nullptr,
                      grafts.value)
-               .arg(chart_text::number(wanted.workers), chart_text::number(kWorkersPerCell)) +
+               .arg(chart_text::number(wanted.workers),
+                    chart_text::number(static_cast<int>(facts[Fact::WorkersPerCell]))) +
            u' ' +
            Words::tr("Deep frames full of bees, %1 to %2 on each: %3.")
                .arg(chart_text::number(kFewestOnFrame), chart_text::number(kMostOnFrame), frames);
@@ -216,6 +217,14 @@ QString held(const DonorHold& hold) {
                "Warning: %1 is held for disease until %2, no bees or brood may leave it. Ask the "
                "bee inspector.")
         .arg(plain(hold.yard->label), weekdayAndDay(hold.note->until));
+}
+QString notOutOfHold(const BrokenHold& broken) {
+    return Words::tr(
+               "Not kept: %1 is held for disease until %2, so no bees, brood or nucs may leave it "
+               "on %3. What was really done can be entered once its day has come. Ask the bee "
+               "inspector.")
+        .arg(plain(broken.hold.yard->label), weekdayAndDay(broken.hold.note->until),
+             weekdayAndDay(broken.day));
 }
 QString fliesBack() {
     return Words::tr(

@@ -4,7 +4,7 @@
 
 #include "occupancy/builders.h"
 #include "occupancy/workers.h"
-#include "records/donors.h"
+#include "records/hold_guard.h"
 
 namespace tenthday::diary_text {
 
@@ -51,7 +51,7 @@ inline constexpr int kWhats = 6;
 /// "For batch 701, graft Tue 4 May."
 [[nodiscard]] QString serves(const Served& served);
 /// "28 grafts want 8,400 workers, 300 a cell (S77): 5 to 6 full deep frames of bees."
-[[nodiscard]] QString workers(Cells grafts);
+[[nodiscard]] QString workers(Cells grafts, const Facts& facts);
 [[nodiscard]] QString feedServes(Day until);
 /// When wild queens can come, and when to look.
 [[nodiscard]] QString wildQueens(const WildClock& clock);
@@ -65,6 +65,8 @@ inline constexpr int kWhats = 6;
 [[nodiscard]] QString donorsHint();
 /// "Mill is held for disease until ...: nothing may leave it. Ask the bee inspector."
 [[nodiscard]] QString held(const DonorHold& hold);
+/// Why an edit is not kept: "Mill is held ...: nothing is planned out of it on Fri 11 Jun."
+[[nodiscard]] QString notOutOfHold(const BrokenHold& broken);
 [[nodiscard]] QString fliesBack();
 
 }  // namespace tenthday::diary_text

@@ -118,7 +118,9 @@ QString seen(const EveningRow& row, Day day) {
 }
 
 QString caught(const EveningRow& row) {
-    if (row.stays()) return Words::tr("stays for winter");
+    if (row.stays())
+        return row.queen ? Words::tr("stays for winter: %1").arg(plain(row.queen->label))
+                         : Words::tr("stays for winter");
     return row.queen ? Words::tr("caught: %1").arg(plain(row.queen->label)) : Words::tr("caught");
 }
 

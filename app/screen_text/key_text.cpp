@@ -60,6 +60,7 @@ std::vector<Key> weekKeys() {
         {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("Space"), Words::tr("tick the task as done, or take the tick back")},
         {Words::tr("Insert"), Words::tr("a new task of your own")},
+        {Words::tr("G"), Words::tr("give the task to somebody")},
         {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
     };
 }

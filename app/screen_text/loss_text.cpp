@@ -4,6 +4,7 @@
 
 #include "screen_text/because.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 #include "screen_text/fact_text.h"
 #include "screen_text/words.h"
 
@@ -92,8 +93,8 @@ QString batchesOf(LossStage which, int batches) {
                : Words::tr("%Ln batch(es) speak(s) for: %1", nullptr, batches).arg(stage(which));
 }
 QStringList batchHeads() {
-    return {Words::tr("Batch"), Words::tr("Came to it"), Words::tr("Passed"), Words::tr("Share"),
-            Words::tr("Counts")};
+    return {Words::tr("Batch"),  Words::tr("Begun"), Words::tr("Came to it"),
+            Words::tr("Passed"), Words::tr("Share"), Words::tr("Counts")};
 }
 QStringList batchCells(const BatchOutcome& batch) {
     const auto& count = batch.outcome.count;
@@ -103,8 +104,12 @@ QStringList batchCells(const BatchOutcome& batch) {
         batch.outcome.leftOut.empty()
             ? Words::tr("yes")
             : Words::tr("left out: %1").arg(QString::fromStdString(batch.outcome.leftOut));
-    return {QString::fromStdString(batch.label), chart_text::number(count.tried),
-            chart_text::number(count.passed), share, counts};
+    return {QString::fromStdString(batch.label),
+            Words::tr("%1 %2").arg(shortDay(batch.day), yearNumber(batch.day)),
+            chart_text::number(count.tried),
+            chart_text::number(count.passed),
+            share,
+            counts};
 }
 QString leaveOut() { return Words::tr("&Leave out ..."); }
 QString changeReason() { return Words::tr("Change the &reason ..."); }

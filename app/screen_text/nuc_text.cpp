@@ -95,4 +95,12 @@ QString yardLine(const QString& yard, const ReadyNumbers& numbers) {
 }
 QString noNucs() { return Words::tr("No nuc stands in a yard on this day."); }
 
+QString wintered(const Snapshot& snapshot, const WinteredQueen& queen) {
+    if (!queen.queen) return {};
+    const auto label = QString::fromStdString(queen.queen->label);
+    const auto line = queen.queen->line ? snapshot.find(*queen.queen->line) : nullptr;
+    return line ? Words::tr("%1 (%2), wintered").arg(label, QString::fromStdString(line->label))
+                : Words::tr("%1, wintered").arg(label);
+}
+
 }  // namespace tenthday::nuc_text

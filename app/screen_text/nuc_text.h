@@ -3,7 +3,7 @@
 #include <QString>
 
 #include "calendar/day.h"
-#include "occupancy/numbers.h"
+#include "occupancy/nucs.h"
 
 namespace tenthday::nuc_text {
 
@@ -35,5 +35,7 @@ inline constexpr int kFilters = 6;
 /// "Orchard: 7 ready, likely 2.4 more".
 [[nodiscard]] QString yardLine(const QString& yard, const ReadyNumbers& numbers);
 [[nodiscard]] QString noNucs();
+/// "27-014 (Hill), wintered".
+[[nodiscard]] QString wintered(const Snapshot& snapshot, const WinteredQueen& queen);
 
 }  // namespace tenthday::nuc_text

@@ -140,12 +140,16 @@ QString notOpen() {
     return Words::tr("This order is not open: take it off the waiting list or open it again.");
 }
 
-QString state(OrderStanding standing, const OrderOutlook* outlook, std::optional<Day> earliest) {
+QString state(OrderStanding standing, const OrderOutlook* outlook, std::optional<Day> earliest,
+              bool isOld) {
     if (standing == OrderStanding::Cancelled) return order_text::standing(standing);
-    if (standing == OrderStanding::Waiting)
-        return earliest ? Words::tr("waiting: from %1").arg(weekdayAndDay(*earliest))
-                        : Words::tr("waiting: no day in sight");
-    return outlook ? order_text::state(*outlook) : QString();
+    if (standing == OrderStanding::Waiting) {
+        if (earliest) return Words::tr("waiting: from %1").arg(weekdayAndDay(*earliest));
+        return isOld ? Words::tr("waiting: being reckoned") : Words::tr("waiting: no day in sight");
+    }
+    if (outlook == nullptr) return order_text::reckoning();
+    const auto state = order_text::state(*outlook);
+    return isOld && outlook->rest > 0 ? Words::tr("%1, about").arg(state) : state;
 }
 
 QString fill(const QString& batch, double count) {
@@ -169,6 +173,8 @@ QString weekdays(const QString& shipDays) {
     for (const auto day : shipDays) names += weekday(day.digitValue());
     return names.join(QStringLiteral(", "));
 }
+
+QString standingField() { return Words::tr("Open or not"); }
 
 QString loss(DeliveryLoss why) {
     switch (why) {

@@ -47,8 +47,9 @@ inline constexpr int kFilters = 4;
 
 // Of one order.
 /// "met", "71 % sure", "9 short", "waiting: from Mon 14 Jun", "cancelled", "delivered".
+/// @param isOld  it is being reckoned anew: "71 % sure, about"
 [[nodiscard]] QString state(OrderStanding standing, const OrderOutlook* outlook,
-                            std::optional<Day> earliest);
+                            std::optional<Day> earliest, bool isOld);
 /// "704: 6.2"; an empty label means bought in.
 [[nodiscard]] QString fill(const QString& batch, double count);
 [[nodiscard]] QString percent(Tenths sure);
@@ -58,6 +59,7 @@ inline constexpr int kFilters = 4;
 [[nodiscard]] QString weekday(int isoDay);
 /// "Mon, Tue, Wed"; "any day".
 [[nodiscard]] QString weekdays(const QString& shipDays);
+[[nodiscard]] QString standingField();
 [[nodiscard]] QString loss(DeliveryLoss why);
 [[nodiscard]] QString neverWent();
 

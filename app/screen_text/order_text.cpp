@@ -90,6 +90,11 @@ QString flag(const Order& order, const QString& label) {
 
 QString briefly(const Order& order) { return chart_text::number(order.count); }
 
+QString joined(int orders) { return Words::tr("%Ln order(s)", nullptr, orders); }
+QString joinedState(int unmet) {
+    return unmet == 0 ? Words::tr("met") : Words::tr("%1 not met").arg(chart_text::number(unmet));
+}
+
 QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }

@@ -25,6 +25,9 @@ namespace tenthday::order_text {
 [[nodiscard]] QString briefly(const Order& order);
 
 // The lanes of the chart.
+/// On one flag for several: "3 orders", and "met" or "2 not met".
+[[nodiscard]] QString joined(int orders);
+[[nodiscard]] QString joinedState(int unmet);
 [[nodiscard]] QString queensLane();
 [[nodiscard]] QString inHandRange();
 /// While a batch is dragged: what is shown is of the season as it was.

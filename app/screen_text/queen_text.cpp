@@ -39,6 +39,9 @@ QString place(QueenPlace place) {
     return {};
 }
 
+QString nucUnknown() { return Words::tr("The nuc that she was raised in is not known."); }
+QString inNuc(const QString& nuc) { return Words::tr("in %1 for the winter").arg(nuc); }
+
 QString noteHint(QueenPlace place) {
     switch (place) {
         case QueenPlace::Bank:

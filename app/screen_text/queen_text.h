@@ -21,6 +21,9 @@ namespace tenthday::queen_text {
 
 [[nodiscard]] QString place(QueenPlace place);
 /// What its note is for: which bank, to whom, how lost.
+[[nodiscard]] QString nucUnknown();
+/// "in N1 for the winter".
+[[nodiscard]] QString inNuc(const QString& nuc);
 [[nodiscard]] QString noteHint(QueenPlace place);
 /// "12", or where it is longer than queens stay in a bank "72: longer than 60".
 [[nodiscard]] QString daysInBank(int days, const Facts& facts);

@@ -31,6 +31,34 @@ QString cannotPrint() {
 }
 QString week(IsoWeek week) { return Words::tr("Week %1").arg(chart_text::number(week.week)); }
 
+QString weekOf(IsoWeek of, const QString& who) {
+    return who.isEmpty() ? week(of) : Words::tr("%1 · %2").arg(week(of), who);
+}
+QString givenTo(const QString& who) {
+    return who.isEmpty() ? QString() : Words::tr("for %1").arg(who);
+}
+QString with(const QString& words, const QString& more) {
+    if (words.isEmpty() || more.isEmpty()) return words + more;
+    return Words::tr("%1; %2").arg(words, more);
+}
+QString toNobody(int tasks) {
+    return Words::tr("%Ln task(s) of this week are given to nobody and not on this sheet.", nullptr,
+                     tasks);
+}
+QString hours(int minutes) {
+    if (minutes < 60) return Words::tr("about %1 min").arg(chart_text::number(minutes));
+    return Words::tr("about %1 h %2")
+        .arg(chart_text::number(minutes / 60))
+        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+QString hoursExplained(bool own, bool driven) {
+    const auto work =
+        own ? Words::tr("Hours: by your own times for each kind of task")
+            : Words::tr("Hours: by common practice where no times of your own are set");
+    return driven ? Words::tr("%1, and the driving.").arg(work)
+                  : Words::tr("%1; ways without a set time count nothing.").arg(work);
+}
+
 QString daysOfWeek(IsoWeek week) {
     const auto days = daysOf(week);
     return Words::tr("%1 to %2 %3")

@@ -26,6 +26,18 @@ namespace tenthday::sheet_text {
 [[nodiscard]] QStringList cautions();
 
 [[nodiscard]] QString week(IsoWeek week);
+/// "Week 23 · AK" of one person.
+[[nodiscard]] QString weekOf(IsoWeek week, const QString& who);
+/// "for AK"; empty of nobody.
+[[nodiscard]] QString givenTo(const QString& who);
+/// Both, a semicolon between; one alone where the other is empty.
+[[nodiscard]] QString with(const QString& words, const QString& more);
+[[nodiscard]] QString toNobody(int tasks);
+/// "about 3 h 20"; below an hour "about 40 min".
+[[nodiscard]] QString hours(int minutes);
+/// @param own  all kinds of tasks have times of the user's own
+/// @param driven  all ways of the round have a time
+[[nodiscard]] QString hoursExplained(bool own, bool driven);
 [[nodiscard]] QString cannotPrint();
 /// "21 to 27 June 2027".
 [[nodiscard]] QString daysOfWeek(IsoWeek week);

@@ -198,10 +198,24 @@ QString gifts(const DonorGifts& donor, const Facts& facts) {
         return Words::tr("%1: nothing may leave, disease until %2")
             .arg(name, weekdayAndDay(donor.hold->until));
     const auto days = number(whole(facts, Fact::WorkerD));
+    const auto left = mayStillGive(donor, facts);
+    const auto still = Words::tr("%1 of bees, brood frames: %2")
+                           .arg(millilitres(left.bees.value), number(left.brood.value));
+    const auto may = donor.isYard ? Words::tr("each of its colonies may give %1").arg(still)
+                                  : Words::tr("may still give %1").arg(still);
     if (donor.beesMl == 0 && donor.broodFrames == 0)
-        return Words::tr("%1: nothing taken in %2 days").arg(name, days);
-    return Words::tr("%1: %2 and brood frames: %3, in %4 days")
-        .arg(name, millilitres(donor.beesMl), number(donor.broodFrames), days);
+        return Words::tr("%1: nothing taken in %2 days; %3").arg(name, days, may);
+    return Words::tr("%1: %2 and brood frames: %3, in %4 days; %5")
+        .arg(name, millilitres(donor.beesMl), number(donor.broodFrames), days, may);
+}
+
+QString whyMayGive(const Facts& facts) {
+    return Words::tr(
+               "A strong colony gives at most %1 of bees and %2 brood frames within %3 days, the "
+               "time a worker takes from the egg (common practice). Change it among the trade "
+               "numbers.")
+        .arg(millilitres(whole(facts, Fact::DonorBeesMl)), number(whole(facts, Fact::DonorFrames)),
+             number(whole(facts, Fact::WorkerD)));
 }
 
 QString stockingCaution() {

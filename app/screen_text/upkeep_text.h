@@ -44,6 +44,8 @@ inline constexpr int kStockingColumns = 7;
 /// What each donor gave; a line for each.
 [[nodiscard]] QString donorsHead();
 [[nodiscard]] QString gifts(const DonorGifts& donor, const Facts& facts);
+/// The rule behind what donors may give.
+[[nodiscard]] QString whyMayGive(const Facts& facts);
 [[nodiscard]] QString stockingCaution();
 [[nodiscard]] QString copy();
 [[nodiscard]] QString copied();

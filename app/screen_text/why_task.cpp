@@ -4,6 +4,7 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/nuc_text.h"
 #include "screen_text/sheet_text.h"
 #include "screen_text/words.h"
 #include "tasks/event_behind.h"
@@ -168,6 +169,10 @@ void fill(const Outlook& outlook, const Task& task, const BatchOutlook* batch, L
 
 /// Days a state of the nuc leans on: what was given, seen and planned.
 void round(const Outlook& outlook, const SideDay& is, Link& link) {
+    if (is.wintered != nullptr)
+        link.inputs.push_back(
+            seen(nuc_text::wintered(outlook.snapshot, *is.wintered),
+                 Words::tr("left here %1").arg(weekdayAndDay(is.wintered->from))));
     if (is.round == nullptr) return;
     const auto& round = *is.round;
     const auto* batch = outlook.find(round.batch);
@@ -303,7 +308,11 @@ std::vector<Link> nuc(const Outlook& outlook, const SideOutlook& side, Day day) 
     std::vector<Link> links{stateOf(outlook, side, is, day)};
     Link ready;
     ready.what = Words::tr("For a cell");
-    ready.rule = whyNotReady(is.reason);
+    ready.rule = is.wintered != nullptr && is.state == NucState::JudgedGood
+                     ? Words::tr(
+                           "Not ready: a queen of a season before is in it. Say among the queens "
+                           "in the set-up when she is caught, moved or lost.")
+                     : whyNotReady(is.reason);
     if (!is.ready && is.readyFrom && *is.readyFrom < kLastDay)
         ready.when = Words::tr("ready from %1").arg(weekdayAndDay(*is.readyFrom));
     for (const auto fact : factsBehind(is.reason))

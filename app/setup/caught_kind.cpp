@@ -38,6 +38,17 @@ QString matedIn(const Snapshot& book, const CaughtQueen& caught) {
     return yard ? yardName(book, *yard) : QString();
 }
 
+/// Of a queen left in her nuc, its name too.
+QString placeOf(const Snapshot& book, const QueenStay& stay, const Ptr<CaughtQueen>& caught) {
+    const auto side = stay.place == QueenPlace::Nuc && caught && caught->side
+                          ? book.find(*caught->side)
+                          : nullptr;
+    const auto layout = side ? book.find(side->layout) : nullptr;
+    const auto box = layout ? book.find(layout->box) : nullptr;
+    return box ? queen_text::inNuc(QString::fromStdString(nucName(*box, *side)))
+               : queen_text::place(stay.place);
+}
+
 class CaughtKind : public RowKind<Queen> {
 public:
     [[nodiscard]] setup_text::Kind kind() const override { return setup_text::Kind::Caught; }
@@ -105,11 +116,16 @@ public:
     [[nodiscard]] std::optional<FieldFault> fault(const Snapshot& book,
                                                   const Draft& draft) const override {
         const auto from = toDay(draft.values[From]);
-        for (const auto& one : known(book))
-            if (from && one.caught && *from < one.caught->day &&
-                std::find(draft.ids.begin(), draft.ids.end(), one.queen->id.uuid) !=
-                    draft.ids.end())
+        const bool toNuc = draft.changed(To) && toPlace(draft.values[To]) == QueenPlace::Nuc;
+        for (const auto& one : known(book)) {
+            if (std::find(draft.ids.begin(), draft.ids.end(), one.queen->id.uuid) ==
+                draft.ids.end())
+                continue;
+            if (from && one.caught && *from < one.caught->day)
                 return FieldFault{From, queen_text::beforeCatch(one.caught->day)};
+            if (toNuc && (!one.caught || !one.caught->side))
+                return FieldFault{To, queen_text::nucUnknown()};
+        }
         return std::nullopt;
     }
     [[nodiscard]] Result<ChangeSet> save(const Snapshot& book, const Draft& draft) const override {
@@ -167,7 +183,7 @@ private:
              labelOf(book, queen->line), batch ? QString::fromStdString(batch->label) : QString(),
              caught ? matedIn(book, *caught) : QString(),
              caught ? setup_text::day(caught->day) : QString(),
-             stay ? queen_text::place(stay->place) : QString(),
+             stay ? placeOf(book, *stay, caught) : QString(),
              stay ? setup_text::day(stay->from) : QString(),
              banked ? queen_text::daysInBank(days, book.facts()) : QString(),
              stay ? QString::fromStdString(stay->note) : QString()}};

@@ -1,5 +1,7 @@
 #include "setup/diary_hints.h"
 
+#include <algorithm>
+
 #include "occupancy/wild_clock.h"
 #include "records/donor_gifts.h"
 #include "screen_text/upkeep_text.h"
@@ -82,7 +84,8 @@ private:
     [[nodiscard]] QString wanted() const {
         if (!builder_ || !day_) return {};
         const auto served = servedBy(book_, builder_->id, *day_);
-        return served.cells > Cells{0} ? diary_text::workers(served.cells) : QString();
+        return served.cells > Cells{0} ? diary_text::workers(served.cells, book_.facts())
+                                       : QString();
     }
     /// What is made up is queenless from then on.
     [[nodiscard]] Hint ofBrood() const {
@@ -103,17 +106,23 @@ private:
         if (day_)
             for (const auto& hold : donorHolds(book_, toStdText(values_[Donors]), *day_))
                 held += diary_text::held(hold);
-        return held.isEmpty() ? Hint{diary_text::donorsHint(), gifts()}
-                              : Hint{held.join(u'\n'), {}, true};
+        if (!held.isEmpty()) return {held.join(u'\n'), {}, true};
+        return {QStringList{diary_text::donorsHint(), gifts(true)}.join(u'\n').trimmed(),
+                gifts(false) + u'\n' + upkeep_text::whyMayGive(book_.facts())};
     }
-    /// What donors gave lately: those that gave least first.
-    [[nodiscard]] QString gifts() const {
+    /// What donors gave lately and may still give: those that gave least first. Of all, or of those
+    /// that are entered; the first three where none is.
+    [[nodiscard]] QString gifts(bool entered) const {
+        const auto named = donorsIn(toStdText(values_[Donors]));
         QStringList lines;
-        for (const auto& donor : donorGifts(book_, day_.value_or(book_.today())))
-            lines += upkeep_text::gifts(donor, book_.facts());
-        return lines.isEmpty()
-                   ? QString()
-                   : upkeep_text::donorsHead() + QStringLiteral(":\n") + lines.join(u'\n');
+        for (const auto& donor : donorGifts(book_, day_.value_or(book_.today()))) {
+            const bool isNamed = std::find(named.begin(), named.end(), donor.donor) != named.end();
+            if (!entered || (named.empty() ? lines.size() < 3 : isNamed))
+                lines += upkeep_text::gifts(donor, book_.facts());
+        }
+        if (lines.isEmpty()) return {};
+        const auto text = lines.join(u'\n');
+        return named.empty() ? upkeep_text::donorsHead() + QStringLiteral(":\n") + text : text;
     }
 
     const Snapshot& book_;

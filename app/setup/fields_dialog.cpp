@@ -13,7 +13,8 @@
 namespace tenthday {
 namespace {
 
-constexpr int kFieldWidth = 46;  ///< of the fields, in characters
+constexpr int kFieldWidth = 46;    ///< of the fields, in characters
+constexpr QSize kLeast{460, 220};  ///< a question of one field has room around it too
 
 QWidget* focusTarget(QWidget* widget) {
     return widget->focusProxy() ? widget->focusProxy() : widget;
@@ -30,6 +31,7 @@ FieldsDialog::FieldsDialog(FieldsAsked asked, Day today, QWidget* parent)
       told_(new QLabel),
       save_(new QPushButton(asked_.saveWord)) {
     setWindowTitle(asked_.head);
+    setMinimumSize(kLeast);
     grid_->setHorizontalSpacing(14);
     grid_->setVerticalSpacing(2);
     grid_->setColumnStretch(1, 1);

@@ -120,7 +120,12 @@ public:
         if (!changes || draft.isNew() || (!draft.changed(Larvae) && !draft.changed(LookedOn)))
             return changes;
         const auto kind = values[Larvae].toInt();
-        if (kind == kNotLooked || !toDay(values[LookedOn])) return changes;
+        if (kind == kNotLooked) {  // what stands in the form was not so: it is taken back
+            if (const auto shown = larvaeNoteBy(book, queen.id, book.today()))
+                changes.value().erase(shown);
+            return changes;
+        }
+        if (!toDay(values[LookedOn])) return changes;
         auto note = noteLarvae(book, queen.id, *toDay(values[LookedOn]),
                                static_cast<QueenNoteKind>(kind), newId<QueenNote>());
         if (!note) return note;

@@ -17,6 +17,8 @@
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
+#include "records/hold_guard.h"
+#include "screen_text/diary_text.h"
 #include "screen_text/window_text.h"
 #include "setup/in_use_dialog.h"
 #include "setup/story_dialog.h"
@@ -273,6 +275,8 @@ void SetupPage::addNew() {
 QString SetupPage::apply(Result<ChangeSet> changes, const QString& subject) {
     if (changes) changes.value().subject = subject.toStdString();
     const QScopedValueRollback busy(busy_, true);
+    if (const auto broken = changes ? brokenHold(desk_.snapshot(), changes.value()) : std::nullopt)
+        return diary_text::notOutOfHold(*broken);
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (done) return {};
     return window_text::cannotSaveEdit() + u' ' + QString::fromStdString(done.error().text);

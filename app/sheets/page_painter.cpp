@@ -56,20 +56,21 @@ void paintPage(QPainter& painter, const Page& page, const PaperRuler& ruler) {
 }
 
 bool printPages(QPagedPaintDevice& device, int dotsPerInch, const std::vector<Page>& pages,
-                const PaperRuler& ruler) {
+                const PaperForm& form, const PaperRuler& ruler) {
+    const qreal zoom = dotsPerInch / 72.0 * zoomOf(form);
     QPainter painter;
     if (!painter.begin(&device)) return false;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (i > 0 && !device.newPage()) return false;
         painter.save();
-        painter.scale(dotsPerInch / 72.0, dotsPerInch / 72.0);
+        painter.scale(zoom, zoom);
         paintPage(painter, pages[i], ruler);
         painter.restore();
     }
     return painter.end();
 }
 
-Result<void> writePdf(const QString& path, const std::vector<Page>& pages, Paper paper,
+Result<void> writePdf(const QString& path, const std::vector<Page>& pages, const PaperForm& form,
                       const QString& title, const PaperRuler& ruler) {
     QByteArray bytes;
     {
@@ -79,10 +80,10 @@ Result<void> writePdf(const QString& path, const std::vector<Page>& pages, Paper
         writer.setTitle(title);
         writer.setCreator(QStringLiteral("Tenthday"));
         writer.setResolution(1200);
-        writer.setPageLayout(
-            QPageLayout(QPageSize(sizeOf(paper), QPageSize::Point, {}, QPageSize::ExactMatch),
-                        QPageLayout::Portrait, QMarginsF()));
-        if (!printPages(writer, writer.resolution(), pages, ruler))
+        writer.setPageLayout(QPageLayout(
+            QPageSize(sheetSize({form.paper}), QPageSize::Point, {}, QPageSize::ExactMatch),
+            form.landscape ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF()));
+        if (!printPages(writer, writer.resolution(), pages, form, ruler))
             return Error{path.toStdString() + ": the pages cannot be painted"};
     }
     return writeWhole(path, bytes);

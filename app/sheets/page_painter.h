@@ -12,13 +12,14 @@ namespace tenthday {
 /// Paints one page; the painter's unit must be a point.
 void paintPage(QPainter& painter, const Page& page, const PaperRuler& ruler);
 
-/// All pages on a device whose page size and margins fit `paper`; margins are in the pages.
+/// All pages on a device whose page size and margins fit `form`; margins are in the pages.
 /// False when the device cannot be painted on.
 bool printPages(QPagedPaintDevice& device, int dotsPerInch, const std::vector<Page>& pages,
-                const PaperRuler& ruler);
+                const PaperForm& form, const PaperRuler& ruler);
 
 /// A PDF file, complete or not at all.
 [[nodiscard]] Result<void> writePdf(const QString& path, const std::vector<Page>& pages,
-                                    Paper paper, const QString& title, const PaperRuler& ruler);
+                                    const PaperForm& form, const QString& title,
+                                    const PaperRuler& ruler);
 
 }  // namespace tenthday

@@ -14,12 +14,12 @@ constexpr std::array<PrintShape, kPrintCount> kShapes{{{26, QFont::Bold},
                                                        {13, QFont::DemiBold},
                                                        {13, QFont::Normal},
                                                        {11, QFont::Normal},
-                                                       {11, QFont::DemiBold}}};
+                                                       {11, QFont::DemiBold},
+                                                       {8, QFont::Normal}}};
 constexpr qreal kLeading = 1.28;
+constexpr qreal kLarge = 1.3;
 
-}  // namespace
-
-QSizeF sizeOf(Paper paper) {
+QSizeF upright(Paper paper) {
     switch (paper) {
         case Paper::A4:
             return {millimetres(210), millimetres(297)};
@@ -31,9 +31,20 @@ QSizeF sizeOf(Paper paper) {
     return {};
 }
 
-QRectF printable(Paper paper) {
-    const qreal margin = millimetres(paper == Paper::A5 ? 9 : 13);
-    return QRectF(QPointF(0, 0), sizeOf(paper)).adjusted(margin, margin, -margin, -margin);
+}  // namespace
+
+QSizeF sheetSize(const PaperForm& form) {
+    const auto size = upright(form.paper);
+    return form.landscape ? size.transposed() : size;
+}
+
+qreal zoomOf(const PaperForm& form) { return form.large ? kLarge : 1; }
+
+QSizeF sizeOf(const PaperForm& form) { return sheetSize(form) / zoomOf(form); }
+
+QRectF printable(const PaperForm& form) {
+    const qreal margin = millimetres(form.paper == Paper::A5 ? 9 : 13) / zoomOf(form);
+    return QRectF(QPointF(0, 0), sizeOf(form)).adjusted(margin, margin, -margin, -margin);
 }
 
 PaperRuler::PaperRuler() {

@@ -6,21 +6,20 @@
 #include <QStringList>
 #include <array>
 
-#include "base/tokens.h"
+#include "options/print_choice.h"
 
 namespace tenthday {
 
-enum class Paper : std::uint8_t { A4, Letter, A5 };
-template <>
-struct TokensOf<Paper> {
-    static constexpr auto names = std::to_array<std::string_view>({"a4", "letter", "a5"});
-};
-
 [[nodiscard]] constexpr qreal millimetres(qreal mm) { return mm * 72 / 25.4; }
 
-[[nodiscard]] QSizeF sizeOf(Paper paper);
-/// What may be printed on: the page less its margins, which every printer leaves.
-[[nodiscard]] QRectF printable(Paper paper);
+/// The sheet of paper, turned as it is printed.
+[[nodiscard]] QSizeF sheetSize(const PaperForm& form);
+/// How much larger all is printed than it is laid out: a large print is laid out on less room.
+[[nodiscard]] qreal zoomOf(const PaperForm& form);
+/// The room a page is laid out on: the sheet less the zoom.
+[[nodiscard]] QSizeF sizeOf(const PaperForm& form);
+/// What may be printed on: that room less the margins, which every printer leaves.
+[[nodiscard]] QRectF printable(const PaperForm& form);
 
 enum class Print : std::uint8_t {
     Huge,    ///< the week
@@ -29,8 +28,9 @@ enum class Print : std::uint8_t {
     Text,
     Small,  ///< how
     SmallStrong,
+    Tiny,  ///< on labels, where Small does not go in
 };
-inline constexpr std::size_t kPrintCount = static_cast<std::size_t>(Print::SmallStrong) + 1;
+inline constexpr std::size_t kPrintCount = static_cast<std::size_t>(Print::Tiny) + 1;
 
 /// Measures what is printed, and breaks it into lines.
 class PaperRuler {

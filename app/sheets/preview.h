@@ -1,22 +1,15 @@
-/// @file preview.h  Pages on the screen as they will be on paper; from there they are printed or
-/// kept as PDF.
+/// @file preview.h  Pages onto the printer that was chosen.
 #pragma once
 #include <QPrinter>
-#include <functional>
 
-#include "sheets/page.h"
-
-class QWidget;
+#include "sheets/day_papers.h"
 
 namespace tenthday {
 
-/// Lays out the pages for one of our papers.
-using PagesFor = std::function<std::vector<Page>(Paper, const PaperRuler&)>;
+/// A printer set to a form, whole sheets: the pages bring their own margins.
+void setForm(QPrinter& printer, const PaperForm& form);
 
-/// Paints them for the paper the printer has chosen (the nearest of ours).
-[[nodiscard]] bool printOn(QPrinter& printer, const PagesFor& pages);
-
-/// Opens the preview; it goes when it is closed.
-void showPreview(const QString& title, const PagesFor& pages, QWidget* parent);
+/// Paints the pages for the form. False when the printer cannot be painted on.
+[[nodiscard]] bool printOn(QPrinter& printer, const PaperForm& form, const PagesFor& pages);
 
 }  // namespace tenthday

@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "screen_text/sheet_text.h"
+#include "tasks/given.h"
 #include "tasks/week.h"
+#include "tasks/work_time.h"
 
 namespace tenthday {
 namespace {
@@ -32,7 +34,8 @@ WeekRow rowOf(const Outlook& outlook, const Task& task, int number) {
     row.must = task.must;
     row.done = task.done.has_value();
     row.what = sheet_text::what(outlook, task);
-    row.how = sheet_text::how(outlook, task);
+    row.who = plain(givenTo(outlook.snapshot, task.key));
+    row.how = sheet_text::with(sheet_text::how(outlook, task), sheet_text::givenTo(row.who));
     row.blank = row.done ? QString() : sheet_text::blank(task);
     row.grid = gridOf(task);
     return row;
@@ -51,9 +54,43 @@ QStringList sumOf(const Outlook& outlook, const std::vector<const NumberedTask*>
     return cellsOut ? sheet_text::sumOfCells(yards) : QStringList();
 }
 
+QString hoursOf(const Outlook& outlook, const std::vector<const NumberedTask*>& numbered) {
+    if (numbered.empty()) return {};
+    std::vector<Task> tasks;
+    for (const auto* entry : numbered) tasks.push_back(entry->task);
+    return sheet_text::hours(dayWork(outlook.snapshot, tasks).minutes());
+}
+
+/// How the hours come: what is set in the book, what is not.
+QString explained(const Outlook& outlook, const std::vector<NumberedTask>& tasks) {
+    bool own = true;
+    bool driven = true;
+    std::vector<Id<Yard>> yards;
+    for (const auto& entry : tasks) {
+        own = own && taskMinutes(outlook.snapshot, entry.task.key.rule).own;
+        if (entry.task.yard) yards.push_back(*entry.task.yard);
+    }
+    driven = roundThrough(outlook.snapshot, std::move(yards)).unknownWays == 0;
+    return tasks.empty() ? QString() : sheet_text::hoursExplained(own, driven);
+}
+
+/// Those of the week that are this person's; all of them where nobody is named.
+std::vector<NumberedTask> tasksFor(const Outlook& outlook, IsoWeek week, const QString& who,
+                                   int& toNobody) {
+    auto tasks = ofWeek(tasksOf(outlook), week);
+    if (who.isEmpty()) return tasks;
+    std::vector<NumberedTask> own;
+    for (auto& entry : tasks) {
+        const auto given = plain(givenTo(outlook.snapshot, entry.task.key));
+        toNobody += given.isEmpty() ? 1 : 0;
+        if (given.compare(who, Qt::CaseInsensitive) == 0) own.push_back(std::move(entry));
+    }
+    return own;
+}
+
 WeekDay contentOf(const Outlook& outlook, Day day,
                   const std::vector<const NumberedTask*>& numbered) {
-    WeekDay content{day, {}, {}};
+    WeekDay content{day, hoursOf(outlook, numbered), {}, {}};
     std::vector<std::vector<TaskRule>> rules;
     const std::optional<Id<Yard>>* last = nullptr;
     for (const auto* entry : numbered) {
@@ -76,13 +113,17 @@ WeekDay contentOf(const Outlook& outlook, Day day,
 
 }  // namespace
 
-WeekContent weekContent(const Outlook& outlook, IsoWeek week) {
+WeekContent weekContent(const Outlook& outlook, IsoWeek week, const QString& who) {
     WeekContent content;
     content.week = week;
     content.operation = plain(outlook.snapshot.book().label);
     content.cautions = sheet_text::cautions();
     const auto days = daysOf(week);
-    const auto tasks = ofWeek(tasksOf(outlook), week);
+    int toNobody = 0;
+    const auto tasks = tasksFor(outlook, week, who, toNobody);
+    content.hours = explained(outlook, tasks);
+    content.who = who;
+    if (toNobody > 0) content.cautions.prepend(sheet_text::toNobody(toNobody));
     for (Day day = days.first; day <= days.last; day += Days{1}) {
         std::vector<const NumberedTask*> some;
         for (const auto& entry : tasks)

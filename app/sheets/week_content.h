@@ -25,6 +25,7 @@ struct WeekRow {
     bool done = false;
     QString what;
     QString how;
+    QString who;    ///< initials; empty: given to nobody
     QString blank;  ///< beside the line to write on; empty: nothing to count
     LookGrid grid;
 };
@@ -41,6 +42,7 @@ struct WeekBlock {
 
 struct WeekDay {
     Day day;
+    QString hours;                  ///< of work and driving; empty: nothing to do
     QStringList works;              ///< in a word each
     std::vector<WeekBlock> blocks;  ///< in driving order; none: nothing to do
 };
@@ -48,11 +50,17 @@ struct WeekDay {
 struct WeekContent {
     IsoWeek week;
     QString operation;
+    QString who;                ///< whose sheet; empty: everybody's
+    QString hours;              ///< how the hours of the days come
     std::vector<WeekDay> days;  ///< seven, from Monday
     QStringList yards;          ///< those with work, for notes
     QStringList cautions;
 };
 
-[[nodiscard]] WeekContent weekContent(const Outlook& outlook, IsoWeek week);
+/// @param who  initials: only tasks given to them, with the numbers they have in the whole week,
+/// and
+///             a line of how many are given to nobody; empty: all tasks
+[[nodiscard]] WeekContent weekContent(const Outlook& outlook, IsoWeek week,
+                                      const QString& who = {});
 
 }  // namespace tenthday

@@ -12,15 +12,16 @@ namespace {
 /// Puts the parts on pages, one below the other.
 class WeekPages {
 public:
-    WeekPages(const WeekContent& week, Paper paper, const PaperRuler& ruler)
+    WeekPages(const WeekContent& week, const PaperForm& form, const PaperRuler& ruler)
         : week_(week),
           ruler_(ruler),
-          pages_(ruler, printable(paper)),
+          pages_(ruler, printable(form)),
           room_{ruler, pages_.width()} {}
 
     std::vector<Page> lay() {
         beginPage();
         put(dayStrip(room_, week_.days));
+        put(hoursExplained());
         for (const auto& day : week_.days) {
             if (day.blocks.empty()) putWhole(emptyDay(room_, day.day));
             for (const auto& block : day.blocks) putBlock(block);
@@ -51,7 +52,7 @@ private:
 
     [[nodiscard]] Piece pageHead() {
         Piece head;
-        const auto week = sheet_text::week(week_.week);
+        const auto week = sheet_text::weekOf(week_.week, week_.who);
         const auto days = sheet_text::daysOfWeek(week_.week);
         const qreal besides = ruler_.width(week, Print::Huge) + 10;
         const qreal taken = besides + ruler_.width(days, Print::Large) + 12;
@@ -73,6 +74,13 @@ private:
         head.line({0, 0, width(), head.height + 2}, kThick);
         head.height += 8;
         return head;
+    }
+
+    [[nodiscard]] Piece hoursExplained() const {
+        Piece piece;
+        if (week_.hours.isEmpty()) return piece;
+        piece.height = piece.paragraph(ruler_, Print::Small, week_.hours, 0, 0, width()) + 4;
+        return piece;
     }
 
     /// At the foot of the first page.
@@ -128,8 +136,9 @@ private:
 
 }  // namespace
 
-std::vector<Page> layOutWeek(const WeekContent& week, Paper paper, const PaperRuler& ruler) {
-    return WeekPages(week, paper, ruler).lay();
+std::vector<Page> layOutWeek(const WeekContent& week, const PaperForm& form,
+                             const PaperRuler& ruler) {
+    return WeekPages(week, form, ruler).lay();
 }
 
 }  // namespace tenthday

@@ -8,7 +8,7 @@ namespace tenthday {
 /// A row is split only where it alone is longer than half a page, a head never stands alone at a
 /// page's foot, and no task is cut: what is too long is broken into lines. Names of yards, boxes
 /// and of the operation end in an ellipsis where they would crowd out the rest. At least one page.
-[[nodiscard]] std::vector<Page> layOutWeek(const WeekContent& week, Paper paper,
+[[nodiscard]] std::vector<Page> layOutWeek(const WeekContent& week, const PaperForm& form,
                                            const PaperRuler& ruler);
 
 }  // namespace tenthday

@@ -7,7 +7,9 @@
 
 #include "look/palette.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/sheet_text.h"
 #include "screen_text/week_text.h"
+#include "tasks/given.h"
 
 namespace tenthday {
 
@@ -75,7 +77,9 @@ QString WeekModel::text(const Row& row, int column) const {
         case What:
             return week_text::task(*outlook_, task);
         case About:
-            return week_text::subject(*outlook_, task);
+            return sheet_text::with(
+                week_text::subject(*outlook_, task),
+                sheet_text::givenTo(QString::fromStdString(givenTo(outlook_->snapshot, task.key))));
         case Count:
             return week_text::count(task);
         case Yard: {

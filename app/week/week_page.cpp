@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QInputDialog>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
@@ -13,10 +14,12 @@
 #include "look/page_parts.h"
 #include "outlook/work_days.h"
 #include "reasons/reasons_view.h"
+#include "screen_text/print_text.h"
 #include "screen_text/week_text.h"
 #include "screen_text/why_task.h"
 #include "screen_text/window_text.h"
 #include "tasks/event_behind.h"
+#include "tasks/given.h"
 #include "tasks/tick.h"
 #include "week/tick_delegate.h"
 
@@ -35,6 +38,7 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
       new_(new QPushButton(week_text::newTask())),
       change_(new QPushButton(week_text::change())),
       delete_(new QPushButton(week_text::remove())),
+      give_(new QPushButton(print_text::give())),
       why_(new QPushButton(week_text::whyButton())) {
     const auto days = workDays(*desk.outlook());
     day_ = std::clamp(day_, days.first, days.last);
@@ -96,6 +100,8 @@ QWidget* WeekPage::makeFoot() {
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(told_, 1);
+    connect(give_, &QPushButton::clicked, this, &WeekPage::askWho);
+    row->addWidget(give_);
     row->addWidget(change_);
     row->addWidget(delete_);
     row->addWidget(why_);
@@ -217,6 +223,7 @@ void WeekPage::tellChosen() {
     const bool changeable = own() != nullptr && !desk_.isReadOnly();
     change_->setEnabled(changeable);
     delete_->setEnabled(changeable);
+    give_->setEnabled(task != nullptr && !desk_.isReadOnly());
     why_->setEnabled(task != nullptr && task->batch.has_value());
     reasons_->showChain(
         task ? why_text::task(*model_->outlook(), *task) : std::vector<why_text::Link>{},
@@ -269,6 +276,27 @@ void WeekPage::deleteTask() {
         told_->setText(why);
 }
 
+void WeekPage::giveTo(const QString& who) {
+    const auto* task = chosen();
+    if (task == nullptr || desk_.isReadOnly()) return;
+    const auto changes =
+        giveTasks(desk_.snapshot(), {*task}, who.toStdString(), [] { return idMaker().next(); });
+    if (const auto why = save(changes); !why.isEmpty()) told_->setText(why);
+}
+
+void WeekPage::askWho() {
+    const auto* task = chosen();
+    if (task == nullptr) return;
+    QStringList names{QString()};
+    for (const auto& one : everybody(desk_.snapshot())) names += QString::fromStdString(one);
+    const auto now = QString::fromStdString(givenTo(desk_.snapshot(), task->key));
+    bool chosen = false;
+    const auto who = QInputDialog::getItem(
+        this, window_text::asTitle(print_text::give()), print_text::giveTo(), names,
+        std::max(static_cast<int>(names.indexOf(now)), 0), true, &chosen);
+    if (chosen) giveTo(who);
+}
+
 bool WeekPage::key(int key, Qt::KeyboardModifiers with) {
     if (with == Qt::AltModifier && (key == Qt::Key_Left || key == Qt::Key_Right))
         return stepWeek(key == Qt::Key_Left ? -1 : 1), true;
@@ -282,6 +310,8 @@ bool WeekPage::key(int key, Qt::KeyboardModifiers with) {
             return setDay(desk_.snapshot().today()), true;
         case Qt::Key_Space:
             return tickRow(table_->currentIndex().row()), true;
+        case Qt::Key_G:
+            return askWho(), true;
         case Qt::Key_Insert:
             return addTask(), true;
         case Qt::Key_Delete:

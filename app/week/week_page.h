@@ -32,6 +32,8 @@ public:
     [[nodiscard]] const Task* chosen() const;
     /// The date behind the chosen task; no batch where there is none.
     [[nodiscard]] DateOfBatch chosenDate() const;
+    /// Gives the chosen task to somebody, by initials; empty takes it back.
+    void giveTo(const QString& who);
     /// Asks for a task of the user's own, on the chosen day.
     void addTask();
 
@@ -41,6 +43,7 @@ public:
     [[nodiscard]] QPushButton& deleteButton() { return *delete_; }
     [[nodiscard]] QPushButton& changeButton() { return *change_; }
     [[nodiscard]] QPushButton& newButton() { return *new_; }
+    [[nodiscard]] QPushButton& giveButton() { return *give_; }
     /// The dialog that is open now, or null.
     [[nodiscard]] OwnTaskDialog* asking() const { return asking_; }
     [[nodiscard]] QString told() const;
@@ -67,6 +70,7 @@ private:
     void tickRow(int row);
     void changeTask();
     void deleteTask();
+    void askWho();
     void ask(const QString& head, const OwnTaskWords& words, OwnTaskDialog::Save save);
     [[nodiscard]] bool key(int key, Qt::KeyboardModifiers with);
     [[nodiscard]] QString save(const Result<ChangeSet>& changes);
@@ -85,6 +89,7 @@ private:
     QPushButton* new_;
     QPushButton* change_;
     QPushButton* delete_;
+    QPushButton* give_;
     QPushButton* why_;
     QPointer<OwnTaskDialog> asking_;
 };

@@ -1,11 +1,13 @@
 #include "window/lists.h"
 
+#include <QLocale>
 #include <algorithm>
 
 #include "book/finished_file.h"
 #include "book/new_id.h"
 #include "exchange/export.h"
 #include "exchange/import.h"
+#include "exchange/spreadsheet.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -34,12 +36,23 @@ Result<void> take(Desk& desk, const Snapshot& all, const ChangeSet& changes) {
 
 }  // namespace
 
+Result<std::shared_ptr<const Snapshot>> allSeasons(Desk& desk) {
+    auto all = desk.file().read({{}, true});
+    if (!all) return all.error();
+    return std::make_shared<const Snapshot>(std::move(all).value());
+}
+
+Result<void> takeList(Desk& desk, const Snapshot& all, const ChangeSet& changes) {
+    return take(desk, all, changes);
+}
+
 Result<int> importList(Desk& desk, const std::string& kind, const QString& path) {
     const auto text = readWhole(path);
     if (!text) return text.error();
     const auto all = desk.file().read({{}, true});
     if (!all) return all.error();
-    auto changes = importOf(all.value(), kind, text.value(), [] { return idMaker().next(); });
+    auto changes =
+        importOf(all.value(), kind, plainCsv(text.value(), kind), [] { return idMaker().next(); });
     if (!changes) return Error{path.toStdString() + " " + changes.error().text};
     changes.value().verb = Verb::Import;
     changes.value().subject = window_text::kindName(QString::fromStdString(kind)).toStdString();
@@ -47,11 +60,16 @@ Result<int> importList(Desk& desk, const std::string& kind, const QString& path)
     return static_cast<int>(changes.value().rows.size());
 }
 
-Result<void> exportList(Desk& desk, const std::string& kind, const QString& path) {
+Result<void> exportList(Desk& desk, const std::string& kind, const QString& path,
+                        bool forSpreadsheet) {
     const auto all = desk.file().read({{}, true});
     if (!all) return all.error();
+    const auto listing = exportOf(all.value(), kind);
+    const bool comma = QLocale().decimalPoint() == QStringLiteral(",");
     return writeWhole(
-        path, QByteArray::fromStdString(render(exportOf(all.value(), kind), ListingForm::Csv)));
+        path, QByteArray::fromStdString(
+                  forSpreadsheet ? renderForSpreadsheet(listing, kind, spreadsheetForm(comma))
+                                 : render(listing, ListingForm::Csv)));
 }
 
 }  // namespace tenthday

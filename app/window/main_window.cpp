@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
+#include <QListWidget>
 #include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
@@ -13,6 +14,7 @@
 
 #include "batches/batch_editor.h"
 #include "book/backups.h"
+#include "book/finished_file.h"
 #include "book/new_book.h"
 #include "book/new_id.h"
 #include "book/restore.h"
@@ -20,11 +22,14 @@
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
+#include "exchange/spreadsheet.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "orders/orders_page.h"
+#include "paste/paste_dialog.h"
 #include "phone/phone_link.h"
+#include "plan/plan_page.h"
 #include "reasons/why_dialog.h"
 #include "screen_text/dates.h"
 #include "screen_text/phone_text.h"
@@ -32,10 +37,12 @@
 #include "screen_text/welcome_text.h"
 #include "screen_text/why_text.h"
 #include "screen_text/window_text.h"
+#include "setup/next_season_dialog.h"
 #include "setup/setup_page.h"
-#include "sheets/week_preview.h"
+#include "sheets/print_dialog.h"
 #include "virgins/virgins_page.h"
 #include "weather/weather_page.h"
+#include "week/times_dialog.h"
 #include "week/week_page.h"
 #include "window/lists.h"
 #include "window/screen_place.h"
@@ -125,6 +132,12 @@ void MainWindow::connectActions() {
     on(actions_.importList, [this] { importList(); });
     on(actions_.exportList, [this] { exportList(); });
     on(actions_.weekSheet, [this] { showWeekSheet(); });
+    on(actions_.workTimes, [this] { TimesDialog(*desk_, this).exec(); });
+    on(actions_.nextSeason, [this] { endSeason(); });
+    on(actions_.printLists, [this] {
+        const auto kind = settings_.printChoice().kind;
+        printPaper(kind, chart_->chosenDay().value_or(desk_->snapshot().today()));
+    });
     on(actions_.phoneCalendar, [this] { phone_->ask(); });
     on(actions_.restoreBackup, [this] { restoreBackup(); });
     on(actions_.seasonPage, [this] { showPage(chart_); });
@@ -134,6 +147,7 @@ void MainWindow::connectActions() {
     on(actions_.virginsPage, [this] { showPage(virgins_); });
     on(actions_.eveningPage, [this] { showPage(evening_); });
     on(actions_.ordersPage, [this] { showPage(orders_); });
+    on(actions_.planPage, [this] { showPage(plan_); });
     on(actions_.newTask, [this] {
         showPage(week_);
         if (pages_->currentWidget() == week_) week_->addTask();
@@ -208,6 +222,7 @@ void MainWindow::dropPages() {
     virgins_ = nullptr;
     evening_ = nullptr;
     orders_ = nullptr;
+    plan_ = nullptr;
     delete why_;
     facts_ = nullptr;
     setup_ = nullptr;
@@ -239,6 +254,7 @@ void MainWindow::makePages() {
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });
     addPage(chart_, actions_.seasonPage);
+    makePlan();
     connect(chart_, &SeasonChart::editRequested, this, &MainWindow::editBatch);
     connect(chart_, &SeasonChart::planRequested, this, [this](Day day) { planBatch(day); });
     connect(chart_, &SeasonChart::orderRequested, this, [this](Id<Order> order) {
@@ -264,6 +280,18 @@ void MainWindow::makePages() {
     connect(week_, &WeekPage::printWished, this, &MainWindow::showWeekSheet);
     connect(week_, &WeekPage::whyWished, this, &MainWindow::showWhy);
     showPage(chart_);
+}
+
+void MainWindow::makePlan() {
+    plan_ = new PlanPage(*desk_);
+    addPage(plan_, actions_.planPage);
+    connect(plan_, &PlanPage::proposalsShown, chart_, &SeasonChart::setProposals);
+    connect(plan_, &PlanPage::chartWanted, this, [this] { showPage(chart_); });
+    connect(plan_, &PlanPage::ordersWanted, this, [this] { showPage(orders_); });
+    connect(plan_, &PlanPage::setupWanted, this, [this](setup_text::Kind kind) {
+        showPage(setup_);
+        setup_->kinds().setCurrentRow(static_cast<int>(kind));
+    });
 }
 
 void MainWindow::numberQueens() {
@@ -410,15 +438,30 @@ void MainWindow::importList() {
     const auto wish = questions_->listToImport();
     if (!wish) return;
     backUp();
-    const auto rows = tenthday::importList(*desk_, wish->kind, wish->path);
-    if (!rows) return questions_->tell(window_text::cannotImport(), rows.error(), {});
-    statusBar()->showMessage(window_text::imported(rows.value()));
+    const auto text = readWhole(wish->path);
+    const auto all =
+        text ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(text.error());
+    if (!all) return questions_->tell(window_text::cannotImport(), all.error(), {});
+    auto kind = listToPaste(wish->kind);
+    kind.book = all.value();
+    const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
+    auto* dialog = new PasteDialog(
+        *desk_, std::move(kind), plain,
+        [this, book = all.value()](const ChangeSet& changes) {
+            if (const auto done = takeList(*desk_, *book, changes); !done)
+                return QString::fromStdString(done.error().text);
+            statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
+            return QString();
+        },
+        this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::exportList() {
     const auto wish = questions_->placeForList();
     if (!wish) return;
-    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path);
+    const auto done = tenthday::exportList(*desk_, wish->kind, wish->path, wish->forSpreadsheet);
     if (!done) return questions_->tell(window_text::cannotExport(), done.error(), {});
     statusBar()->showMessage(window_text::exported(wish->path));
 }
@@ -427,7 +470,23 @@ void MainWindow::showWeekSheet() {
     const auto day = pages_->currentWidget() == week_
                          ? week_->day()
                          : chart_->chosenDay().value_or(desk_->snapshot().today());
-    showWeekPreview(weekContent(*desk_->outlook(), isoWeekOf(day)), this);
+    printPaper(PaperKind::Week, day);
+}
+
+void MainWindow::endSeason() {
+    if (!mayLeavePages()) return;
+    NextSeasonDialog dialog(*desk_, this);
+    if (dialog.exec() == QDialog::Accepted) showSeason(dialog.seasonMade());
+}
+
+void MainWindow::printPaper(PaperKind kind, Day day) {
+    PaperWish wish;
+    wish.choice.kind = kind;
+    wish.day = day;
+    wish.batch = chart_->selectedBatch();
+    auto* dialog = new PrintDialog(desk_->outlook(), settings_, wish, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void MainWindow::planBatch(std::optional<Day> day) {
@@ -446,6 +505,9 @@ void MainWindow::openEditor(const BatchDraft& draft) {
     editor_->setAttribute(Qt::WA_DeleteOnClose);
     connect(editor_, &QDialog::accepted, this, [this, id = draft.id] {
         if (desk_->snapshot().find(id)) chart_->setSelectedBatch(id);
+    });
+    connect(editor_, &BatchEditor::furtherWished, this, [this](const BatchDraft& further) {
+        QTimer::singleShot(0, this, [this, further] { openEditor(further); });
     });
     editor_->open();
 }

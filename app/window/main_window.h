@@ -25,6 +25,7 @@ class CellsDayDialog;
 class EveningView;
 class FactsPage;
 class PhoneLink;
+class PlanPage;
 class NucsPage;
 class OrdersPage;
 class SeasonChart;
@@ -76,6 +77,8 @@ public:
     [[nodiscard]] EveningView* evening() const { return evening_; }
     /// The page of orders, or null.
     [[nodiscard]] OrdersPage* orders() const { return orders_; }
+    /// The season plan, or null.
+    [[nodiscard]] PlanPage* plan() const { return plan_; }
     /// "Why this day?", or null while it is not open.
     [[nodiscard]] WhyDialog* why() const;
     /// The calendar for the phone, or null.
@@ -99,6 +102,7 @@ private:
     /// The evening page gets the pattern that is set.
     void numberQueens();
     void askQueenNumbers();
+    void makePlan();
     void addPage(QWidget* page, QAction* action);
     void showPage(QWidget* page);
     void showWhy();
@@ -108,6 +112,8 @@ private:
     bool restoreFrom(const QString& path, const QString& backup);
     /// Of the week of the chosen day.
     void showWeekSheet();
+    void endSeason();
+    void printPaper(PaperKind kind, Day day);
     /// A new batch that starts on the day; on the chosen day when none is given.
     void planBatch(std::optional<Day> day);
     void editBatch(Id<Batch> batch);
@@ -158,6 +164,7 @@ private:
     VirginsPage* virgins_ = nullptr;
     EveningView* evening_ = nullptr;
     OrdersPage* orders_ = nullptr;
+    PlanPage* plan_ = nullptr;
     QPointer<WhyDialog> why_;
     FactsPage* facts_ = nullptr;
     SetupPage* setup_ = nullptr;

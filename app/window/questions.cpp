@@ -10,6 +10,7 @@
 
 #include "exchange/kinds.h"
 #include "screen_text/picture_text.h"
+#include "screen_text/season_text.h"
 #include "screen_text/window_text.h"
 #include "window/backup_dialog.h"
 
@@ -79,11 +80,13 @@ std::optional<ListFile> DialogQuestions::placeForList() {
     if (kind.empty()) return std::nullopt;
     QFileDialog dialog(window_, window_text::asTitle(window_text::exportList()), documents(),
                        window_text::listFiles());
+    dialog.setNameFilters({window_text::listFiles(), season_text::spreadsheetFiles()});
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("csv"));
     dialog.selectFile(QString::fromStdString(kind) + QStringLiteral(".csv"));
     if (dialog.exec() != QDialog::Accepted) return std::nullopt;
-    return ListFile{dialog.selectedFiles().value(0), kind};
+    return ListFile{dialog.selectedFiles().value(0), kind,
+                    dialog.selectedNameFilter() == season_text::spreadsheetFiles()};
 }
 
 std::optional<PictureFile> DialogQuestions::placeForPicture(const QString& suggestion) {

@@ -17,6 +17,7 @@ namespace tenthday {
 struct ListFile {
     QString path;
     std::string kind;
+    bool forSpreadsheet = false;  ///< with the separators of the locale
 };
 
 /// The season as a picture: where, and on which paper where it is for the wall.

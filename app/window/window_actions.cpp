@@ -11,6 +11,10 @@
 #include "screen_text/order_page_text.h"
 #include "screen_text/phone_text.h"
 #include "screen_text/picture_text.h"
+#include "screen_text/plan_text.h"
+#include "screen_text/print_text.h"
+#include "screen_text/season_text.h"
+#include "screen_text/times_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/weather_text.h"
 #include "screen_text/week_text.h"
@@ -42,9 +46,10 @@ WindowActions::WindowActions(QMainWindow& window) {
     file.addSeparator();
     importList = add(file, window_text::importList());
     exportList = add(file, window_text::exportList());
-    savePicture = add(file, picture_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
+    savePicture = add(file, picture_text::entry(), {Qt::CTRL | Qt::ALT | Qt::Key_S});
     file.addSeparator();
     weekSheet = add(file, window_text::weekSheet(), {QKeySequence::Print});
+    printLists = add(file, print_text::menuEntry(), {Qt::CTRL | Qt::ALT | Qt::Key_P});
     phoneCalendar = add(file, phone_text::entry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_P});
     file.addSeparator();
     quit = add(file, window_text::quit(), {Qt::CTRL | Qt::Key_Q});
@@ -69,6 +74,7 @@ WindowActions::WindowActions(QMainWindow& window) {
     virginsPage = add(view, virgin_text::pageEntry(), {Qt::CTRL | Qt::Key_5});
     eveningPage = add(view, evening_text::pageEntry(), {Qt::CTRL | Qt::Key_6});
     ordersPage = add(view, order_page_text::pageEntry(), {Qt::CTRL | Qt::Key_7});
+    planPage = add(view, plan_text::pageEntry(), {Qt::CTRL | Qt::SHIFT | Qt::Key_B});
     setupPage = add(view, window_text::setupPage(), {Qt::CTRL | Qt::Key_8});
     factsPage = add(view, window_text::factsPage(), {Qt::CTRL | Qt::Key_9});
     auto* pages = new QActionGroup(&window);
@@ -78,13 +84,15 @@ WindowActions::WindowActions(QMainWindow& window) {
     bar.setToolButtonStyle(Qt::ToolButtonTextOnly);
     bar.toggleViewAction()->setVisible(false);
     for (auto* page : {seasonPage, nucsPage, weekPage, weatherPage, virginsPage, eveningPage,
-                       ordersPage, setupPage, factsPage}) {
+                       ordersPage, planPage, setupPage, factsPage}) {
         page->setCheckable(true);
         pages->addAction(page);
         bar.addAction(page);
     }
     view.addSeparator();
     seasons = view.addMenu(window_text::seasonsMenu());
+    nextSeason = add(view, season_text::nextEntry());
+    workTimes = add(view, times_text::menuEntry());
     zoomIn = add(view, window_text::zoomIn(), {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal});
     zoomOut = add(view, window_text::zoomOut(), {Qt::CTRL | Qt::Key_Minus});
     wholeSeason = add(view, window_text::wholeSeason(), {Qt::CTRL | Qt::Key_0});
@@ -127,10 +135,12 @@ void WindowActions::nameUndo(const std::optional<EditName>& undoing,
 
 void WindowActions::setHasBook(bool has) {
     for (auto* action :
-         {closeBook,  saveCopy, restoreBackup, importList,    exportList,  savePicture, weekSheet,
-          zoomIn,     zoomOut,  wholeSeason,   goToToday,     eachNuc,     planBatch,   editBatch,
-          seasonPage, nucsPage, weekPage,      weatherPage,   virginsPage, eveningPage, setupPage,
-          factsPage,  newTask,  whyThisDay,    phoneCalendar, cellsDay,    ordersPage})
+         {closeBook,   saveCopy,   restoreBackup, importList,    exportList,  savePicture,
+          weekSheet,   printLists, nextSeason,    workTimes,     zoomIn,      zoomOut,
+          wholeSeason, goToToday,  eachNuc,       planBatch,     editBatch,   seasonPage,
+          nucsPage,    weekPage,   weatherPage,   virginsPage,   eveningPage, setupPage,
+          factsPage,   newTask,    whyThisDay,    phoneCalendar, cellsDay,    ordersPage,
+          planPage})
         action->setEnabled(has);
     seasons->setEnabled(has);
     pageBar->setVisible(has);

@@ -27,6 +27,8 @@ struct WindowActions {
     QToolBar* pageBar;
     QMenu* recentBooks;
     QMenu* seasons;
+    QAction* nextSeason;
+    QAction* workTimes;
     QAction* closeBook;
     QAction* saveCopy;
     QAction* restoreBackup;
@@ -34,6 +36,7 @@ struct WindowActions {
     QAction* exportList;
     QAction* savePicture;
     QAction* weekSheet;
+    QAction* printLists;
     QAction* phoneCalendar;
     QAction* quit;
     QAction* planBatch;
@@ -55,6 +58,7 @@ struct WindowActions {
     QAction* virginsPage;
     QAction* eveningPage;
     QAction* ordersPage;
+    QAction* planPage;
     QAction* factsPage;
     QAction* setupPage;
     QAction* keys;

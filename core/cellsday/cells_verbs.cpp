@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "occupancy/caged.h"
 #include "occupancy/open_sides.h"
 
 namespace tenthday {
@@ -34,6 +35,8 @@ public:
             }
         }
         const auto* batch = outlook.find(cells.batch);
+        const auto virgins = batch != nullptr ? virginsFrom(batch->timeline) : std::nullopt;
+        late_ = done_ && virgins && day >= *virgins;
         if (batch != nullptr && batch->timeline.hold.transferDay == day)
             hour_ = hourOf(batch->timeline.hold.transfer);
     }
@@ -57,7 +60,7 @@ private:
         row.day = day_;
         row.done = done_;
         const auto at = std::find_if(planned_.begin(), planned_.end(), [&](const auto& old) {
-            return old->target == target && old->side == side;
+            return !late_ && old->target == target && old->side == side;
         });
         if (at == planned_.end() && !leaving_.empty()) {
             row.done = true;
@@ -79,6 +82,8 @@ private:
     const BatchCells& cells_;
     Day day_;
     bool done_;
+    bool late_ = false;  ///< recorded of virgins: in the row of a plan she would pass for one that
+                         ///< came out of a cage
     const IdSource& newId_;
     ChangeSet& changes_;
     std::vector<Ptr<Placement>> planned_;  ///< not used again yet

@@ -34,10 +34,19 @@ std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<
     return fresh;
 }
 
+/// The book as if the batch had never been, also where deliveries keep it from being deleted.
 Snapshot withoutBatch(const Snapshot& snapshot, Id<Batch> id) {
-    const auto gone = deleteBatch(snapshot, id);
-    auto rest = gone ? applied(snapshot, gone.value()) : Result<Snapshot>(snapshot);
-    return rest ? std::move(rest).value() : snapshot;
+    ChangeSet unnamed;
+    for (const auto& delivery : snapshot.all<Delivery>()) {
+        if (delivery->fromBatch != id) continue;
+        auto row = *delivery;
+        row.fromBatch.reset();
+        unnamed.edit(delivery, std::move(row));
+    }
+    auto rest = applied(snapshot, unnamed);
+    const auto gone = rest ? deleteBatch(rest.value(), id) : Result<ChangeSet>(rest.error());
+    if (gone) rest = applied(rest.value(), gone.value());
+    return gone && rest ? std::move(rest).value() : snapshot;
 }
 
 /// The day, before today, of a make-up that the edit plans or moves there.

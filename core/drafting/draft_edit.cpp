@@ -3,6 +3,7 @@
 
 #include "drafting/draft_writers.h"
 #include "records/edit_sequence.h"
+#include "records/task_marks.h"
 #include "records/verbs.h"
 
 namespace tenthday {
@@ -164,8 +165,7 @@ Result<ChangeSet> deleteBatch(const Snapshot& snapshot, Id<Batch> id) {
     eraseAll(snapshot.all<CaughtQueen>().of(id.uuid));  // the queens themselves stay
     for (const auto& earmark : snapshot.all<Earmark>())
         if (earmark->batch == id) changes.erase(earmark);
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->subject == toText(id.uuid)) changes.erase(tick);
+    eraseTaskMarks(snapshot, id.uuid, changes);
     changes.erase(batch);
     return changes;
 }

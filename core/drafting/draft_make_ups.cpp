@@ -1,12 +1,12 @@
 #include <algorithm>
 
 #include "drafting/draft_writers.h"
+#include "records/task_marks.h"
 
 namespace tenthday {
 
 void eraseMakeUp(const Snapshot& snapshot, const Ptr<MakeUp>& makeUp, ChangeSet& changes) {
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->subject == toText(makeUp->id.uuid)) changes.erase(tick);
+    eraseTaskMarks(snapshot, makeUp->id.uuid, changes);
     changes.erase(makeUp);
 }
 

@@ -9,6 +9,9 @@
 namespace tenthday {
 namespace {
 
+/// Of queens that stay for the winter, where the user gives no numbers.
+const std::string kWinterNumbers = "{batch}-{n}";
+
 OutcomeKind outcomeOf(NucLook look) {
     switch (look) {
         case NucLook::Eggs:
@@ -56,8 +59,8 @@ void keepOutcome(const EveningRow& row, Outcome outcome, const IdSource& newId,
     changes.add(std::move(outcome));
 }
 
-void keepPlacement(const EveningRow& row, const EveningInput& input, const IdSource& newId,
-                   ChangeSet& changes) {
+void keepPlacement(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
+                   const IdSource& newId, ChangeSet& changes) {
     Placement placement;
     if (row.placed) placement = *row.placed;
     placement.batch = *row.task.batch;
@@ -66,7 +69,14 @@ void keepPlacement(const EveningRow& row, const EveningInput& input, const IdSou
     placement.day = input.day;
     placement.hour = input.hour;
     placement.done = true;
-    if (row.placed) return changes.edit(row.placed, std::move(placement));
+    // A plan that comes true only when its cell is a virgin leaves its row: in that row she would
+    // pass for one that came out of a cage.
+    const auto* batch = outlook.find(placement.batch);
+    const bool late =
+        row.placed && !row.placed->done && batch && isVirginPlacement(batch->timeline, placement);
+    if (late) changes.erase(row.placed);
+    if (row.placed && !late) return changes.edit(row.placed, std::move(placement));
+    placement.version = 1;
     placement.id = Id<Placement>{newId()};
     changes.add(std::move(placement));
 }
@@ -87,22 +97,22 @@ void unplace(const Outlook& outlook, const EveningRow& row, ChangeSet& changes) 
     changes.edit(row.placed, std::move(before));
 }
 
-/// A catch, or that she stays. A catch that is entered anew brings her number; one that is put
-/// right keeps it.
+/// A catch, or that she stays. Entered anew it brings her number; put right it keeps it. A queen
+/// that stays always gets one: next season her batch is not read any more.
 Result<void> keepCatch(const Outlook& outlook, const EveningRow& row, const EveningInput& input,
                        QueenNumbers* numbers, const IdSource& newId, ChangeSet& changes) {
     auto outcome =
         outcomeFor(row, input, input.stays ? OutcomeKind::JudgedGood : OutcomeKind::Catch);
     if (input.stays) outcome.note = std::string(kWinterNote);
-    const bool wasCaught = row.seen && row.seen->kind == OutcomeKind::Catch;
-    const bool moved = wasCaught && (input.stays || row.seen->day != input.day);
-    if (moved && row.queen)
+    const bool isSame = row.seen && row.stays() == input.stays && row.seen->day == input.day;
+    if (row.seen && row.queen && !isSame)
         if (const auto gone = eraseCaughtBy(outlook.snapshot, *row.seen, changes); !gone)
             return gone;
     keepOutcome(row, std::move(outcome), newId, changes);
-    if (input.stays || (wasCaught && !moved) || numbers == nullptr) return {};
+    if (numbers == nullptr || (isSame && (row.queen || !input.stays))) return {};
     const CatchMade made{*row.task.batch, row.side->side->id, input.day,
-                         yearOf(outlook, *row.task.batch, input.day)};
+                         yearOf(outlook, *row.task.batch, input.day),
+                         input.stays ? QueenPlace::Nuc : QueenPlace::Bank};
     addCaughtQueen(outlook.snapshot, made, *numbers, newId, changes);
     return {};
 }
@@ -127,7 +137,7 @@ Result<ChangeSet> enterOne(const Outlook& outlook, const EveningRow& row, const 
                 return kept.error();
             break;
         case EveningEntry::Placed:
-            keepPlacement(row, input, newId, changes);
+            keepPlacement(outlook, row, input, newId, changes);
             break;
         case EveningEntry::None:
         case EveningEntry::Tick:
@@ -146,8 +156,9 @@ Result<ChangeSet> enter(const Outlook& outlook, const EveningRow& row, const Eve
 Result<ChangeSet> enterAll(const Outlook& outlook, const std::vector<const EveningRow*>& rows,
                            const EveningInput& input, const IdSource& newId) {
     std::optional<QueenNumbers> numbers;
-    if (!input.queenNumbers.empty()) {
-        auto pattern = QueenPattern::of(input.queenNumbers);
+    if (!input.queenNumbers.empty() || input.stays) {
+        auto pattern =
+            QueenPattern::of(input.queenNumbers.empty() ? kWinterNumbers : input.queenNumbers);
         if (!pattern) return Error{"queen numbers: " + pattern.error().text};
         numbers.emplace(outlook.snapshot, std::move(pattern).value());
     }

@@ -31,6 +31,11 @@ constexpr std::array kFiles{ExampleFile{"seasons", embedded::example_seasons},
                             ExampleFile{"outcomes", embedded::example_outcomes},
                             ExampleFile{"daysoff", embedded::example_daysoff},
                             ExampleFile{"drones", embedded::example_drones},
+                            ExampleFile{"orders", embedded::example_orders},
+                            ExampleFile{"orderterms", embedded::example_orderterms},
+                            ExampleFile{"earmarks", embedded::example_earmarks},
+                            ExampleFile{"deliveries", embedded::example_deliveries},
+                            ExampleFile{"promisemoves", embedded::example_promisemoves},
                             ExampleFile{"weather", embedded::example_weather}};
 
 /// Ids in the files end in small numbers under other heads; these are for rows that have none
@@ -71,6 +76,7 @@ ChangeSet exampleContent() {
     FixedIds ids;
     auto content = bookAndMethods(ids());
     auto snapshot = sound(applied(Snapshot{}, content));
+    snapshot.setToday(*snapshot.book().today);
     for (const auto& file : kFiles) {
         const auto changes =
             sound(importOf(snapshot, file.kind, file.text(), [&] { return ids(); }));

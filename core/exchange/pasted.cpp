@@ -1,8 +1,11 @@
 #include "exchange/pasted.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "exchange/csv.h"
+#include "exchange/kinds.h"
+#include "records/order_days.h"
 
 namespace tenthday {
 namespace {
@@ -162,28 +165,156 @@ bool PastedEdit::isGood() const {
                        [](const auto& trouble) { return trouble.empty(); });
 }
 
+namespace {
+
+/// A kind with one row for each row of another, named by its label.
+struct BesideKind {
+    std::string_view of;
+    std::string_view kind;
+    std::string_view column;  ///< that names the other
+};
+constexpr BesideKind kBeside{"orders", "orderterms", "order"};
+
+using Line = std::vector<std::string>;
+
+/// Lines by the kind they go to.
+struct ParsedLines {
+    std::string kind;
+    std::vector<std::string> columns;
+    std::vector<Line> lines;
+    std::vector<std::size_t> places;  ///< of these among the lines that were pasted
+};
+
+bool hasColumn(std::string_view kind, std::string_view name) {
+    const auto columns = columnsOf(kind);
+    return std::any_of(columns.begin(), columns.end(),
+                       [&](const auto& column) { return column.name == name; });
+}
+
+/// The part of the lines that is of the kind itself, then what is beside it, where there is any.
+std::vector<ParsedLines> parted(std::string_view kind, const std::vector<std::string>& columns,
+                                const std::vector<Line>& lines) {
+    ParsedLines own{std::string(kind), {}, std::vector<Line>(lines.size()), {}};
+    ParsedLines beside{std::string(kBeside.kind), {std::string(kBeside.column)}, {}, {}};
+    std::vector<std::size_t> besideCells;
+    std::optional<std::size_t> label;
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+        const bool isBeside = kind == kBeside.of && !hasColumn(kind, columns[c]);
+        if (columns[c] == "label") label = c;
+        if (isBeside) besideCells.push_back(c);
+        (isBeside ? beside : own).columns.push_back(columns[c]);
+        for (std::size_t i = 0; !isBeside && i < lines.size(); ++i)
+            own.lines[i].push_back(lines[i][c]);
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        own.places.push_back(i);
+        Line terms;
+        for (const auto c : besideCells) terms.push_back(lines[i][c]);
+        const bool isBare =
+            std::all_of(terms.begin(), terms.end(), [](const auto& cell) { return cell.empty(); });
+        if (!label || isBare) continue;
+        terms.insert(terms.begin(), lines[i][*label]);
+        beside.lines.push_back(std::move(terms));
+        beside.places.push_back(i);
+    }
+    std::vector<ParsedLines> parts{std::move(own)};
+    if (!beside.lines.empty()) parts.push_back(std::move(beside));
+    return parts;
+}
+
+/// Why lines cannot be taken in, and which of them, counted from 0.
+struct PasteTrouble {
+    std::size_t at = 0;
+    std::string why;
+};
+
+/// An order without terms of its own is not given such as say nothing.
+void dropBareTerms(ChangeSet& changes) {
+    auto& rows = changes.rows;
+    const auto saysNothing = [](const RowChange& row) {
+        const auto terms = row.as<OrderTerms>();
+        return terms && !terms->before && isBare(*terms->after);
+    };
+    rows.erase(std::remove_if(rows.begin(), rows.end(), saysNothing), rows.end());
+}
+
+/// One edit of all parts, each seen by the next.
+class PasteEdit {
+public:
+    PasteEdit(const Snapshot& snapshot, const IdSource& newId)
+        : snapshot_(snapshot), newId_(newId) {}
+
+    std::optional<PasteTrouble> take(const ParsedLines& part) {
+        auto edit = importOf(snapshot_, part.kind, csvOf(part.columns, part.lines), newId_);
+        if (edit) dropBareTerms(edit.value());
+        auto next = edit ? applied(snapshot_, edit.value()) : Result<Snapshot>(edit.error());
+        if (!next) {
+            const auto& text = next.error().text;
+            const auto line = std::clamp<std::size_t>(lineNamed(text), 1, part.places.size());
+            return PasteTrouble{part.places[line - 1], withoutLine(text)};
+        }
+        snapshot_ = std::move(next).value();
+        auto& rows = edit.value().rows;
+        if (changes.rows.empty() && changes.subject.empty()) {
+            changes = std::move(edit).value();
+        } else {
+            changes.rows.insert(changes.rows.end(), rows.begin(), rows.end());
+        }
+        return std::nullopt;
+    }
+
+    ChangeSet changes;
+
+private:
+    Snapshot snapshot_;
+    const IdSource& newId_;
+};
+
+/// Lines up to this number are told apart one by one: new or changed, each trouble.
+constexpr std::size_t kMostByLine = 500;
+
+/// What is wrong with each line by itself, and whether it brings a new row.
+void judgeLines(const Snapshot& snapshot, std::string_view kind,
+                const std::vector<std::string>& columns,
+                const std::vector<std::vector<std::string>>& lines, const IdSource& newId,
+                PastedEdit& edit) {
+    for (const auto& line : lines) {
+        PasteEdit alone(snapshot, newId);
+        std::string trouble;
+        bool isNew = false;
+        for (const auto& part : parted(kind, columns, {line})) {
+            if (!trouble.empty()) continue;
+            if (const auto found = alone.take(part)) trouble = found->why;
+            if (part.kind == kind) isNew = trouble.empty() && bringsNewRow(alone.changes);
+        }
+        edit.isNew.push_back(isNew);
+        edit.troubles.push_back(std::move(trouble));
+    }
+}
+
+}  // namespace
+
 PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
                   const std::vector<std::string>& columns,
                   const std::vector<std::vector<std::string>>& lines, const IdSource& newId) {
     PastedEdit edit;
-    // Each line by itself first, so that all that is wrong is told at once.
-    for (const auto& line : lines) {
-        const auto alone = importOf(snapshot, kind, csvOf(columns, {&line, 1}), newId);
-        edit.isNew.push_back(alone && bringsNewRow(alone.value()));
-        const auto next = alone ? applied(snapshot, alone.value()) : Result<Snapshot>(snapshot);
-        edit.troubles.push_back(!alone  ? withoutLine(alone.error().text)
-                                : !next ? next.error().text
-                                        : std::string());
-    }
-    if (lines.empty() || !edit.isGood()) return edit;
-    auto whole = importOf(snapshot, kind, csvOf(columns, lines), newId);
-    const auto next = whole ? applied(snapshot, whole.value()) : Result<Snapshot>(whole.error());
-    if (next) {
-        edit.changes = std::move(whole).value();
+    if (lines.empty()) return edit;
+    // Together first: a line may lean on another of the list.
+    PasteEdit whole(snapshot, newId);
+    std::optional<PasteTrouble> trouble;
+    for (const auto& part : parted(kind, columns, lines))
+        if (!trouble) trouble = whole.take(part);
+    if (lines.size() <= kMostByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
+    edit.isNew.resize(lines.size(), !trouble && bringsNewRow(whole.changes));
+    edit.troubles.resize(lines.size());
+    if (!trouble) {
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            if (!edit.troubles[i].empty()) edit.isNew[i] = true;  // it leans on a new row
+        edit.troubles.assign(lines.size(), {});
+        edit.changes = std::move(whole.changes);
         return edit;
     }
-    const auto at = std::clamp<std::size_t>(lineNamed(next.error().text), 1, lines.size());
-    edit.troubles[at - 1] = withoutLine(next.error().text);
+    if (edit.isGood()) edit.troubles[trouble->at] = trouble->why;
     return edit;
 }
 

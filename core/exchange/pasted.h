@@ -34,7 +34,9 @@ struct PastedEdit {
     [[nodiscard]] bool isGood() const;
 };
 
-/// Takes in lines of one kind, all or nothing. @param columns  of the kind, for each cell of a line
+/// Takes in lines of one kind, all or nothing.
+/// @param columns  of the kind, for each cell of a line; of orders also those of their terms, which
+///                 are a row beside theirs: it is left alone where a line says nothing of them
 [[nodiscard]] PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
                                 const std::vector<std::string>& columns,
                                 const std::vector<std::vector<std::string>>& lines,

@@ -7,6 +7,7 @@
 #include "exchange/import_rows.h"
 #include "exchange/kind_columns.h"
 #include "records/method_catalogue.h"
+#include "records/order_checks.h"
 #include "records/yard_roles.h"
 
 namespace tenthday {
@@ -27,6 +28,8 @@ public:
             if constexpr (!LabelledRow<Row>) meant[i] = byPlace(line);
             takeLine(line, meant[i]);
         }
+        if constexpr (kHasFaults)
+            if (work_.errors.none()) checkStanding();
     }
 
 private:
@@ -80,7 +83,49 @@ private:
         if (!work_.errors.none()) return;
         checkLine(line.number(), row, work_.errors);
         checkAcross(line, row);
+        if constexpr (kHasFaults)
+            taken_.push_back({line.number(), meant.before, std::make_shared<const Row>(row)});
         work_.put(meant.before, std::move(row));
+    }
+
+    /// Orders and what hangs on them are looked at together, once all lines are read.
+    static constexpr bool kHasFaults = requires(const Snapshot& snapshot, const Row& row) {
+        faultOf(snapshot, row);
+    };
+    struct Taken {
+        std::int32_t line = 0;
+        Ptr<Row> before;
+        Ptr<Row> after;
+    };
+
+    void checkStanding() {
+        const auto next = applied(work_.snapshot, work_.changes);
+        if (!next) return;  // told when the edit is made
+        const auto isBad = [&](const Taken& taken) {
+            return isChanged(taken) && faultOf(next.value(), *taken.after);
+        };
+        const auto bad = std::find_if(taken_.begin(), taken_.end(), isBad);
+        if (bad == taken_.end() || findFirstFault()) return;
+        refuse(*bad, *faultOf(next.value(), *bad->after));
+    }
+    /// Of several lines that are too much together the first that is one too many.
+    bool findFirstFault() {
+        auto step = work_.snapshot;
+        for (const auto& taken : taken_) {
+            if (!isChanged(taken)) continue;
+            step.setAll(step.template all<Row>().with(taken.before, taken.after));
+            if (const auto fault = faultOf(step, *taken.after)) {
+                refuse(taken, *fault);
+                return true;
+            }
+        }
+        return false;
+    }
+    static bool isChanged(const Taken& taken) {
+        return !taken.before || !(*taken.before == *taken.after);
+    }
+    void refuse(const Taken& taken, const OrderFault& fault) {
+        work_.errors.refuse(taken.line, fault.column, fault.why);
     }
 
     void readColumns(const ImportLine& line, Row& row) {
@@ -233,6 +278,7 @@ private:
     ImportWork& work_;
     const ImportFile& file_;
     std::set<Uuid> named_;
+    std::vector<Taken> taken_;
     SeenOnce<Uuid> ids_{"id"};
     SeenOnce<std::string> labels_{"label"};
     SeenOnce<Place> placesInFile_{PlaceOf<Row>::column};

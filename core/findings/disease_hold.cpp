@@ -24,27 +24,32 @@ public:
             for (const auto& [note, yard] : holdsOn(row->day, row->donor))
                 add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
         for (const auto& row : snapshot_.all<NucCare>())
-            for (const auto& [note, yard] : holdsOn(row->day, row->donor))
-                add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
+            if (row->kind == NucCareKind::Boost || row->kind == NucCareKind::BroodIn)
+                for (const auto& [note, yard] : holdsOn(row->day, row->donor))
+                    add(*note, *yard, row->day).subjectLabel = nucOf(row->side);
         moves();
         return std::move(found_);
     }
 
 private:
     [[nodiscard]] bool isHeld(const YardNote& note, Day day) const {
-        return day >= snapshot_.today() && note.from <= day && day <= note.until;
+        return note.from <= day && day <= note.until;
     }
 
-    /// What was taken before today is no warning any more.
+    /// Told as long as the hold lasts, what was done before today too.
     [[nodiscard]] std::vector<DonorHold> holdsOn(Day day, const std::string& donors) const {
-        return day < snapshot_.today() ? std::vector<DonorHold>{}
-                                       : donorHolds(snapshot_, donors, day);
+        auto holds = donorHolds(snapshot_, donors, day);
+        std::erase_if(holds,
+                      [&](const auto& hold) { return hold.note->until < snapshot_.today(); });
+        return holds;
     }
 
     Finding& add(const YardNote& note, const Yard& yard, Day day) {
         Finding finding;
         finding.kind = FindingKind::LeavesHold;
-        finding.severity = Severity::Danger;
+        const bool isDone = day < snapshot_.today();
+        finding.severity = isDone ? Severity::Warning : Severity::Danger;
+        finding.count = isDone ? 1 : 0;
         finding.day = day;
         finding.otherLabel = yard.label;
         finding.until = momentOf(note.until);

@@ -135,9 +135,12 @@ std::string englishText(const Finding& f) {
                    plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
                    whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";
         case FindingKind::LeavesHold:
-            return "bees, brood or a box would leave " + f.otherLabel + ", which is held until " +
-                   plainDay(dayOf(f.until)) +
-                   " for disease: leave them there, and ask the bee inspector";
+            return (f.count > 0 ? "bees, brood or a box left "
+                                : "bees, brood or a box would leave ") +
+                   f.otherLabel + ", which is held until " + plainDay(dayOf(f.until)) +
+                   " for disease: " +
+                   (f.count > 0 ? "tell the bee inspector"
+                                : "leave them there, and ask the bee inspector");
         case FindingKind::ShipWeather:
             return whole(f.count) + " °C while its queens are on the way, who should have it " +
                    (f.count < f.limit ? "no colder" : "no warmer") + " than " + whole(f.limit) +

@@ -7,6 +7,7 @@
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
+#include "findings/larvae_not_seen.h"
 #include "findings/queen_findings.h"
 #include "occupancy/winter.h"
 #include "records/relations.h"
@@ -56,6 +57,8 @@ public:
         for (auto& finding : aboutDrones(drones_, snapshot_.today()))
             found_.push_back(std::move(finding));
         for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
+        for (auto& finding : larvaeNotSeen(snapshot_, timelines_))
+            found_.push_back(std::move(finding));
         for (auto& finding : aboutQueens(snapshot_)) found_.push_back(std::move(finding));
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;

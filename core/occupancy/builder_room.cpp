@@ -3,9 +3,11 @@
 #include "records/yard_state.h"
 
 namespace tenthday {
-namespace {
+bool raisesCells(BuilderKind kind) {
+    return kind != BuilderKind::Incubator && kind != BuilderKind::Holding;
+}
 
-std::optional<double> roomOf(const Builder& builder, const Facts& facts) {
+std::optional<double> usualRoom(const Builder& builder, const Facts& facts) {
     if (builder.openRoom) return builder.openRoom->value;
     switch (builder.kind) {
         case BuilderKind::Starter:
@@ -20,15 +22,9 @@ std::optional<double> roomOf(const Builder& builder, const Facts& facts) {
     return std::nullopt;
 }
 
-}  // namespace
-
-bool raisesCells(BuilderKind kind) {
-    return kind != BuilderKind::Incubator && kind != BuilderKind::Holding;
-}
-
 std::optional<OpenRoom> openRoomOn(const Snapshot& snapshot, const Builder& builder, Day day) {
     const auto& facts = snapshot.facts();
-    const auto own = roomOf(builder, facts);
+    const auto own = usualRoom(builder, facts);
     if (!own) return std::nullopt;
     if (snapshot.all<YardNote>().empty() && snapshot.all<BuilderNote>().empty())
         return OpenRoom{*own};

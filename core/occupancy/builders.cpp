@@ -4,6 +4,7 @@
 #include <set>
 
 #include "base/natural_order.h"
+#include "occupancy/builder_rhythm.h"
 #include "occupancy/builder_room.h"
 #include "occupancy/wild_clock.h"
 #include "records/yard_state.h"
@@ -160,22 +161,6 @@ std::vector<BuilderOutlook::Overfull> overfullOf(const Snapshot& snapshot,
     return all;
 }
 
-/// Days from one batch's coming to the next one's; none where cells only wait.
-Days rhythmOf(const Builder& builder, const Facts& facts) {
-    switch (builder.kind) {
-        case BuilderKind::Starter:
-            return days(facts, Fact::RhythmStarterD);
-        case BuilderKind::Finisher:
-            return days(facts, Fact::RhythmFinisherD);
-        case BuilderKind::StarterFinisher:
-            return days(facts, Fact::RhythmStarterFinisherD);
-        case BuilderKind::Incubator:
-        case BuilderKind::Holding:
-            break;
-    }
-    return Days{0};
-}
-
 /// One batch's whole stay in a builder, its steps taken together.
 struct Stay {
     Id<Batch> batch;
@@ -201,17 +186,8 @@ std::vector<Stay> staysOf(const BuilderOutlook& outlook) {
     return stays;
 }
 
-/// First day on which the next batch may come. Where the rhythm lets a batch come while the one
-/// before is still there, it alone counts; else the rest after the cells have left counts too.
-Day freeAfter(const Stay& stay, Days rhythm) {
-    const Day byRhythm = dayOf(stay.from) + rhythm;
-    const bool overlaps = byRhythm < stay.last;
-    const bool rests = stay.restUntil > stay.last;
-    return rests && !overlaps ? std::max(byRhythm, stay.restUntil + Days{1}) : byRhythm;
-}
-
 std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, const Facts& facts) {
-    const Days rhythm = rhythmOf(*outlook.builder, facts);
+    const Days rhythm = rhythmOf(outlook.builder->kind, facts);
     const auto stays = staysOf(outlook);
     const auto& until = outlook.builder->until;
     const Day begins = outlook.builder->from;
@@ -220,7 +196,8 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, co
         const Day comes = dayOf(stays[i].from);
         BuilderOutlook::TooSoon worst{stays[i].batch, stays[i].from, {}, comes};
         for (std::size_t k = 0; k < i && rhythm > Days{0}; ++k) {
-            const Day free = freeAfter(stays[k], rhythm);
+            const Day free =
+                freeAfter(dayOf(stays[k].from), stays[k].last, stays[k].restUntil, rhythm);
             if (free > worst.freeFrom) worst.after = stays[k].batch, worst.freeFrom = free;
         }
         if (begins > worst.freeFrom) worst.after = {}, worst.freeFrom = begins;

@@ -35,6 +35,8 @@ std::vector<BroodGiven> broodOf(const Snapshot& snapshot, const SideOutlook& sid
     for (const auto& round : side.rounds)
         if (const auto laying = layingDays(round))
             all.push_back({laying->first, laying->last, true, true});
+    // When she rests over the winter nobody notes: she counts as laying all the time.
+    for (const auto& queen : side.wintered) all.push_back({queen.from, queen.last, true, true});
     std::stable_sort(all.begin(), all.end(),
                      [](const auto& a, const auto& b) { return a.from < b.from; });
     return all;

@@ -42,7 +42,10 @@ void held(const SideOutlook& side, const SideSegment& segment, Day day, SideDay&
 
 void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, SideDay& result) {
     result.state = NucState::Ready;
-    if (segment.kind == Kind::Freed) {
+    if (segment.wintered >= 0) {
+        result.wintered = &side.wintered[static_cast<std::size_t>(segment.wintered)];
+        result.state = result.wintered->lost ? NucState::NoQueen : NucState::Caught;
+    } else if (segment.kind == Kind::Freed) {
         const auto& round = side.rounds[static_cast<std::size_t>(segment.round)];
         result.round = &round;
         result.state = round.seen == NucState::NoQueen ? NucState::NoQueen : NucState::Caught;
@@ -64,6 +67,14 @@ void freeOfQueen(const SideOutlook& side, const SideSegment& segment, Day day, S
         result.ready = true;
     else
         result.likely = 1, result.reason = NotReady::AwaitingCatch;
+}
+
+/// A laying queen of a season before: not ready until she is caught, moved or lost.
+void wintered(const SideOutlook& side, const SideSegment& segment, SideDay& result) {
+    result.wintered = &side.wintered[static_cast<std::size_t>(segment.wintered)];
+    result.state = NucState::JudgedGood;
+    result.reason = NotReady::Laying;
+    if (result.wintered->last < kLastDay) result.readyFrom = result.wintered->last + Days{1};
 }
 
 }  // namespace
@@ -107,11 +118,7 @@ SideDay sideOn(const SideOutlook& side, Day day, Day today) {
             held(side, *at, day, result);
             return result;
         case Kind::Wintered:
-            result.wintered = &side.wintered[static_cast<std::size_t>(at->wintered)];
-            result.state = NucState::JudgedGood;
-            result.reason = NotReady::Laying;
-            if (result.wintered->last < kLastDay)
-                result.readyFrom = result.wintered->last + Days{1};
+            wintered(side, *at, result);
             break;
         case Kind::Empty:
         case Kind::Freed:

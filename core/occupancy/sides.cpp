@@ -5,13 +5,10 @@
 
 #include "base/natural_order.h"
 #include "occupancy/caged.h"
-#include "occupancy/nuc_upkeep.h"
 #include "occupancy/winter.h"
 
 namespace tenthday {
 namespace {
-
-Days days(const Facts& facts, Fact fact) { return Days{static_cast<int>(facts[fact])}; }
 
 std::optional<NucState> stateSeen(OutcomeKind kind) {
     switch (kind) {
@@ -168,111 +165,6 @@ std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStay
     return sides;
 }
 
-/// Makes the stretches of one side, event by event.
-class Divider {
-public:
-    Divider(SideOutlook& side, const Snapshot& snapshot)
-        : side_(side), facts_(snapshot.facts()), inputs_(inputsOf(side, snapshot)) {}
-
-    void run() {
-        side_.segments.clear();
-        current_.days.first = side_.stands.first;
-        side_.segments.reserve(2 + 2 * side_.rounds.size());
-        auto input = inputs_.begin();
-        for (std::size_t i = 0; i < side_.rounds.size(); ++i) {
-            while (input != inputs_.end() && input->day <= side_.rounds[i].transferDay)
-                stock(*input++);
-            hold(static_cast<std::int32_t>(i));
-        }
-        while (input != inputs_.end()) stock(*input++);
-        close(side_.stands.last);
-    }
-
-private:
-    using Kind = SideSegment::Kind;
-
-    /// Bees, or open brood alone, that come into the side.
-    struct Input {
-        Day day;
-        bool bees;
-        bool openBrood;
-    };
-    static std::vector<Input> inputsOf(const SideOutlook& side, const Snapshot& snapshot) {
-        std::vector<Input> inputs;
-        for (const auto& stocking : side.stockings)
-            inputs.push_back({stocking->day, true, stocking->openBrood});
-        if (!snapshot.all<NucCare>().empty())
-            for (const auto& care : snapshot.all<NucCare>().of(side.side->id.uuid))
-                if (bringsOpenBrood(*care)) inputs.push_back({care->day, false, true});
-        std::stable_sort(inputs.begin(), inputs.end(),
-                         [](const auto& a, const auto& b) { return a.day < b.day; });
-        return inputs;
-    }
-
-    /// An empty stretch is kept when asked: freed and filled again on one day, it is what the side
-    /// is at that day's start.
-    void close(Day last, bool keepEmpty = false) {
-        if (last < current_.days.first - Days{keepEmpty ? 1 : 0}) return;
-        current_.days.last = last;
-        side_.segments.push_back(current_);
-    }
-    void begin(Kind kind, Day first) {
-        current_ = SideSegment{};
-        current_.kind = kind;
-        current_.days.first = first;
-    }
-    /// They come in during a day: the side is what it was until that evening.
-    void stock(const Input& input) {
-        const Day brood = input.day + (input.openBrood ? days(facts_, Fact::OpenBroodD) : Days{0});
-        const Day needs = brood + days(facts_, Fact::NoBroodD);
-        const bool wasEmpty = current_.kind == Kind::NotStocked || current_.kind == Kind::Spent;
-        if (wasEmpty && !input.bees) return;  // brood alone makes no nuc
-        if (!wasEmpty && input.day < current_.days.first - Days{1}) return;  // given to a held nuc
-        const SideSegment before = current_;
-        close(input.day);
-        begin(wasEmpty ? Kind::Empty : before.kind,
-              std::max(input.day, before.days.first - Days{1}) + Days{1});
-        current_.round = before.round;
-        current_.certain = before.certain;
-        current_.readyFrom = wasEmpty ? input.day + queenlessDays(facts_) : before.readyFrom;
-        current_.needsBroodFrom = wasEmpty ? needs : std::max(needs, before.needsBroodFrom);
-    }
-    void hold(std::int32_t index) {
-        const auto& round = side_.rounds[static_cast<std::size_t>(index)];
-        close(round.transferDay - Days{1}, current_.kind == Kind::Freed);
-        if (!side_.segments.empty() && side_.segments.back().days.last >= round.transferDay)
-            side_.segments.back().days.last = round.transferDay - Days{1};
-        begin(Kind::Held, round.transferDay);
-        current_.round = index;
-        const Day last = std::min(round.catchDay, side_.stands.last);
-        close(last);
-        begin(round.seen == NucState::Spent ? Kind::Spent : Kind::Freed, last + Days{1});
-        current_.round = index;
-        current_.certain = round.seen == NucState::Caught || round.seen == NucState::NoQueen;
-        current_.readyFrom = freedReady(round, last);
-        current_.needsBroodFrom = freedNeedsBrood(round, last);
-    }
-    [[nodiscard]] Day freedReady(const SideRound& round, Day last) const {
-        // Looked at and empty: queenless since the virgin was lost. Caught: since the catch.
-        return round.seen == NucState::NoQueen ? last + Days{1}
-                                               : last + std::max(queenlessDays(facts_), Days{1});
-    }
-    [[nodiscard]] Day freedNeedsBrood(const SideRound& round, Day last) const {
-        Day lastAlive = round.seen == NucState::NoQueen
-                            ? std::min(last, round.timeline->hold.lostDay)
-                            : last + days(facts_, Fact::OpenBroodD);
-        for (const auto& input : inputs_)
-            if (input.openBrood && round.transferDay <= input.day && input.day <= last)
-                lastAlive = std::max(lastAlive, input.day + days(facts_, Fact::OpenBroodD));
-        return std::max(lastAlive + days(facts_, Fact::NoBroodD), last + Days{1});
-    }
-
-    SideOutlook& side_;
-    const Facts& facts_;
-    std::vector<Input> inputs_;  ///< by day
-    SideSegment current_;
-};
-
 }  // namespace
 
 double SideRound::layingShare() const {
@@ -382,10 +274,9 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
                 addSeenRound(side, batch, *timeline, *outcome, snapshot.today());
             see(side, *outcome, snapshot.facts());
         }
+    leaveForWinter(sides, snapshot);
     return sides;
 }
-
-void divide(SideOutlook& side, const Snapshot& snapshot) { Divider(side, snapshot).run(); }
 
 std::optional<Id<Yard>> SideOutlook::yardOn(Day day) const {
     std::optional<Id<Yard>> yard;

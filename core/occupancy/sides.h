@@ -6,6 +6,10 @@ namespace tenthday {
 
 using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
+[[nodiscard]] inline Days days(const Facts& facts, Fact fact) {
+    return Days{static_cast<int>(facts[fact])};
+}
+
 /// All sides with their stays, stockings and the rounds that stored placements give them.
 /// `stays` is filled and must outlive the sides, which look into it.
 [[nodiscard]] std::vector<SideOutlook> storedSides(const Snapshot& snapshot,

@@ -24,6 +24,8 @@ public:
         for (auto& donor : donors_) {
             const bool fliesBack = there && namesYard(donor.donor, there->label, labels_);
             if (fliesBack || !donor.mayGive() || isHeld(donor, day)) continue;
+            const auto left = mayStillGive(donor, snapshot_.facts());
+            if (left.bees.value < beesMl || left.brood.value < frames) continue;
             if (best == nullptr || std::pair(donor.broodFrames, donor.beesMl) <
                                        std::pair(best->broodFrames, best->beesMl))
                 best = &donor;

@@ -30,7 +30,7 @@ struct StockingNeed {
     std::optional<Day> cellsDay;
     std::optional<BeesMl> bees;   ///< as planned; else as last time, else fact nuc_bees_ml (S86)
     std::optional<Frames> brood;  ///< as planned; else as last time
-    std::string donor;            ///< as planned; else the one that gave least and may give
+    std::string donor;            ///< as planned; else the one that gave least and may give so much
 };
 
 struct StockingList {

@@ -15,10 +15,6 @@ namespace {
 /// A cell is listed from so many days before it emerges (common practice).
 constexpr Days kAboutToEmerge{2};
 
-Days days(const Facts& facts, Fact fact) {
-    return Days{static_cast<int>(std::lround(facts[fact]))};
-}
-
 /// A batch as its virgins need it; kept, for its nucs ask alike.
 struct BatchSky {
     const BatchTimeline* timeline = nullptr;

@@ -4,8 +4,8 @@
 
 namespace tenthday {
 
-WorkersWanted workersFor(Cells cells) {
-    const std::int32_t workers = cells.value * kWorkersPerCell;
+WorkersWanted workersFor(Cells cells, const Facts& facts) {
+    const auto workers = static_cast<std::int32_t>(cells.value * facts[Fact::WorkersPerCell]);
     const auto frames = [&](std::int32_t each) { return Frames{(workers + each - 1) / each}; };
     return {workers, frames(kMostOnFrame), frames(kFewestOnFrame)};
 }

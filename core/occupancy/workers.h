@@ -4,8 +4,6 @@
 
 namespace tenthday {
 
-/// Workers that one cell wants in its builder (S77, quoting Laidlaw & Page).
-inline constexpr std::int32_t kWorkersPerCell = 300;
 /// Workers on a deep frame full of them, on both sides: from the fewest to the most (common
 /// practice).
 inline constexpr std::int32_t kFewestOnFrame = 1600;
@@ -16,7 +14,8 @@ struct WorkersWanted {
     Frames fewest;  ///< full deep frames of bees, where they hold the most
     Frames most;    ///< where they hold the fewest
 };
-[[nodiscard]] WorkersWanted workersFor(Cells cells);
+/// By the fact workers_per_cell (S77, quoting Laidlaw & Page).
+[[nodiscard]] WorkersWanted workersFor(Cells cells, const Facts& facts);
 
 /// What a make-up of a builder on a day is for.
 struct Served {

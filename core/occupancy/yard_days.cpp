@@ -148,8 +148,13 @@ private:
                 {std::max({open.first, today_ + Days{1}, stoodSince + Days{1}}), open.last}, 1);
             return;
         }
+        if (segment.kind == Kind::Wintered) return addState(NucState::JudgedGood, days, 1);
         auto state = NucState::Ready;
-        if (segment.kind == Kind::Freed)
+        if (segment.wintered >= 0)
+            state = side.wintered[static_cast<std::size_t>(segment.wintered)].lost
+                        ? NucState::NoQueen
+                        : NucState::Caught;
+        else if (segment.kind == Kind::Freed)
             state = side.rounds[static_cast<std::size_t>(segment.round)].seen == NucState::NoQueen
                         ? NucState::NoQueen
                         : NucState::Caught;

@@ -1,5 +1,7 @@
 #include "outlook/supply_of.h"
 
+#include <algorithm>
+
 namespace tenthday {
 namespace {
 
@@ -23,6 +25,17 @@ SeasonSupply supplyOf(const Outlook& outlook) {
 
 OwnRates ownRatesOf(const Outlook& outlook) {
     return ownRates(outlook.snapshot, timelinesOf(outlook), outlook.nucs, *outlook.mating);
+}
+
+void addOutcomes(const Outlook& outlook, EarlierOutcomes& earlier) {
+    auto& all = earlier.batches;
+    for (auto& batch :
+         outcomesOfSeason(outlook.snapshot, timelinesOf(outlook), outlook.nucs, *outlook.mating)) {
+        const auto isIt = [&](const auto& other) { return other.batch == batch.batch; };
+        if (std::none_of(all.begin(), all.end(), isIt)) all.push_back(std::move(batch));
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto& a, const auto& b) { return a.day < b.day; });
 }
 
 Result<WhatIfAnswer> whatIf(const Outlook& outlook, const WhatIf& what) {

@@ -13,6 +13,10 @@ namespace tenthday {
 /// The rates of losses by the outcomes of an outlook's batches.
 [[nodiscard]] OwnRates ownRatesOf(const Outlook& outlook);
 
+/// Adds what the batches of an earlier season's outlook say, in the order of their grafts. A batch
+/// that is there already (late ones are read with the next season too) stays as it is.
+void addOutcomes(const Outlook& outlook, EarlierOutcomes& earlier);
+
 /// What bad luck would do, or why it cannot be asked. Nothing is kept.
 [[nodiscard]] Result<WhatIfAnswer> whatIf(const Outlook& outlook, const WhatIf& what);
 

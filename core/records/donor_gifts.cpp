@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "base/natural_order.h"
@@ -17,18 +18,21 @@ public:
           cycle_{day - Days{static_cast<int>(snapshot.facts()[Fact::WorkerD])}, day} {}
 
     std::vector<DonorGifts> run() {
-        for (const auto& yard : snapshot_.all<Yard>())
-            if (hasRole(yard->roles, "donor")) of(yard->label).isYard = true;
+        for (const auto& yard : snapshot_.all<Yard>()) {
+            yards_.insert(yard->label);
+            if (hasRole(yard->roles, "donor")) of(yard->label);
+        }
         for (const auto& row : snapshot_.all<Stocking>())
             take(row->donor, row->day, row->beesMl, row->broodFrames);
         for (const auto& row : snapshot_.all<NucCare>())
-            take(row->donor, row->day, row->beesMl, row->broodFrames);
+            if (row->kind == NucCareKind::Boost || row->kind == NucCareKind::BroodIn)
+                take(row->donor, row->day, row->beesMl, row->broodFrames);
         for (const auto& row : snapshot_.all<MakeUp>())
             take(row->donors, row->day, row->beesMl, row->broodFrames);
         for (const auto& row : snapshot_.all<BuilderNote>())
             if (row->kind == BuilderNoteKind::BroodIn)
                 take(row->donor, row->day, {}, Frames{1});
-            else
+            else if (row->kind == BuilderNoteKind::BeesIn)
                 take(row->donor, row->day, {}, {});
         return sorted();
     }
@@ -55,6 +59,7 @@ private:
         for (auto& [key, one] : all_) {
             const auto holds = donorHolds(snapshot_, one.donor, cycle_.last);
             if (!holds.empty()) one.hold = holds.front().note;
+            one.isYard = yards_.contains(one.donor);
             gifts.push_back(std::move(one));
         }
         std::stable_sort(gifts.begin(), gifts.end(), [](const auto& a, const auto& b) {
@@ -69,6 +74,7 @@ private:
 
     const Snapshot& snapshot_;
     DayWindow cycle_;
+    std::set<std::string> yards_;
     std::map<std::string, DonorGifts> all_;  ///< by label, as people order them
 };
 
@@ -85,6 +91,16 @@ std::vector<std::string> donorsIn(std::string_view field) {
         field.remove_prefix(end == std::string_view::npos ? field.size() : end + 1);
     }
     return donors;
+}
+
+MayGive mayStillGive(const DonorGifts& donor, const Facts& facts) {
+    if (!donor.mayGive()) return {};
+    const auto left = [&](Fact fact, std::int32_t given) {
+        const auto most = static_cast<std::int32_t>(facts[fact]);
+        return donor.isYard ? most : std::max(most - given, 0);
+    };
+    return {BeesMl{left(Fact::DonorBeesMl, donor.beesMl)},
+            Frames{left(Fact::DonorFrames, donor.broodFrames)}};
 }
 
 std::vector<DonorGifts> donorGifts(const Snapshot& snapshot, Day day) {

@@ -10,13 +10,22 @@ namespace tenthday {
 /// One donor: a yard or a colony, as it is written in the book.
 struct DonorGifts {
     std::string donor;
-    bool isYard = false;      ///< a yard with the role of a donor
+    bool isYard = false;      ///< a whole yard: how many colonies give there is not known
     std::int32_t beesMl = 0;  ///< taken in the brood cycle before the day (fact worker_d)
     std::int32_t broodFrames = 0;
     std::optional<Day> last;  ///< anything was taken, or is planned to be; any day
     Ptr<YardNote> hold;       ///< nothing may leave: disease; none: it may
     [[nodiscard]] bool mayGive() const { return hold == nullptr; }
 };
+
+/// What one may still give in its brood cycle: of a colony, what the facts donor_bees_ml and
+/// donor_frames leave (common practice); of a yard these for each of its colonies, as nobody knows
+/// which of them gave. Nothing under a hold.
+struct MayGive {
+    BeesMl bees{0};
+    Frames brood{0};
+};
+[[nodiscard]] MayGive mayStillGive(const DonorGifts& donor, const Facts& facts);
 
 /// Yards of donors, and whatever was written as one this season. Those that may give first, then by
 /// brood, bees and day of what they gave: what gave least and longest ago can give first. How

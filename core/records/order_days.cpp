@@ -23,6 +23,11 @@ OrderTerms termsOf(const Snapshot& snapshot, Id<Order> order) {
     return none;
 }
 
+bool isBare(const OrderTerms& terms) {
+    return terms.standing == OrderStanding::Open && terms.purpose == OrderPurpose::None &&
+           terms.shipDays.empty();
+}
+
 bool isShipDay(std::string_view shipDays, Day day) {
     const auto weekday = date::weekday(day).iso_encoding();  // 1 for Monday to 7
     return shipDays.empty() ||

@@ -10,6 +10,9 @@ namespace tenthday {
 /// any day.
 [[nodiscard]] OrderTerms termsOf(const Snapshot& snapshot, Id<Order> order);
 
+/// They say no more than no row of them: open, for nothing in particular, on any day.
+[[nodiscard]] bool isBare(const OrderTerms& terms);
+
 /// Mated, proven, or for oneself; the others are for cells and virgins.
 [[nodiscard]] constexpr bool isForQueens(OrderKind kind) { return kind >= OrderKind::Mated; }
 

@@ -1,10 +1,10 @@
 #include "records/order_verbs.h"
 
-#include <algorithm>
-#include <numeric>
-
 #include "records/deliveries.h"
+#include "records/earlier_outcomes.h"
+#include "records/order_checks.h"
 #include "records/order_days.h"
+#include "records/task_marks.h"
 #include "records/validity.h"
 
 namespace tenthday {
@@ -14,11 +14,6 @@ Error noOrder() { return Error{"order: there is none with this id"}; }
 Error noBatch() { return Error{"batch: there is none with this id"}; }
 Error refused(const std::string& label, const std::string& why) {
     return Error{label + ": " + why};
-}
-
-/// Two terms, at the most: "is on the waiting list".
-std::string standsAs(OrderStanding standing) {
-    return standing == OrderStanding::Waiting ? "is on the waiting list" : "is cancelled";
 }
 
 /// The line so called, made where there is none.
@@ -38,8 +33,7 @@ std::string lineLabel(const Snapshot& snapshot, const std::optional<Id<Line>>& l
 
 /// Writes the terms, or takes the row away where they are those of an order without one.
 void putTerms(const Snapshot& snapshot, OrderTerms terms, ChangeSet& changes) {
-    const bool bare = terms.standing == OrderStanding::Open &&
-                      terms.purpose == OrderPurpose::None && terms.shipDays.empty();
+    const bool bare = isBare(terms);
     const auto rows = snapshot.all<OrderTerms>().of(terms.order.uuid);
     if (rows.empty()) {
         if (!bare) changes.add(std::move(terms));
@@ -55,37 +49,13 @@ void freeEarmarks(const Snapshot& snapshot, Id<Order> order, ChangeSet& changes)
     for (const auto& earmark : snapshot.all<Earmark>().of(order.uuid)) changes.erase(earmark);
 }
 
-std::int32_t earmarkedFor(const Snapshot& snapshot, Id<Order> order) {
-    const auto rows = snapshot.all<Earmark>().of(order.uuid);
-    return std::accumulate(rows.begin(), rows.end(), 0,
-                           [](auto sum, const auto& row) { return sum + row->count; });
-}
-
-/// Why an order cannot be kept so, where it was delivered or earmarked before.
-/// A season shows orders due in it or with its last queens. A book without one shows all.
-bool isInAnySeason(const Snapshot& snapshot, Day due) {
-    const auto& seasons = snapshot.all<Season>();
-    return seasons.empty() || std::any_of(seasons.begin(), seasons.end(), [&](const auto& season) {
-               return season->from <= due && due <= season->until + kLeadIn;
-           });
-}
-
-Result<void> checkKept(const Snapshot& snapshot, const OrderWords& words) {
-    const auto& order = words.order;
-    if (words.purpose != OrderPurpose::None && order.kind != OrderKind::Own)
-        return refused(order.label, "only queens for oneself have a purpose");
-    if (!isInAnySeason(snapshot, order.due))
-        return refused(order.label, toText(order.due) +
-                                        " is in no season and would not be seen; seasons are added "
-                                        "in Set-up");
-    const auto delivered = deliveredOf(snapshot, order.id);
-    if (delivered.good() > order.count)
-        return refused(order.label, std::to_string(delivered.good()) + " are delivered already");
-    const auto meant = earmarkedFor(snapshot, order.id);
-    if (words.standing == OrderStanding::Open && meant > order.count)
-        return refused(order.label, std::to_string(meant) + " are earmarked for it");
-    if (meant > 0 && !isForQueens(order.kind))
-        return refused(order.label, "queens are earmarked for it, so it is not for cells");
+/// Why an edit of such a row cannot be, for all that stands beside it.
+template <class Row>
+Result<void> checkStands(const Snapshot& snapshot, const ChangeSet& changes, const Row& row,
+                         const std::string& label) {
+    const auto next = applied(snapshot, changes);
+    if (!next) return next.error();
+    if (const auto fault = faultOf(next.value(), row)) return refused(label, fault->why);
     return {};
 }
 
@@ -128,7 +98,6 @@ OrderWords wordsOf(const Snapshot& snapshot, Id<Order> id) {
 
 Result<ChangeSet> keepOrder(const Snapshot& snapshot, const OrderWords& words,
                             const IdSource& newId) {
-    if (auto good = checkKept(snapshot, words); !good) return good.error();
     const auto before = snapshot.find(words.order.id);
     const auto namesake = findByLabel<Order>(snapshot, words.order.label);
     if (namesake && namesake->id != words.order.id)
@@ -148,6 +117,7 @@ Result<ChangeSet> keepOrder(const Snapshot& snapshot, const OrderWords& words,
     putTerms(snapshot, terms, changes);
     if (words.standing != OrderStanding::Open) freeEarmarks(snapshot, order.id, changes);
     rememberMove(snapshot, words, newId, changes);
+    if (auto good = checkStands(snapshot, changes, order, order.label); !good) return good.error();
     return changes;
 }
 
@@ -175,8 +145,7 @@ Result<ChangeSet> deleteOrder(const Snapshot& snapshot, Id<Order> id) {
     eraseAll(snapshot.all<Earmark>().of(id.uuid));
     eraseAll(snapshot.all<Delivery>().of(id.uuid));
     eraseAll(snapshot.all<PromiseMove>().of(id.uuid));
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->subject == toText(id.uuid)) changes.erase(tick);
+    eraseTaskMarks(snapshot, id.uuid, changes);
     changes.erase(order);
     return changes;
 }
@@ -205,18 +174,14 @@ Result<ChangeSet> deliver(const Snapshot& snapshot, const DeliveryWords& words,
     const auto standing = termsOf(snapshot, order->id).standing;
     if (standing != OrderStanding::Open)
         return refused(order->label, standsAs(standing) + "; open it first");
-    if (words.day > snapshot.today())
-        return refused(order->label, toText(words.day) + " is ahead of today");
-    const auto rest = deliveredOf(snapshot, order->id).restOf(*order);
-    if (words.count > rest)
-        return refused(order->label, rest == 0 ? "nothing is owed any more"
-                                               : "only " + std::to_string(rest) + " are owed");
     ChangeSet changes{Verb::AddRow, order->label, words.day, {}};
     const Delivery row{fresh,       1,          order->id, words.day,          words.count,
                        words.batch, words.yard, 0,         DeliveryLoss::None, words.note};
     if (auto good = checkRow(row); !good) return good.error();
     changes.add(row);
+    const auto rest = deliveredOf(snapshot, order->id).restOf(*order);
     useEarmarks(snapshot, words, words.count == rest, changes);
+    if (auto good = checkStands(snapshot, changes, row, order->label); !good) return good.error();
     return changes;
 }
 
@@ -246,50 +211,6 @@ Result<ChangeSet> deleteDelivery(const Snapshot& snapshot, Id<Delivery> id) {
     return changes;
 }
 
-namespace {
-
-bool hasLine(const Snapshot& snapshot, Id<Batch> batch, Id<Line> line) {
-    const auto bars = snapshot.all<BatchBar>().of(batch.uuid);
-    return std::any_of(bars.begin(), bars.end(), [&](const auto& bar) {
-        const auto breeder = bar->breeder ? snapshot.find(*bar->breeder) : nullptr;
-        return breeder && breeder->line == line;
-    });
-}
-
-/// Grafts of a batch that are not earmarked for others.
-std::int32_t graftsFree(const Snapshot& snapshot, Id<Batch> batch, Id<Order> order) {
-    std::int32_t free = 0;
-    for (const auto& bar : snapshot.all<BatchBar>().of(batch.uuid)) free += bar->cells.value;
-    for (const auto& other : snapshot.all<Earmark>())
-        if (other->batch == batch && other->order != order) free -= other->count;
-    return free;
-}
-
-/// Why so many queens of a batch cannot be meant for an order.
-Result<void> checkEarmark(const Snapshot& snapshot, const Order& order, const Batch& batch,
-                          std::int32_t count, std::int32_t now) {
-    const auto standing = termsOf(snapshot, order.id).standing;
-    if (standing != OrderStanding::Open) return refused(order.label, standsAs(standing));
-    if (!isForQueens(order.kind))
-        return refused(order.label, "cells and virgins are of the batch of their day");
-    if (order.line && !hasLine(snapshot, batch.id, *order.line))
-        return refused(order.label, "batch " + batch.label + " has no bar of the line " +
-                                        lineLabel(snapshot, order.line));
-    const auto rest = deliveredOf(snapshot, order.id).restOf(order);
-    const auto others = earmarkedFor(snapshot, order.id) - now;
-    if (count > rest - others)
-        return refused(order.label, "of " + std::to_string(rest) + " owed " +
-                                        std::to_string(others) + " are earmarked elsewhere");
-    const auto free = graftsFree(snapshot, batch.id, order.id);
-    if (count > free)
-        return refused(order.label, "batch " + batch.label + " has only " +
-                                        std::to_string(std::max(free, 0)) +
-                                        " grafts that are not earmarked");
-    return {};
-}
-
-}  // namespace
-
 Result<ChangeSet> earmark(const Snapshot& snapshot, Id<Order> orderId, Id<Batch> batchId,
                           std::int32_t count, Id<Earmark> fresh) {
     const auto order = snapshot.find(orderId);
@@ -304,11 +225,10 @@ Result<ChangeSet> earmark(const Snapshot& snapshot, Id<Order> orderId, Id<Batch>
         if (before) changes.erase(before);
         return changes;
     }
-    if (auto good = checkEarmark(snapshot, *order, *batch, count, before ? before->count : 0);
-        !good)
-        return good.error();
-    const Earmark row{fresh, 1, orderId, batchId, count};
+    Earmark row{fresh, 1, orderId, batchId, count};
+    if (before) row.id = before->id;
     before ? changes.edit(before, row) : changes.add(row);
+    if (auto good = checkStands(snapshot, changes, row, order->label); !good) return good.error();
     return changes;
 }
 
@@ -330,22 +250,35 @@ Result<ChangeSet> deleteBought(const Snapshot& snapshot, Id<QueenLot> id) {
     return changes;
 }
 
+namespace {
+
+/// Of this or an earlier season; empty where there is none.
+std::string labelOfBatch(const Snapshot& snapshot, Id<Batch> id) {
+    if (const auto batch = snapshot.find(id)) return batch->label;
+    if (const auto& earlier = snapshot.earlier())
+        for (const auto& batch : earlier->batches)
+            if (batch.batch == id) return batch.label;
+    return {};
+}
+
+}  // namespace
+
 Result<ChangeSet> leaveOut(const Snapshot& snapshot, Id<Batch> id, const std::string& reason,
                            Id<LeftOut> fresh) {
-    const auto batch = snapshot.find(id);
-    if (!batch) return noBatch();
+    const auto label = labelOfBatch(snapshot, id);
+    if (label.empty()) return noBatch();
     const LeftOut row{fresh, 1, id, trimmed(reason)};
-    if (row.reason.empty()) return refused("batch " + batch->label, "why it is left out is needed");
-    ChangeSet changes{Verb::EditRow, batch->label, {}, {}};
+    if (row.reason.empty()) return refused("batch " + label, "why it is left out is needed");
+    ChangeSet changes{Verb::EditRow, label, {}, {}};
     const auto rows = snapshot.all<LeftOut>().of(id.uuid);
     rows.empty() ? changes.add(row) : changes.edit(rows.front(), row);
     return changes;
 }
 
 Result<ChangeSet> takeIn(const Snapshot& snapshot, Id<Batch> id) {
-    const auto batch = snapshot.find(id);
-    if (!batch) return noBatch();
-    ChangeSet changes{Verb::EditRow, batch->label, {}, {}};
+    const auto label = labelOfBatch(snapshot, id);
+    if (label.empty()) return noBatch();
+    ChangeSet changes{Verb::EditRow, label, {}, {}};
     for (const auto& row : snapshot.all<LeftOut>().of(id.uuid)) changes.erase(row);
     return changes;
 }

@@ -74,8 +74,8 @@ struct DeliveryWords {
                                            const std::string& line, const IdSource& newId);
 [[nodiscard]] Result<ChangeSet> deleteBought(const Snapshot& snapshot, Id<QueenLot> lot);
 
-/// Leaves an odd batch out of the rates of losses, for a reason, or changes the reason. Refused
-/// without one. @param fresh  id of the row, should it be a new one
+/// Leaves an odd batch of this or an earlier season out of the rates of losses, for a reason, or
+/// changes the reason. Refused without one. @param fresh  id of the row, should it be a new one
 [[nodiscard]] Result<ChangeSet> leaveOut(const Snapshot& snapshot, Id<Batch> batch,
                                          const std::string& reason, Id<LeftOut> fresh);
 /// Takes it in again. Empty when it is not left out.

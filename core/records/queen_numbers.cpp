@@ -107,7 +107,9 @@ std::string QueenNumbers::next(const QueenNumberParts& parts) {
     const auto frame = pattern_.frameOf(parts);
     const auto at = last_.find(frame);
     auto& last = at != last_.end() ? at->second : last_[frame] = highest(frame);
-    return pattern_.label(frame, ++last);
+    // Two frames can make one label: 1 before "19" and 11 before "9".
+    while (true)
+        if (auto label = pattern_.label(frame, ++last); given_.insert(label).second) return label;
 }
 
 }  // namespace tenthday

@@ -8,6 +8,7 @@
 /// itself in each text around it: with "{line}{n}" each line counts from 1.
 #pragma once
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -66,6 +67,7 @@ private:
     const Snapshot& snapshot_;
     QueenPattern pattern_;
     std::map<QueenPattern::Frame, std::int32_t> last_;
+    std::set<std::string> given_;
 };
 
 }  // namespace tenthday

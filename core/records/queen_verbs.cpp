@@ -33,13 +33,14 @@ std::string labelOf(const Snapshot& snapshot, Id<Queen> id) {
 /// Her first stay alone, as the catch made it.
 bool isWhereCaught(const std::vector<Ptr<QueenStay>>& stays) {
     return stays.empty() ||
-           (stays.size() == 1 && stays[0]->version == 1 && stays[0]->place == QueenPlace::Bank);
+           (stays.size() == 1 && stays[0]->version == 1 &&
+            (stays[0]->place == QueenPlace::Bank || stays[0]->place == QueenPlace::Nuc));
 }
 
-std::optional<Day> caughtOn(const Snapshot& snapshot, Id<Queen> queen) {
+Ptr<CaughtQueen> catchOf(const Snapshot& snapshot, Id<Queen> queen) {
     for (const auto& caught : snapshot.all<CaughtQueen>())
-        if (caught->queen == queen) return caught->day;
-    return std::nullopt;
+        if (caught->queen == queen) return caught;
+    return nullptr;
 }
 
 }  // namespace
@@ -76,6 +77,7 @@ std::string addCaughtQueen(const Snapshot& snapshot, const CatchMade& made, Quee
     QueenStay stay;
     stay.id = {newId()};
     stay.queen = queen.id;
+    stay.place = made.place;
     stay.from = made.day;
     const auto label = queen.label;
     changes.add(std::move(queen));
@@ -85,7 +87,7 @@ std::string addCaughtQueen(const Snapshot& snapshot, const CatchMade& made, Quee
 }
 
 Ptr<CaughtQueen> caughtBy(const Snapshot& snapshot, const Outcome& caught) {
-    if (caught.kind != OutcomeKind::Catch) return nullptr;
+    if (caught.kind != OutcomeKind::Catch && !staysForWinter(caught)) return nullptr;
     for (const auto& row : snapshot.all<CaughtQueen>().of(caught.batch.uuid))
         if (row->side == caught.side && row->day == caught.day) return row;
     return nullptr;
@@ -151,8 +153,11 @@ Result<ChangeSet> moveQueens(const Snapshot& snapshot, const std::vector<Id<Quee
     for (const auto queen : queens) {
         const auto label = labelOf(snapshot, queen);
         if (label.empty()) return Error{"queen: there is none with this id"};
-        if (const auto caught = caughtOn(snapshot, queen); caught && from < *caught)
-            return Error{"queen " + label + ": was caught only on " + toText(*caught)};
+        const auto caught = catchOf(snapshot, queen);
+        if (caught && from < caught->day)
+            return Error{"queen " + label + ": was caught only on " + toText(caught->day)};
+        if (place == QueenPlace::Nuc && (!caught || !caught->side))
+            return Error{"queen " + label + ": the nuc she was raised in is not known"};
         changes.subject += (changes.subject.empty() ? "" : ", ") + label;
         QueenStay stay;
         stay.queen = queen;

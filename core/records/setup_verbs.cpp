@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "records/task_marks.h"
 #include "records/uses.h"
 #include "records/validity.h"
 
@@ -134,8 +135,7 @@ Result<ChangeSet> deleteWhole(const Snapshot& snapshot, Id<Row> id) {
         return Error{table + " " + nameOf(*row) + ": still in use by " +
                      std::string(uses.front().table)};
     ChangeSet changes{Verb::DeleteRow, nameOf(*row), {}, erasures(snapshot, id)};
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->subject == toText(id.uuid)) changes.erase(tick);
+    eraseTaskMarks(snapshot, id.uuid, changes);
     return changes;
 }
 

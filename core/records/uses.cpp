@@ -41,6 +41,11 @@ template <>
 struct PartOf<QueenStay> {
     static constexpr auto whole = &QueenStay::queen;
 };
+template <>
+struct PartOf<DriveTime> {
+    static constexpr auto whole = &DriveTime::to;
+    static constexpr auto other = &DriveTime::from;
+};
 template <class Row>
 concept IsPart = !std::is_same_v<decltype(PartOf<Row>::whole), const std::nullptr_t>;
 
@@ -54,13 +59,19 @@ public:
                 if (const auto row = snapshot.find(Id<Row>{key.id})) take(row);
             if constexpr (IsPart<Row>)
                 for (const auto& row : snapshot.all<Row>())
-                    if (has((*row).*PartOf<Row>::whole)) take(row);
+                    if (isPart(*row)) take(row);
         });
     }
     [[nodiscard]] bool has(const RowKey& key) const { return ids_[key.table].contains(key.id); }
     [[nodiscard]] std::vector<RowChange> erasures() const { return erasures_; }
 
 private:
+    template <class Row>
+    [[nodiscard]] bool isPart(const Row& row) const {
+        if constexpr (requires { PartOf<Row>::other; })
+            if (const auto other = row.*PartOf<Row>::other; other && has(*other)) return true;
+        return has(row.*PartOf<Row>::whole);
+    }
     template <class Row>
     void take(const Ptr<Row>& row) {
         if (!ids_[kTable<Row>].insert(row->id.uuid).second) return;

@@ -15,8 +15,8 @@ struct Use {
 };
 
 /// What refers to a row, per table in the order of AllRows. Parts are no use by themselves: a box's
-/// stays, layouts and sides, a method's steps, a queen's notes, stays and catch. What refers to a
-/// part is one of the whole.
+/// stays, layouts and sides, a method's steps, a queen's notes, stays and catch, the ways to a
+/// yard. What refers to a part is one of the whole.
 [[nodiscard]] std::vector<Use> usesOf(const Snapshot& snapshot, const RowKey& key);
 
 /// The row and its parts, each as a row that goes. Empty when there is none with this id.

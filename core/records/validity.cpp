@@ -227,7 +227,7 @@ void checkMember(const std::optional<Member>& value, std::string_view column, Co
 /// itself sees to it that there is one.
 template <class Row>
 constexpr bool kNamesAnyBatch = std::is_same_v<Row, Delivery> || std::is_same_v<Row, Earmark> ||
-                                std::is_same_v<Row, CaughtQueen>;
+                                std::is_same_v<Row, CaughtQueen> || std::is_same_v<Row, LeftOut>;
 
 /// Every reference of a row that came must lead to a row. One that stood before may lead to a batch
 /// of another season, which is not read; should its row go, that is refused as it is in use.

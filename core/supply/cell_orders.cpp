@@ -10,14 +10,17 @@ namespace {
 /// Fills the orders of one kind.
 class Filler {
 public:
-    Filler(std::span<const RaisedPart> parts, OrderKind kind, std::vector<TakenCells>& taken)
-        : parts_(parts), kind_(kind), taken_(taken) {
+    /// @param gone   by part, what went out of it
+    /// @param taken  by part, what orders take beside that
+    Filler(std::span<const RaisedPart> parts, OrderKind kind, std::span<const TakenCells> gone,
+           std::vector<TakenCells>& taken)
+        : parts_(parts), kind_(kind), gone_(gone), taken_(taken) {
         for (std::size_t i = 0; i < parts.size(); ++i) supply_.push_back(supplyOf(i));
     }
 
     OrderOutlook fill(const OrderNeed& need) {
         const auto serving = servingParts(need);
-        std::int32_t before = need.went;
+        std::int32_t before = 0;
         for (const auto& [count, parts] : earlier_)
             if (overlap(parts, serving)) before += count;
         std::vector<std::size_t> from;
@@ -31,7 +34,7 @@ public:
             from = choice;
         }
         outlook.fills = take(need, from);
-        earlier_.emplace_back(need.wanted(), serving);
+        earlier_.emplace_back(need.rest, serving);
         return outlook;
     }
 
@@ -43,12 +46,14 @@ private:
         const auto& away = part.elsewhere;
         if (kind_ == OrderKind::RipeCell) {
             if (part.given != Given::Sealed) return CountSpread(0);
-            return part.isSettled ? CountSpread(away.sold)
-                                  : part.ripe.without(away.kept + away.other);
+            const auto there =
+                part.isSettled ? CountSpread(away.sold) : part.ripe.without(away.kept + away.other);
+            return there.without(gone_[i].cells);
         }
-        if (part.isSettled) return part.emerged(CountSpread(away.kept));
-        const auto gone = away.other + std::max(away.sold, taken_[i].cells);
-        return part.emerged(part.ripe.without(gone));
+        const auto sold = std::max(away.sold, gone_[i].cells + taken_[i].cells);
+        const auto cells =
+            part.isSettled ? CountSpread(away.kept) : part.ripe.without(away.other + sold);
+        return part.emerged(cells).without(gone_[i].virgins);
     }
 
     [[nodiscard]] Parts servingParts(const OrderNeed& need) const {
@@ -103,17 +108,14 @@ private:
     /// good luck, from the last batch.
     std::vector<OrderFill> take(const OrderNeed& need, const Parts& from) {
         std::vector<OrderFill> fills;
-        std::int32_t gone = need.went;
-        std::int32_t left = need.wanted();
+        std::int32_t left = need.rest;
         for (const auto i : from) {
             auto& taken = kind_ == OrderKind::RipeCell ? taken_[i].cells : taken_[i].virgins;
             const auto there = static_cast<std::int32_t>(std::floor(supply_[i].mean() + kRound));
             const auto share = std::clamp(there - taken, 0, left);
             taken += share;
             left -= share;
-            const auto went = std::min(gone, share);
-            gone -= went;
-            if (share > went) fills.push_back({parts_[i].batch, static_cast<double>(share - went)});
+            if (share > 0) fills.push_back({parts_[i].batch, static_cast<double>(share)});
             if (i == from.back()) taken += left;
         }
         return fills;
@@ -123,6 +125,7 @@ private:
 
     std::span<const RaisedPart> parts_;
     OrderKind kind_;
+    std::span<const TakenCells> gone_;
     std::vector<TakenCells>& taken_;
     std::vector<CountSpread> supply_;  ///< by part
     std::vector<std::pair<std::int32_t, Parts>> earlier_;
@@ -133,11 +136,16 @@ private:
 CellOrders cellOrders(const OrderBook& book, std::span<const RaisedPart> parts) {
     CellOrders made;
     made.taken.resize(parts.size());
+    const auto gone = cellsGoneOf(book.cellsGone, parts);
     // Cells before virgins: they leave their batch earlier, whatever the order.
     for (const auto kind : {OrderKind::RipeCell, OrderKind::Virgin}) {
-        Filler filler(parts, kind, made.taken);
+        Filler filler(parts, kind, gone, made.taken);
         for (const auto& need : book.needs)
             if (need.order->kind == kind) made.orders.push_back(filler.fill(need));
+    }
+    for (std::size_t i = 0; i < gone.size(); ++i) {
+        made.taken[i].cells += gone[i].cells;
+        made.taken[i].virgins += gone[i].virgins;
     }
     return made;
 }

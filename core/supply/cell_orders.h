@@ -3,12 +3,10 @@
 #include <span>
 #include <vector>
 
+#include "supply/cells_gone.h"
 #include "supply/order_states.h"
 
 namespace tenthday {
-
-/// Days after her emergence for which a virgin serves (about a week: common practice).
-inline constexpr Days kVirginServes{7};
 
 struct CellOrders {
     std::vector<OrderOutlook> orders;  ///< in the order of filling
@@ -16,11 +14,12 @@ struct CellOrders {
 };
 
 /// Orders for ripe cells and virgins, of those in `book`, and what they take from the queens to
-/// come; what went out is taken too. A ripe cell serves on the day it leaves the builder, a virgin
-/// up to kVirginServes after the likely day of her emergence. Delivery is on the due day or, where
-/// one is given, on any day from the first allowed; with ship days only on days on which the order
-/// can go. An order that may not be delivered in parts has all its cells on one such day, the
-/// likeliest; its virgins all alive on the due day.
+/// come. What went out is gone from its batch for good, whatever became of its order. A ripe cell
+/// serves on the day it leaves the builder, a virgin up to kVirginServes after the likely day of
+/// her emergence. Delivery is on the due day or, where one is given, on any day from the first
+/// allowed; with ship days only on days on which the order can go. An order that may not be
+/// delivered in parts has all its cells on one such day, the likeliest; its virgins all alive on
+/// the due day.
 ///
 /// The chance is exact by convolution over the batches that serve: they must give what the order
 /// and all before it want that the same cells could serve. Cells known by record (sold, caged) are

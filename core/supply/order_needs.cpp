@@ -46,16 +46,18 @@ bool isFromStock(const Snapshot& snapshot, const Delivery& delivery, const Order
     return isOfSeason(snapshot, order.due);
 }
 
-std::vector<QueensGone> goneOf(const Snapshot& snapshot) {
-    std::vector<QueensGone> gone;
+/// Writes down what was delivered of this season's stock.
+void putGone(const Snapshot& snapshot, OrderBook& book) {
     for (const auto& delivery : snapshot.all<Delivery>()) {
         const auto order = snapshot.find(delivery->order);
-        if (!order || !isForQueens(order->kind) || !isFromStock(snapshot, *delivery, *order))
-            continue;
-        gone.push_back({order->id, delivery->day, delivery->count, delivery->fromBatch, order->line,
-                        order->kind == OrderKind::Proven});
+        if (!order || !isFromStock(snapshot, *delivery, *order)) continue;
+        if (isForQueens(order->kind))
+            book.gone.push_back({order->id, delivery->day, delivery->count, delivery->fromBatch,
+                                 order->line, order->kind == OrderKind::Proven});
+        else
+            book.cellsGone.push_back(
+                {order->kind, delivery->day, delivery->count, delivery->fromBatch, order->line});
     }
-    return gone;
 }
 
 }  // namespace
@@ -127,7 +129,7 @@ OrderBook orderBookOf(const Snapshot& snapshot) {
     OrderBook book;
     for (const auto& order : ordersOf(snapshot))
         book.needs.push_back(needOf(snapshot, order, termsOf(snapshot, order->id).shipDays));
-    book.gone = goneOf(snapshot);
+    putGone(snapshot, book);
     return book;
 }
 

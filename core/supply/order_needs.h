@@ -26,8 +26,6 @@ struct OrderNeed {
     std::optional<std::vector<Day>> goDays;
 
     [[nodiscard]] std::int32_t earmarked() const;
-    /// All that the order takes.
-    [[nodiscard]] std::int32_t wanted() const { return went + rest; }
 };
 
 /// An order alone: nothing of it went out, nothing is meant for it, it goes any day.
@@ -47,10 +45,21 @@ struct QueensGone {
     bool proven = false;           ///< the order's
 };
 
-/// Open orders in the order of filling, and all queens that were delivered from the stock.
+/// Ripe cells or virgins of this season that went out for an order.
+struct CellsGone {
+    OrderKind kind = OrderKind::RipeCell;
+    Day day;
+    std::int32_t count = 0;
+    std::optional<Id<Batch>> batch;
+    std::optional<Id<Line>> line;  ///< the order's
+};
+
+/// Open orders in the order of filling, and all that was delivered of this season's stock, whatever
+/// became of its order.
 struct OrderBook {
     std::vector<OrderNeed> needs;
     std::vector<QueensGone> gone;
+    std::vector<CellsGone> cellsGone;
 };
 
 /// Queens that went out by the day on which an order has to be whole, and all that went out for it.
@@ -67,9 +76,9 @@ struct OrderBook {
 /// The order of filling.
 [[nodiscard]] bool isFilledBefore(const Order& a, const Order& b);
 
-/// All that is needed of the season's orders. Queens delivered are gone from this season's stock
+/// All that is needed of the season's orders. What was delivered is gone from this season's stock
 /// when their batch is one of it, or, where no batch is named, when their order is due in the
-/// season, whatever its standing; queens of other years' batches are not of this stock.
+/// season, whatever its standing; what is of other years' batches is not of this stock.
 [[nodiscard]] OrderBook orderBookOf(const Snapshot& snapshot);
 
 /// The day belongs to the season shown: in it, or up to kLeadIn before (`lead`) or after it where

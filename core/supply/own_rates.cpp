@@ -199,10 +199,9 @@ void use(const Snapshot& snapshot, LossStage stage, const StageRate& fitted, Sta
 
 }  // namespace
 
-PerStage<std::vector<BatchOutcome>> ownOutcomes(const Snapshot& snapshot,
-                                                const Timelines& timelines, const NucOutlook& nucs,
-                                                const MatingTable& mating) {
-    PerStage<std::vector<BatchOutcome>> all;
+std::vector<EarlierOutcome> outcomesOfSeason(const Snapshot& snapshot, const Timelines& timelines,
+                                             const NucOutlook& nucs, const MatingTable& mating) {
+    std::vector<EarlierOutcome> all;
     const auto rounds = roundsOf(nucs);
     const auto rules = virginRules(snapshot.facts());
     for (const auto& [id, timeline] : timelines) {
@@ -210,15 +209,29 @@ PerStage<std::vector<BatchOutcome>> ownOutcomes(const Snapshot& snapshot,
         if (!batch) continue;
         const auto found = rounds.find(id);
         BatchRecord record(snapshot, batch, *timeline, mating, rules);
-        const auto counts = record.counts(found == rounds.end() ? Rounds{} : found->second);
-        const auto odd = snapshot.all<LeftOut>().of(id.uuid);
-        for (const auto stage : kAllLossStages)
-            if (counts[stage].tried > 0)
-                all[stage].push_back(
-                    {id,
-                     batch->label,
-                     {counts[stage], odd.empty() ? std::string() : odd.front()->reason}});
+        all.push_back({id, batch->label, batch->day,
+                       record.counts(found == rounds.end() ? Rounds{} : found->second)});
     }
+    return all;
+}
+
+PerStage<std::vector<BatchOutcome>> ownOutcomes(const Snapshot& snapshot,
+                                                const Timelines& timelines, const NucOutlook& nucs,
+                                                const MatingTable& mating) {
+    PerStage<std::vector<BatchOutcome>> all;
+    const auto put = [&](const EarlierOutcome& batch) {
+        const auto odd = snapshot.all<LeftOut>().of(batch.batch.uuid);
+        const auto why = odd.empty() ? std::string() : odd.front()->reason;
+        for (const auto stage : kAllLossStages)
+            if (batch.counts[stage].tried > 0)
+                all[stage].push_back(
+                    {batch.batch, batch.label, batch.day, {batch.counts[stage], why}});
+    };
+    // Late batches of the season before are read with this one: they speak as they are now.
+    if (const auto& earlier = snapshot.earlier())
+        for (const auto& batch : earlier->batches)
+            if (!snapshot.find(batch.batch)) put(batch);
+    for (const auto& batch : outcomesOfSeason(snapshot, timelines, nucs, mating)) put(batch);
     return all;
 }
 

@@ -1,6 +1,7 @@
 /// @file own_rates.h  The rates of losses of this operation: from its batches' outcomes.
 #pragma once
 #include "losses/rate_fit.h"
+#include "records/earlier_outcomes.h"
 #include "supply/nuc_room.h"
 
 namespace tenthday {
@@ -9,10 +10,12 @@ namespace tenthday {
 struct BatchOutcome {
     Id<Batch> batch;
     std::string label;
+    Day day;             ///< its graft or start
     OwnOutcome outcome;  ///< with why it is left out, where it is
 };
 
-/// By stage, each with the batches that have an outcome there, in the order of `timelines`. Rules:
+/// By stage, each with the batches that have an outcome there: those of earlier seasons that came
+/// with the snapshot, then the season's in the order of `timelines`. Rules:
 ///
 /// - Accepted: of the grafts of bars whose graft is recorded, those started by the take count. Bars
 ///   in a dearth without feed have a rate of their own and say nothing.
@@ -30,6 +33,12 @@ struct BatchOutcome {
                                                               const Timelines& timelines,
                                                               const NucOutlook& nucs,
                                                               const MatingTable& mating);
+
+/// What the batches of one season say: what later seasons learn from it.
+[[nodiscard]] std::vector<EarlierOutcome> outcomesOfSeason(const Snapshot& snapshot,
+                                                           const Timelines& timelines,
+                                                           const NucOutlook& nucs,
+                                                           const MatingTable& mating);
 
 /// Prior, own record and result, side by side.
 struct OwnRates {

@@ -30,7 +30,9 @@ std::vector<Task> orderTasks(const Snapshot& snapshot) {
         // Where it cannot go on any day it is due all the same, and somebody has to see to it.
         const auto days = need.days.value_or(OrderDays{order->due, order->due});
         const auto done = need.rest > 0 ? std::nullopt : deliveredOf(snapshot, order->id).last;
-        if (isCaged(order->kind)) {
+        // What is overdue is one thing to see to: that it goes. It is caged for that anyhow.
+        const bool isOverdue = need.rest > 0 && order->due < snapshot.today();
+        if (isCaged(order->kind) && !isOverdue) {
             tasks.push_back(taskOf(TaskRule::CageQueens, need, {days.cage, order->due}, days.cage));
             tasks.back().done = done;
         }

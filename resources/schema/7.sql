@@ -13,3 +13,30 @@ SELECT id, version, queen, place, from_day, note FROM queen_stay;
 DROP TABLE queen_stay;
 ALTER TABLE queen_stay_7 RENAME TO queen_stay;
 CREATE INDEX queen_stay_queen ON queen_stay (queen);
+
+-- Until now a note of an outcome alone said so. Each such queen gets a row of her own, by which she
+-- is known in the seasons to come.
+CREATE TABLE wintered_7 (
+    batch TEXT, side TEXT, day TEXT, queen TEXT, caught TEXT, stay TEXT, label TEXT
+) STRICT;
+INSERT INTO wintered_7 (batch, side, day, queen, caught, stay, label)
+SELECT kept.batch, kept.side, kept.day,
+    lower(printf('%s-%s-4%s-a%s-%s', hex(randomblob(4)), hex(randomblob(2)),
+        substr(hex(randomblob(2)), 2), substr(hex(randomblob(2)), 2), hex(randomblob(6)))),
+    lower(printf('%s-%s-4%s-a%s-%s', hex(randomblob(4)), hex(randomblob(2)),
+        substr(hex(randomblob(2)), 2), substr(hex(randomblob(2)), 2), hex(randomblob(6)))),
+    lower(printf('%s-%s-4%s-a%s-%s', hex(randomblob(4)), hex(randomblob(2)),
+        substr(hex(randomblob(2)), 2), substr(hex(randomblob(2)), 2), hex(randomblob(6)))),
+    batch.label || '-w' || row_number() OVER (PARTITION BY kept.batch ORDER BY kept.side)
+FROM outcome AS kept JOIN batch ON batch.id = kept.batch
+WHERE kept.kind = 'judged_good' AND kept.note = 'winter' AND kept.side IS NOT NULL
+    AND NOT EXISTS (SELECT 1 FROM outcome AS later WHERE later.batch = kept.batch
+        AND later.side = kept.side AND later.day >= kept.day AND later.id <> kept.id);
+INSERT INTO queen (id, version, label, year, mother, line, breeder_from, breeder_until, note)
+SELECT queen, 1, label, CAST(substr(day, 1, 4) AS INTEGER), NULL, NULL, NULL, NULL, ''
+FROM wintered_7;
+INSERT INTO caught_queen (id, version, queen, batch, side, day)
+SELECT caught, 1, queen, batch, side, day FROM wintered_7;
+INSERT INTO queen_stay (id, version, queen, place, from_day, note)
+SELECT stay, 1, queen, 'nuc', day, '' FROM wintered_7;
+DROP TABLE wintered_7;

@@ -68,9 +68,9 @@ std::vector<std::string> matches(const SourceFile& file, const std::regex& patte
 
 const std::vector<std::string_view>& coreRooms() {
     static const std::vector<std::string_view> rooms{
-        "base",    "calendar", "facts",   "weather",   "biology",  "mating", "losses",
-        "records", "timeline", "limits",  "occupancy", "supply",   "tasks",  "findings",
-        "outlook", "cellsday", "evening", "drafting",  "planning", "solver", "exchange"};
+        "base",    "calendar", "facts",   "weather",   "biology", "mating",   "losses",
+        "records", "timeline", "limits",  "occupancy", "supply",  "tasks",    "findings",
+        "outlook", "cellsday", "evening", "drafting",  "solver",  "planning", "exchange"};
     return rooms;
 }
 

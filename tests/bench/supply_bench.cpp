@@ -46,6 +46,30 @@ void ordersAfresh(benchmark::State& state) {
 }
 BENCHMARK(ordersAfresh)->Unit(benchmark::kMillisecond);
 
+/// The same after one batch moved by a day: the outlook anew with what the memo keeps, then the
+/// orders. A drag shows the outlook within its frame and "about" until the orders come.
+void ordersAfterABatchMoved(benchmark::State& state) {
+    const auto& before = season();
+    const auto moved = [&](int days) {
+        auto next = before.snapshot;
+        const auto batch = before.batches[before.batches.size() / 2]->batch;
+        auto row = *batch;
+        row.day += Days{days};
+        next.setAll(next.all<Batch>().with(batch, std::make_shared<const Batch>(row)));
+        return next;
+    };
+    const Snapshot there[] = {moved(1), moved(2)};
+    OutlookMemo memo;
+    (void)outlookOf(before.snapshot, memo);
+    std::size_t which = 0;
+    for (auto _ : state) {
+        const auto outlook = outlookOf(there[which], memo);
+        benchmark::DoNotOptimize(supplyOf(*outlook).orders());
+        which = 1 - which;
+    }
+}
+BENCHMARK(ordersAfterABatchMoved)->Unit(benchmark::kMillisecond);
+
 void promiseAfresh(benchmark::State& state) {
     for (auto _ : state) {
         auto supply = supplyOf(season());

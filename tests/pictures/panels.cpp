@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDialog>
 #include <QDir>
 #include <QFile>
@@ -36,16 +37,20 @@
 #include "orders/orders_page.h"
 #include "orders/what_if_dialog.h"
 #include "phone/phone_link.h"
+#include "plan/plan_form.h"
+#include "plan/plan_page.h"
 #include "reasons/why_dialog.h"
 #include "records/queen_verbs.h"
+#include "screen_text/cells_text.h"
 #include "screen_text/diary_text.h"
+#include "setup/next_season_dialog.h"
 #include "setup/setup_page.h"
 #include "setup/story_dialog.h"
-#include "sheets/preview.h"
-#include "sheets/week_preview.h"
+#include "sheets/print_dialog.h"
 #include "support/days.h"
 #include "virgins/virgins_page.h"
 #include "weather/import_dialog.h"
+#include "week/times_dialog.h"
 #include "week/week_page.h"
 #include "window/backup_dialog.h"
 #include "window/main_window.h"
@@ -88,12 +93,8 @@ QWidget* cellsDay(MainWindow& window, bool proposed) {
 QWidget* placementList(MainWindow& window) {
     cellsDay(window, true);
     auto* dialog = window.cellsDay();
-    showPreview(
-        dialog->windowTitle(),
-        [sheet = dialog->sheet()](Paper paper, const PaperRuler& ruler) {
-            return layOutPlacements(sheet, paper, ruler);
-        },
-        dialog);
+    for (auto* button : dialog->findChildren<QPushButton*>())
+        if (button->text() == cells_text::print()) button->click();
     return dialog->findChild<QDialog*>();
 }
 
@@ -258,10 +259,24 @@ QWidget* emptyBook(MainWindow& window) {
 }
 
 QWidget* weekSheet(MainWindow& window) {
-    const auto& outlook = *window.desk()->outlook();
-    showWeekPreview(weekContent(outlook, isoWeekOf(outlook.snapshot.today())), &window);
-    return window.findChild<QDialog*>();
+    window.actions().weekSheet->trigger();
+    return window.findChild<PrintDialog*>();
 }
+
+/// A paper of another kind in the same dialog.
+QWidget* printed(MainWindow& window, PaperKind kind) {
+    window.actions().weekSheet->trigger();
+    auto* dialog = window.findChild<PrintDialog*>();
+    dialog->kind().setCurrentIndex(static_cast<int>(kind));
+    return dialog;
+}
+QWidget* catchList(MainWindow& window) { return printed(window, PaperKind::Catches); }
+QWidget* nucCards(MainWindow& window) { return printed(window, PaperKind::NucCards); }
+
+QWidget* nextSeason(MainWindow& window) {
+    return opened(new NextSeasonDialog(*window.desk(), &window));
+}
+QWidget* workTimes(MainWindow& window) { return opened(new TimesDialog(*window.desk(), &window)); }
 
 /// A record in other units and with something of every kind wrong in it.
 QWidget* weatherImport(MainWindow& window) {
@@ -298,23 +313,22 @@ void addOrders(MainWindow& window) {
         changes.add(row);
         changes.add(OrderTerms{{Uuid{3, n}}, 1, row.id, standing, purpose, shipDays});
     };
-    order(1, "K-03", OrderKind::Mated, 6, "2027-06-18", "1234");
-    order(2, "Own splits", OrderKind::Own, 18, "2027-06-24", "", OrderStanding::Open,
-          OrderPurpose::Split);
-    order(3, "K-07", OrderKind::Proven, 8, "2027-06-30", "123");
-    order(4, "K-09", OrderKind::RipeCell, 6, "2027-06-18", "");
+    order(1, "K-20", OrderKind::Mated, 6, "2027-06-18", "1234");
+    order(2, "Reserve", OrderKind::Own, 18, "2027-06-24", "", OrderStanding::Open,
+          OrderPurpose::Reserve);
+    order(3, "K-21", OrderKind::Proven, 8, "2027-06-30", "123");
     order(5, "Association of the upper valley, spring meeting", OrderKind::Mated, 24, "2027-07-20",
           "12");
-    order(6, "K-14", OrderKind::Mated, 40, "2027-08-10", "1234");
     order(7, "K-15", OrderKind::Virgin, 10, "2027-07-18", "", OrderStanding::Waiting);
     order(8, "K-16", OrderKind::Mated, 12, "2027-07-01", "", OrderStanding::Waiting);
-    order(9, "K-01", OrderKind::Mated, 5, "2027-06-10", "", OrderStanding::Cancelled);
+    order(9, "K-22", OrderKind::Mated, 5, "2027-06-10", "", OrderStanding::Cancelled);
     (void)window.desk()->apply(changes);
 }
 
 QWidget* orders(MainWindow& window, int filter = 0) {
     addOrders(window);
     page(window, window.actions().ordersPage);
+    (void)QTest::qWaitFor([&] { return !window.orders()->isReckoning(); }, kPatience);
     window.orders()->filter().setCurrentIndex(filter);
     return &window;
 }
@@ -330,6 +344,7 @@ QWidget* orderForm(MainWindow& window) {
 
 QWidget* orderDialog(MainWindow& window, void (OrdersPage::*ask)()) {
     orders(window);
+    window.orders()->choose({Uuid{2, 1}});
     (window.orders()->*ask)();
     return window.orders()->dialog();
 }
@@ -355,6 +370,23 @@ QWidget* chartOfOrders(MainWindow& window) {
     page(window, window.actions().seasonPage);
     (void)QTest::qWaitFor([&] { return window.chart()->orders() != nullptr; }, kPatience);
     return &window;
+}
+
+/// The season plan for the orders, once it is there.
+QWidget* seasonPlan(MainWindow& window) {
+    addOrders(window);
+    page(window, window.actions().planPage);
+    auto& plan = *window.plan();
+    plan.form().until().setDate(QDate(2027, 6, 30));
+    plan.plan();
+    (void)QTest::qWaitFor([&] { return !plan.isPlanning() && !plan.isTrying(); }, 120'000);
+    return &window;
+}
+
+/// Its proposals in the chart.
+QWidget* chartOfPlan(MainWindow& window) {
+    seasonPlan(window);
+    return page(window, window.actions().seasonPage);
 }
 
 }  // namespace
@@ -389,7 +421,19 @@ const std::vector<Panel>& panels() {
         {at("season-chart-orders"), true, [](MainWindow& w) { return chartOfOrders(w); }},
         {at("orders"), true, [](MainWindow& w) { return orders(w); }},
         {at("orders-all"), true, [](MainWindow& w) { return orders(w, 3); }},
-        {at("orders-none"), true, [](MainWindow& w) { return page(w, w.actions().ordersPage); }},
+        {at("orders-none"), false,
+         [](MainWindow& w) {
+             emptyBook(w);
+             return page(w, w.actions().ordersPage);
+         }},
+        {at("season-plan"), true, [](MainWindow& w) { return seasonPlan(w); }},
+        {at("season-plan-chart"), true, [](MainWindow& w) { return chartOfPlan(w); }},
+        {at("season-plan-steps"), true,
+         [](MainWindow& w) { return page(w, w.actions().planPage); }},
+        {at("season-plan-empty"), false,
+         [](MainWindow& w) -> QWidget* {
+             return emptyBook(w) ? page(w, w.actions().planPage) : nullptr;
+         }},
         {at("order-form"), true, [](MainWindow& w) { return orderForm(w); }},
         {at("order-delivery"), true,
          [](MainWindow& w) { return orderDialog(w, &OrdersPage::deliver); }},
@@ -421,6 +465,10 @@ const std::vector<Panel>& panels() {
         {at("insemination"), true, [](MainWindow& w) { return mated(w, Mating::Insemination); }},
         {at("why-this-day"), true, why},
         {at("week-sheet"), true, weekSheet},
+        {at("catch-list"), true, catchList},
+        {at("nuc-cards"), true, nucCards},
+        {at("next-season"), true, nextSeason},
+        {at("work-times"), true, workTimes},
         {at("phone-calendar"), true, phoneCalendar},
         {at("restore"), true,
          [](MainWindow& w) {

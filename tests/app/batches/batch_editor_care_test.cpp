@@ -117,5 +117,39 @@ TEST_F(CountedBars, ABarThatGoesSaysThatItsCountGoesToo) {
     EXPECT_FALSE(saved.bars[1].taken);
 }
 
+// Cups of larvae that were not started, by +2.
+TEST_F(GraftedBatch, ACountInTimeOffersATopUp) {
+    auto& editor = edit("1");
+    std::vector<BatchDraft> wished;
+    QObject::connect(&editor, &BatchEditor::furtherWished,
+                     [&](const BatchDraft& draft) { wished.push_back(draft); });
+    EXPECT_FALSE(editor.topUpButton().isVisible()) << "nothing is counted";
+    EXPECT_TRUE(editor.insureButton().isVisible());
+    type(editor.bars().take(0), QStringLiteral("14"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return editor.topUpButton().isVisible(); }, kPatience));
+    EXPECT_TRUE(editor.topUpButton().text().contains(QStringLiteral("6")));
+    QTest::mouseClick(&editor.topUpButton(), Qt::LeftButton);
+    ASSERT_EQ(wished.size(), 1U);
+    EXPECT_EQ(wished[0].bars.at(0).cells, Cells{6});
+    EXPECT_EQ(wished[0].day, day("2027-06-13"));
+    EXPECT_FALSE(editor.isVisible());
+    bool counted = false;
+    for (const auto& outcome : desk_->snapshot().all<Outcome>())
+        counted =
+            counted || (outcome->kind == OutcomeKind::TakeCount && outcome->count == Cells{14});
+    EXPECT_TRUE(counted) << "what was typed is saved first";
+}
+
+TEST_F(GraftedBatch, ASecondGraftAsInsuranceIsTheWholeBatch) {
+    auto& editor = edit("1");
+    std::vector<BatchDraft> wished;
+    QObject::connect(&editor, &BatchEditor::furtherWished,
+                     [&](const BatchDraft& draft) { wished.push_back(draft); });
+    QTest::mouseClick(&editor.insureButton(), Qt::LeftButton);
+    ASSERT_EQ(wished.size(), 1U);
+    EXPECT_EQ(wished[0].bars.at(0).cells, Cells{20});
+    EXPECT_EQ(wished[0].bars.at(0).steps.at(0), test::id<Builder>(1)) << "into the same box";
+}
+
 }  // namespace
 }  // namespace tenthday

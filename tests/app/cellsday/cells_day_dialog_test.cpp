@@ -151,7 +151,7 @@ TEST_F(CellsDayDialogTest, TheListShowsWhatWasChosen) {
     EXPECT_GT(rows().rowCount(), nucs);
     const auto sheet = dialog_->sheet();
     int printed = 0;
-    for (const auto& stop : sheet.stops) printed += static_cast<int>(stop.nucs.size());
+    for (const auto& group : sheet.groups) printed += static_cast<int>(group.rows.size());
     EXPECT_EQ(printed, nucs);
 }
 

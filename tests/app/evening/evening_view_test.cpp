@@ -94,8 +94,8 @@ TEST_F(EveningViewTest, ACatchNumbersItsQueenAndWLeavesHerForWinter) {
     EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens);
     choose(row);
     key(Qt::Key_W);
-    EXPECT_EQ(entered(row), "stays for winter");
-    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens);
+    EXPECT_EQ(entered(row), "stays for winter: 27-001");
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens + 1) << "known in the next season";
     // Moved since, she keeps her catch; the page says what to do.
     choose(row);
     key(Qt::Key_Delete);

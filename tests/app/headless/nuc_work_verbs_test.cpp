@@ -24,6 +24,31 @@ TEST_F(NucWorkVerbs, StockingListsWhatAWeekWants) {
     EXPECT_EQ(runHere({"stocking", book, "--on", "May"}).exit, 2);
 }
 
+// Her batch is of another season and not read: by her stay she is there all the same.
+TEST_F(NucWorkVerbs, AQueenLeftForTheWinterIsThereInSpring) {
+    const auto book = makeNew();
+    import(book, "seasons", "label,from,until\n2028,2028-03-01,2028-10-31\n");
+    import(book, "yards", "label,roles\nMill,mating builder\n");
+    import(book, "boxes",
+           "label,yard,yard_from,layout,layout_from\nN1,Mill,2027-04-01,7,2027-04-01\n");
+    import(book, "builders", "label,yard,kind,from\nBox,Mill,starter_finisher,2027-01-01\n");
+    import(book, "stockings", "box,side,day,open_brood\nN1,-,2027-05-13,yes\n");
+    import(book, "batches", "label,start,day,hour\n1,graft,2027-05-04,14\n");
+    import(book, "bars", "batch,bar,cells\n1,1,20\n");
+    import(book, "placements", "batch,box,side,target,day,done\n1,N1,-,nuc,2027-05-14,yes\n");
+    const auto spring = [&] {
+        return answer({"nucs", book, "--on", "2028-04-20", "--today", "2028-04-15"});
+    };
+    const std::string head = "yard,box,side,state,ready,ready_from,chance,reason\n";
+    EXPECT_EQ(spring().find("judged_good"), std::string::npos);
+    import(book, "queens", "label,year\n27-001,2027\n");
+    import(book, "caught", "queen,batch,box,side,day\n27-001,1,N1,-,2027-08-10\n");
+    import(book, "queenstays", "queen,place,from\n27-001,nuc,2027-08-10\n");
+    EXPECT_EQ(spring(), head + "Mill,N1,-,judged_good,no,,100.0,laying\n");
+    import(book, "queenstays", "queen,place,from\n27-001,sold,2028-04-18\n");
+    EXPECT_EQ(spring(), head + "Mill,N1,-,caught,yes,2028-04-19,100.0,\n");
+}
+
 TEST_F(NucWorkVerbs, BroodlessListsSpansAndWhatWasDone) {
     const auto book = makeNew();
     import(book, "yards", "label,roles\nMill,mating builder\n");

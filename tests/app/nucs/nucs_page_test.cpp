@@ -123,6 +123,38 @@ TEST_F(NucsPageTest, ManyNucsAreStockedInOneStep) {
     EXPECT_EQ(desk_->snapshot().all<Stocking>().size(), before);
 }
 
+TEST_F(NucsPageTest, NothingIsPlannedOutOfAYardUnderAHold) {
+    YardNote hold;
+    hold.id = Id<YardNote>{Uuid{7, 7}};
+    hold.yard = findByLabel<Yard>(desk_->snapshot(), "Heath")->id;
+    hold.kind = YardNoteKind::Disease;
+    hold.from = day("2027-06-01");
+    hold.until = day("2027-07-01");
+    ChangeSet changes;
+    changes.add(hold);
+    ASSERT_TRUE(desk_->apply(changes).ok());
+    EXPECT_EQ(page_->donor().findText(QStringLiteral("Heath")), -1) << "not offered";
+    page_->filter().setCurrentIndex(3);  // can be stocked
+    const auto before = desk_->snapshot().all<Stocking>().size();
+    const auto stockFromHeath = [&](const char* on) {
+        page_->setDay(day(on));
+        page_->donor().setCurrentText(QStringLiteral("Heath 2"));
+        page_->table().selectRow(0);
+        page_->stockButton().click();
+        return desk_->snapshot().all<Stocking>().size() - before;
+    };
+    EXPECT_EQ(stockFromHeath("2027-06-08"), 0U);
+    EXPECT_TRUE(page_->told().contains(QStringLiteral("held for disease")))
+        << page_->told().toStdString();
+    EXPECT_TRUE(page_->told().contains(QStringLiteral("Not kept")));
+    page_->filter().setCurrentIndex(0);
+    page_->what().setCurrentIndex(1);  // boost
+    const auto boosts = desk_->snapshot().all<NucCare>().size();
+    EXPECT_EQ(stockFromHeath("2027-06-03"), 0U);
+    EXPECT_EQ(desk_->snapshot().all<NucCare>().size(), boosts + 1)
+        << "what was really done today is recorded";
+}
+
 TEST_F(NucsPageTest, ManyNucsAreKeptUpInOneStep) {
     page_->table().selectAll();
     const int all = rows();

@@ -46,7 +46,7 @@ TEST_F(LossesDialogTest, AnOddBatchIsLeftOutForAReasonAndTakenInAgain) {
     form.question()->accept();
     ASSERT_EQ(desk_->snapshot().all<LeftOut>().size(), 1U);
     EXPECT_EQ(undoName(), "record_outcome batch " + label + " left out of the rates");
-    EXPECT_EQ(cell(form.batches(), 0, 4), "left out: Builder was robbed.");
+    EXPECT_EQ(cell(form.batches(), 0, 5), "left out: Builder was robbed.");
     EXPECT_NE(cell(form.stages(), 0, 3) + cell(form.stages(), 0, 2), before);
     EXPECT_NE(cell(form.stages(), 0, 5).find("1 left out"), std::string::npos);
     ASSERT_TRUE(desk_->undo().ok());
@@ -60,10 +60,10 @@ TEST_F(LossesDialogTest, AnOddBatchIsLeftOutForAReasonAndTakenInAgain) {
 
 TEST_F(LossesDialogTest, AnotherStageShowsItsOwnBatches) {
     auto& form = losses();
-    const auto first = cell(form.batches(), 0, 1);
+    const auto first = cell(form.batches(), 0, 2);
     form.stages().setCurrentCell(1, 0);
     ASSERT_GT(form.batches().rowCount(), 0);
-    EXPECT_NE(cell(form.batches(), 0, 1), first) << "started cells, not grafts";
+    EXPECT_NE(cell(form.batches(), 0, 2), first) << "started cells, not grafts";
 }
 
 }  // namespace

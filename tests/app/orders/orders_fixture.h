@@ -7,8 +7,8 @@
 #include <QTest>
 
 #include "app/book/book_fixture.h"
-#include "exchange/example.h"
 #include "orders/orders_page.h"
+#include "support/bare_example.h"
 #include "support/days.h"
 #include "support/ids.h"
 
@@ -28,7 +28,7 @@ protected:
     }
     void openExample(bool withOrders = true, Access access = Access::ReadWrite) {
         const auto path = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path, exampleContent(), fixedOptions()).ok());
+        ASSERT_TRUE(createBook(path, exampleWithoutOrders(), fixedOptions()).ok());
         desk_ = Desk::open(path).value();
         if (withOrders) {
             add(1, "K-03", 2, "2027-07-30");
@@ -48,6 +48,11 @@ protected:
         page_->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
         page_->table().setFocus();
+        settle();
+    }
+    /// Until how orders stand is reckoned.
+    void settle() {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !page_->isReckoning(); }, kPatience));
     }
     void add(std::uint64_t n, const std::string& label, int count, std::string_view due,
              OrderStanding standing = OrderStanding::Open) {
@@ -63,10 +68,12 @@ protected:
 
     int rows() { return page_->table().model()->rowCount(); }
     std::string text(int row, OrdersModel::Column column) {
+        settle();
         return page_->table().model()->index(row, column).data().toString().toStdString();
     }
     void key(Qt::Key key, Qt::KeyboardModifiers with = {}) {
         QTest::keyClick(&page_->table(), key, with);
+        settle();
     }
     template <class Dialog>
     Dialog& dialog() {

@@ -73,6 +73,7 @@ TEST_F(OrdersPageTest, ImportanceIsFoldedAwayUntilSomethingIsShort) {
     key(Qt::Key_C);  // the short one is cancelled
     EXPECT_TRUE(page_->table().isColumnHidden(OrdersModel::Weight));
     ASSERT_TRUE(desk_->undo().ok());
+    settle();
     EXPECT_FALSE(page_->table().isColumnHidden(OrdersModel::Weight));
 }
 

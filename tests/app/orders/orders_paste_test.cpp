@@ -7,6 +7,7 @@
 
 #include "app/orders/orders_fixture.h"
 #include "orders/orders_paste.h"
+#include "records/order_days.h"
 
 namespace tenthday::test {
 namespace {
@@ -60,6 +61,24 @@ TEST_F(OrdersPasteTest, CommasServeToo) {
     ASSERT_EQ(rows(), 1);
     EXPECT_EQ(text(0, OrdersModel::For), "Hill, J.");
     EXPECT_EQ(text(0, OrdersModel::Sure), "80 %");
+}
+
+TEST_F(OrdersPasteTest, PurposeWeekdaysAndStandingComeAlong) {
+    openExample(false);
+    auto& form =
+        paste(QStringLiteral("For whom\tWhat\tHow many\tDue\tFor what\tGoes on\tOpen or not\n"
+                             "K-20\tmated\t12\t2027-07-14\t\tMon, Wed, Tuesday\twaiting\n"
+                             "Splits\town\t5\t2027-07-14\tsplit\tany day\topen\n"));
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    form.accept();
+    const auto& book = desk_->snapshot();
+    ASSERT_EQ(book.all<OrderTerms>().size(), 2U);
+    const auto terms = termsOf(book, findByLabel<Order>(book, "K-20")->id);
+    EXPECT_EQ(terms.shipDays, "123");
+    EXPECT_EQ(terms.standing, OrderStanding::Waiting);
+    EXPECT_EQ(termsOf(book, findByLabel<Order>(book, "Splits")->id).purpose, OrderPurpose::Split);
+    ASSERT_TRUE(desk_->undo().ok());
+    EXPECT_TRUE(desk_->snapshot().all<OrderTerms>().empty());
 }
 
 TEST_F(OrdersPasteTest, ErrorsStandAtTheirLinesAndNothingIsTaken) {

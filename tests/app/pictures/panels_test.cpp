@@ -27,8 +27,8 @@ TEST_P(EveryPanel, HasAPictureInLightAndDark) {
     const auto light = test::pictureOf(GetParam(), LookChoice::Light, scratch.path());
     const auto dark = test::pictureOf(GetParam(), LookChoice::Dark, scratch.path());
     for (const auto& picture : {light, dark}) {
-        EXPECT_GE(picture.width(), 300);  // the smallest dialog has one field
-        EXPECT_GE(picture.height(), 120);
+        EXPECT_GE(picture.width(), 400);
+        EXPECT_GE(picture.height(), 200);
         EXPECT_GE(coloursIn(picture, 8), 8) << "blank";
     }
     EXPECT_GT(qGray(light.pixel(4, 4)), 160);

@@ -14,14 +14,16 @@ using test::day;
 
 class CaughtPage : public test::SetupPageTest {
 protected:
-    void openWith(int queens) {
+    void openWith(int queens, bool nucsKnown = false) {
         openExample();
         const auto& book = desk_->snapshot();
         QueenNumbers numbers(book, QueenPattern::of("{yy}-{n:3}").value());
         ChangeSet changes;
+        std::optional<Id<NucSide>> side;
+        if (nucsKnown) side = (*book.all<NucSide>().begin())->id;
         for (int i = 0; i < queens; ++i)
             addCaughtQueen(
-                book, {(*book.all<Batch>().begin())->id, {}, day("2027-05-20"), 2027}, numbers,
+                book, {(*book.all<Batch>().begin())->id, side, day("2027-05-20"), 2027}, numbers,
                 [this] { return test::id<Queen>(++next_).uuid; }, changes);
         ASSERT_TRUE(desk_->apply(changes).ok());
         goTo(Kind::Caught);
@@ -64,6 +66,18 @@ TEST_F(CaughtPage, OneIsMovedAndUndone) {
     EXPECT_EQ(placeOf("27-001"), QueenPlace::Bank);
     ASSERT_TRUE(desk_->undo().ok());
     EXPECT_EQ(placeOf("27-002"), QueenPlace::Bank);
+}
+
+TEST_F(CaughtPage, OneIsLeftInHerNuc) {
+    openWith(2, true);
+    chooseRow(QStringLiteral("27-002"));
+    choose(queen_text::moveTo(), queen_text::place(QueenPlace::Nuc));
+    QTest::keyClick(&page_->form(), Qt::Key_Return);
+    EXPECT_EQ(placeOf("27-002"), QueenPlace::Nuc);
+    int in = 0;
+    for (int row = 0; row < page_->table().model()->rowCount(); ++row)
+        if (cell(row, 6).endsWith(QStringLiteral("for the winter"))) ++in;
+    EXPECT_EQ(in, 1);
 }
 
 TEST_F(CaughtPage, ManyAreMovedAtOnce) {

@@ -10,8 +10,8 @@
 #include "records/change_set.h"
 #include "screen_text/sheet_text.h"
 #include "sheets/page_painter.h"
+#include "sheets/preview.h"
 #include "sheets/week_layout.h"
-#include "sheets/week_preview.h"
 #include "support/days.h"
 #include "support/ids.h"
 #include "support/season_maker.h"
@@ -27,6 +27,13 @@ OutlookPtr exampleOutlook() {
     snapshot.setToday(day("2027-06-03"));
     OutlookMemo memo;
     return outlookOf(snapshot, memo);
+}
+
+PagesFor weekPages() {
+    return [week = weekContent(*exampleOutlook(), {2027, 22})](const PaperForm& form,
+                                                               const PaperRuler& ruler) {
+        return layOutWeek(week, form, ruler);
+    };
 }
 
 class WeekSheet : public ::testing::TestWithParam<Paper> {
@@ -169,43 +176,35 @@ TEST_P(WeekSheet, ThePdfReadsAsTheContentInOrder) {
 INSTANTIATE_TEST_SUITE_P(Papers, WeekSheet, ::testing::Values(Paper::A4, Paper::Letter, Paper::A5),
                          [](const auto& test) { return std::string(token(test.param)); });
 
-struct PrinterCase {
-    const char* name;
-    QPageSize::PageSizeId size;
-    QPageSize::PageSizeId printed;
-};
-void PrintTo(const PrinterCase& c, std::ostream* out) { *out << c.name; }
-class PrintedOn : public ::testing::TestWithParam<PrinterCase> {};
+class PrintedOn : public ::testing::TestWithParam<PaperForm> {};
 
-/// A landscape printer, or one with paper of its own, gets whole upright pages.
-TEST_P(PrintedOn, StandsUprightAndWhole) {
+/// Whatever the printer was set to, it gets whole sheets of the form that was chosen.
+TEST_P(PrintedOn, HasTheFormThatWasChosen) {
     const QTemporaryDir folder;
     QPrinter printer(QPrinter::HighResolution);
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(folder.filePath(QStringLiteral("week.pdf")));
-    printer.setPageSize(QPageSize(GetParam().size));
+    printer.setPageSize(QPageSize(QPageSize::A3));
     printer.setPageOrientation(QPageLayout::Landscape);
-    const auto outlook = exampleOutlook();
-    EXPECT_TRUE(printWeek(printer, weekContent(*outlook, {2027, 22})));
-    EXPECT_EQ(printer.pageLayout().orientation(), QPageLayout::Portrait);
-    EXPECT_EQ(printer.pageLayout().pageSize().id(), GetParam().printed);
+    EXPECT_TRUE(printOn(printer, GetParam(), weekPages()));
+    EXPECT_EQ(printer.pageLayout().orientation(),
+              GetParam().landscape ? QPageLayout::Landscape : QPageLayout::Portrait);
+    const auto size = printer.pageLayout().fullRectPoints().size();
+    const auto wanted = sheetSize(GetParam());
+    EXPECT_NEAR(size.width(), wanted.width(), 1);
+    EXPECT_NEAR(size.height(), wanted.height(), 1);
 }
 
-INSTANTIATE_TEST_SUITE_P(Papers, PrintedOn,
-                         ::testing::Values(PrinterCase{"A4", QPageSize::A4, QPageSize::A4},
-                                           PrinterCase{"Letter", QPageSize::Letter,
-                                                       QPageSize::Letter},
-                                           PrinterCase{"A5", QPageSize::A5, QPageSize::A5},
-                                           PrinterCase{"A3", QPageSize::A3, QPageSize::A3},
-                                           PrinterCase{"B5", QPageSize::B5, QPageSize::B5},
-                                           PrinterCase{"A6", QPageSize::A6, QPageSize::A5}),
-                         [](const auto& test) { return std::string(test.param.name); });
+INSTANTIATE_TEST_SUITE_P(Forms, PrintedOn,
+                         ::testing::Values(PaperForm{Paper::A4}, PaperForm{Paper::Letter, true},
+                                           PaperForm{Paper::A5, false, true}),
+                         [](const auto& test) { return std::string(token(test.param.paper)); });
 
 TEST(PrintWeek, SaysWhenTheFileCannotBeWritten) {
     QPrinter printer(QPrinter::HighResolution);
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(QStringLiteral("/nowhere/at/all/week.pdf"));
-    EXPECT_FALSE(printWeek(printer, weekContent(*exampleOutlook(), {2027, 22})));
+    EXPECT_FALSE(printOn(printer, Paper::A4, weekPages()));
 }
 
 TEST(WeekContent, EachDayOfTenYearsIsOnExactlyOneSheet) {

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 
@@ -15,6 +16,9 @@
 #include "screen_text/dates.h"
 #include "screen_text/sheet_text.h"
 #include "sheets/week_content.h"
+#include "tasks/given.h"
+#include "tasks/work_time.h"
+#include "week/times_dialog.h"
 
 namespace tenthday {
 namespace {
@@ -242,6 +246,42 @@ TEST_F(WeekPageTest, ABookForReadingIsOnlyRead) {
     EXPECT_EQ(page_->asking(), nullptr);
     EXPECT_FALSE(page_->newButton().isEnabled());
     EXPECT_FALSE(page_->chosen()->done);
+}
+
+TEST_F(WeekPageTest, ATaskIsGivenToSomebodyAndTakenBack) {
+    const int row = rowOf(TaskRule::CellsOut);
+    ASSERT_GE(row, 0);
+    page_->table().setCurrentIndex(index(row, WeekModel::What));
+    page_->giveTo(QStringLiteral(" AK "));
+    EXPECT_EQ(givenTo(desk_->snapshot(), page_->chosen()->key), "AK");
+    EXPECT_NE(text(rowOf(TaskRule::CellsOut), WeekModel::About).find("for AK"), std::string::npos);
+    page_->giveTo(QString());
+    EXPECT_TRUE(desk_->snapshot().all<TaskGiven>().empty());
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->snapshot().all<TaskGiven>().size(), 1U) << "one step each";
+}
+
+TEST_F(WeekPageTest, TimesOfWorkAreSetInOneStepAndTheRestStaysUsual) {
+    TimesDialog dialog(*desk_);
+    EXPECT_FALSE(dialog.learnButton().isEnabled()) << "nothing was ticked at work";
+    dialog.once(TaskRule::Graft).setValue(33);
+    dialog.accept();
+    ASSERT_EQ(desk_->snapshot().all<WorkTime>().size(), 1U);
+    EXPECT_EQ(taskMinutes(desk_->snapshot(), TaskRule::Graft).once, 33);
+    EXPECT_FALSE(taskMinutes(desk_->snapshot(), TaskRule::Feed).own);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().all<WorkTime>().empty());
+}
+
+TEST_F(WeekPageTest, TheLogOfChangesKnowsWhenATickWasMade) {
+    const int row = rowOf(TaskRule::CellsOut);
+    page_->table().setCurrentIndex(index(row, WeekModel::What));
+    key(Qt::Key_Space);
+    const auto ticks = tickTimes(*desk_);
+    ASSERT_EQ(ticks.size(), 1U);
+    EXPECT_EQ(ticks[0].rule, TaskRule::CellsOut);
+    EXPECT_EQ(ticks[0].day, desk_->snapshot().today());
+    EXPECT_GT(ticks[0].second, 0);
 }
 
 }  // namespace

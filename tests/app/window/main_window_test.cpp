@@ -9,6 +9,7 @@
 #include <QRegularExpression>
 #include <QStatusBar>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTest>
 
 #include "app/book/book_fixture.h"
@@ -19,6 +20,7 @@
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
+#include "paste/paste_dialog.h"
 #include "phone/phone_link.h"
 #include "reasons/why_dialog.h"
 #include "records/verbs.h"
@@ -243,6 +245,11 @@ TEST_F(MainWindowTest, AListIsTakenAsOneStepThatCanBeUndone) {
     file.write("label,drive_order\nHeron,7\nDike,8\n");
     file.close();
     actions().importList->trigger();
+    auto* dialog = window_->findChild<PasteDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->preview().rowCount(), 2);
+    EXPECT_EQ(window_->desk()->snapshot().all<Yard>().size(), yards) << "looked at first";
+    dialog->accept();
     EXPECT_TRUE(answers_.told.empty());
     EXPECT_EQ(window_->desk()->snapshot().all<Yard>().size(), yards + 2);
     EXPECT_EQ(actions().undo->text().toStdString(), "&Undo: import Yards");
@@ -258,8 +265,11 @@ TEST_F(MainWindowTest, ABadListIsRefusedByLineAndColumnAndNothingIsTaken) {
     file.write("label,drive_order\nHeron,7\nDike,many\n");
     file.close();
     actions().importList->trigger();
-    ASSERT_EQ(answers_.told.size(), 1U);
-    EXPECT_NE(answers_.told[0].find("line 3, column drive_order"), std::string::npos);
+    auto* dialog = window_->findChild<PasteDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(dialog->takeButton().isEnabled());
+    EXPECT_EQ(dialog->preview().item(1, 0)->text(), QStringLiteral("3"));
+    EXPECT_NE(dialog->preview().item(1, 1)->toolTip().indexOf(QStringLiteral("drive_order")), -1);
     EXPECT_FALSE(actions().undo->isEnabled());
 }
 
@@ -269,6 +279,10 @@ TEST_F(MainWindowTest, AListIsWrittenThatCanBeTakenAgain) {
     actions().exportList->trigger();
     EXPECT_TRUE(QFile::exists(answers_.list->path));
     actions().importList->trigger();
+    auto* dialog = window_->findChild<PasteDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    dialog->accept();
+    EXPECT_FALSE(dialog->told().isEmpty());
     EXPECT_TRUE(answers_.told.empty());
     EXPECT_FALSE(actions().undo->isEnabled()) << "it says nothing new";
 }

@@ -7,6 +7,7 @@
 
 #include "calendar/iso_week.h"
 #include "support/draft_maker.h"
+#include "support/with_rows.h"
 
 namespace tenthday {
 namespace {
@@ -195,6 +196,30 @@ TEST(DayTrials, AnEditedBatchDoesNotClashWithItself) {
     EXPECT_EQ(clear[0].day, day("2027-06-11"));
     EXPECT_EQ(clear[1].day, day("2027-06-10"));
     EXPECT_EQ(clear[2].day, day("2027-06-12"));
+}
+
+/// A batch that cannot be deleted, as queens of it were delivered, is still moved against the rest
+/// of the season only, and not against itself.
+TEST(DayTrials, ABatchWithDeliveriesDoesNotClashWithItselfEither) {
+    auto maker = season();
+    maker.batch("9", "2027-06-11", 15, 20, "Box");
+    Delivery delivery;
+    delivery.id = id<Delivery>(1);
+    delivery.order = id<Order>(1);
+    delivery.day = day("2027-05-01");
+    delivery.fromBatch = maker.batchId("9");
+    const auto snapshot =
+        test::with(maker.snapshot(), test::orderFor(1, 5, "2027-07-20"), delivery);
+    DayTrials all(snapshot, draftOf(snapshot, maker.batchId("9")), {});
+    const auto own = all.on(day("2027-06-12"));
+    ASSERT_TRUE(own.ok());
+    DayTrials bare(maker.snapshot(), draftOf(maker.snapshot(), maker.batchId("9")), {});
+    EXPECT_EQ(own.value().clashes.size(), bare.on(day("2027-06-12")).value().clashes.size());
+    // Twenty cells more than there are nucs: told at its own day, as it is not there without it.
+    auto crowded = draftOf(snapshot, maker.batchId("9"));
+    crowded.bars[0].cells = Cells{60};
+    DayTrials many(snapshot, crowded, {});
+    EXPECT_FALSE(many.on(crowded.day).value().clashes.empty());
 }
 
 TEST(DayTrials, NothingIsOfferedBeforeTodayOrOutsideTheSeason) {

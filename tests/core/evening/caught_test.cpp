@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <set>
 
 #include "evening/evening_verbs.h"
 #include "occupancy/winter.h"
@@ -187,7 +188,11 @@ TEST_F(CaughtTest, AQueenLeftForWinterIsNotCaughtAndNotLate) {
     input.stays = true;
     apply(enter(*outlook_, rows()[0], input, ids()));
     EXPECT_TRUE(rows()[0].stays());
-    EXPECT_TRUE(book().all<CaughtQueen>().empty());
+    const auto queen = rows()[0].queen;
+    ASSERT_TRUE(queen) << "known by her number in the seasons to come";
+    EXPECT_EQ(queen->label, "27-001");
+    EXPECT_EQ(stayOn(book(), queen->id, day("2027-07-14"))->place, QueenPlace::Nuc);
+    EXPECT_EQ(queensInBank(book(), day("2027-07-14")), 0);
     auto later = book();
     later.setToday(day("2027-09-20"));
     read(later);
@@ -202,6 +207,30 @@ TEST_F(CaughtTest, AQueenLeftForWinterIsNotCaughtAndNotLate) {
         for (const auto* asked : task.sides) EXPECT_NE(asked->side->id, side.side->id);
         EXPECT_EQ(task.sides.size(), 5U);
     }
+}
+
+TEST_F(CaughtTest, AQueenThatStaysHasANumberThoughNoneAreGiven) {
+    const auto before = book();
+    auto input = caught("");
+    input.stays = true;
+    apply(enter(*outlook_, rows()[0], input, ids()));
+    ASSERT_TRUE(rows()[0].queen);
+    EXPECT_EQ(rows()[0].queen->label, "9-1");
+    input.hour = Hour{9};
+    apply(enter(*outlook_, rows()[0], input, ids()));
+    EXPECT_EQ(book().all<CaughtQueen>().size(), 1U) << "put right, she keeps it";
+    apply(takeBack(*outlook_, rows()[0]));
+    EXPECT_TRUE(book().sameContent(before));
+}
+
+TEST_F(CaughtTest, NumbersOfOneEveningNeverCollide) {
+    auto pattern = QueenPattern::of("{n}{batch}");
+    ASSERT_TRUE(pattern.ok());
+    QueenNumbers numbers(book(), std::move(pattern).value());
+    std::set<std::string> given;
+    for (int i = 0; i < 30; ++i)
+        for (const char* batch : {"9", "19", "119"})
+            EXPECT_TRUE(given.insert(numbers.next({2027, "", batch})).second) << batch << i;
 }
 
 TEST_F(CaughtTest, StayingInsteadOfCaughtTakesTheNumberBack) {

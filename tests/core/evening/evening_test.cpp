@@ -1,4 +1,5 @@
 #include "evening/evening_verbs.h"
+#include "occupancy/caged.h"
 
 #include <gtest/gtest.h>
 
@@ -186,6 +187,28 @@ TEST_F(EveningTest, CellsGoInNucByNuc) {
     rows = rowsOf(page("2027-06-21"), TaskRule::CellsIn);
     EXPECT_EQ(std::count_if(rows.begin(), rows.end(), [](const auto& r) { return r.isFilled(); }),
               1);
+}
+
+// A plan by name that is entered only once its cell is a virgin: taken back she was in no cage.
+TEST_F(EveningTest, ALatePlanTakenBackIsNotCaged) {
+    maker_.place("9", "N1/-", "2027-06-21", false);
+    maker_.outcome("9", OutcomeKind::Graft, "2027-06-11", 14, {}, 1);
+    read(maker_.snapshot());
+    setToday("2027-06-27");
+    ASSERT_LT(*virginsFrom(line()), day("2027-06-27"));
+    auto rows = rowsOf(page("2027-06-27"), TaskRule::CellsIn);
+    const auto named = std::find_if(rows.begin(), rows.end(), [](const auto& r) {
+        return r.entry == EveningEntry::Placed && r.placed;
+    });
+    ASSERT_NE(named, rows.end());
+    apply(enter(*outlook_, *named, on("2027-06-27"), ids()));
+    const auto filled = [&] {
+        rows = rowsOf(page("2027-06-27"), TaskRule::CellsIn);
+        return std::find_if(rows.begin(), rows.end(), [](const auto& r) { return r.isFilled(); });
+    };
+    ASSERT_NE(filled(), rows.end());
+    apply(takeBack(*outlook_, *filled()));
+    EXPECT_TRUE(outlook_->snapshot.all<Placement>().empty()) << "neither caged nor in a nuc";
 }
 
 // Cells that go in late leave other nucs without brood for them: those do not leave the page.

@@ -7,6 +7,9 @@
 #include <set>
 
 #include "outlook/outlook.h"
+#include "outlook/supply_of.h"
+#include "records/order_checks.h"
+#include "records/order_days.h"
 
 namespace tenthday {
 namespace {
@@ -154,6 +157,33 @@ TEST(Example, HasTwoFindingsAndANoteOnItsDay) {
     EXPECT_EQ(kinds, (std::vector{FindingKind::TooManyCells, FindingKind::CatchHoldsNucs,
                                   FindingKind::BoxOverfull}));
     for (const auto& finding : outlook->findings) EXPECT_GE(finding.day, outlook->snapshot.today());
+}
+
+TEST(Example, HasOrdersOfEveryKindAndState) {
+    const auto book = example();
+    OutlookMemo memo;
+    const auto outlook = outlookOf(book, memo);
+    std::set<OrderKind> kinds;
+    std::set<OrderStanding> standings;
+    for (const auto& order : book.all<Order>()) {
+        kinds.insert(order->kind);
+        standings.insert(termsOf(book, order->id).standing);
+        EXPECT_FALSE(faultOf(book, *order)) << order->label;
+    }
+    EXPECT_EQ(kinds.size(), kTokenCount<OrderKind>);
+    EXPECT_EQ(standings, (std::set{OrderStanding::Open, OrderStanding::Waiting}));
+    std::set<OrderState> states;
+    std::size_t delivered = 0;
+    for (const auto& order : supplyOf(*outlook).orders()) {
+        states.insert(order.state);
+        delivered += order.rest == 0 ? 1 : 0;
+    }
+    EXPECT_EQ(states.size(), kTokenCount<OrderState>);
+    EXPECT_EQ(delivered, 1U);
+    EXPECT_EQ(book.all<Earmark>().size(), 1U);
+    EXPECT_EQ(book.all<PromiseMove>().size(), 1U);
+    for (const auto& delivery : book.all<Delivery>()) EXPECT_FALSE(faultOf(book, *delivery));
+    for (const auto& earmark : book.all<Earmark>()) EXPECT_FALSE(faultOf(book, *earmark));
 }
 
 TEST(Example, HasTwentyYearsOfWeatherAndAColdWeekInItsOwn) {

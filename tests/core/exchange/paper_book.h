@@ -20,6 +20,7 @@ public:
             for (const auto& step : made.steps) changes.add(step);
         }
         snapshot_ = applied(snapshot_, changes).value();
+        snapshot_.setToday(Day{date::local_days{date::year{2028} / 6 / 1}});
     }
 
     /// "" when taken, else the error.

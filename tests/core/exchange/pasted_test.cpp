@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "records/order_days.h"
 #include "support/season_maker.h"
 #include "support/with_rows.h"
 
@@ -97,6 +98,35 @@ TEST_F(PastedOrders, ALabelThatComesTwiceIsToldAtItsSecondLine) {
     EXPECT_EQ(made.troubles[1], "");
     EXPECT_NE(made.troubles[2], "");
     EXPECT_TRUE(made.changes.isEmpty());
+}
+
+TEST_F(PastedOrders, TermsStandBesideTheirOrderInTheSameEdit) {
+    const std::vector<std::string> columns{"label", "kind",    "count",    "due",
+                                           "sure",  "purpose", "standing", "ship_days"};
+    const auto taken = [&](const Lines& lines) {
+        return editOf(book, "orders", columns, lines, [this] { return Uuid{7, ++next}; });
+    };
+    const auto made = taken({{"K-03", "mated", "12", "2027-06-14", "", "", "waiting", "123"},
+                             {"Splits", "own", "5", "2027-06-20", "80", "split", "open", ""},
+                             {"K-05", "mated", "5", "2027-06-20", "", "none", "open", ""},
+                             {"Order 1", "mated", "5", "2027-06-20", "90", "", "", ""}});
+    ASSERT_TRUE(made.isGood());
+    const auto after = applied(book, made.changes).value();
+    EXPECT_EQ(after.all<Order>().size(), 4U);
+    ASSERT_EQ(after.all<OrderTerms>().size(), 2U) << "terms that say nothing are no row";
+    const auto waiting = termsOf(after, findByLabel<Order>(after, "K-03")->id);
+    EXPECT_EQ(waiting.standing, OrderStanding::Waiting);
+    EXPECT_EQ(waiting.shipDays, "123");
+    EXPECT_EQ(termsOf(after, findByLabel<Order>(after, "Splits")->id).purpose, OrderPurpose::Split);
+    const auto bad = taken({{"K-03", "mated", "12", "2027-06-14", "", "", "open", ""},
+                            {"K-04", "mated", "12", "2027-06-14", "", "split", "open", ""},
+                            {"K-06", "mated", "12", "2035-06-14", "", "", "open", ""},
+                            {"K-07", "mated", "12", "2027-06-14", "", "", "open", "18"}});
+    EXPECT_EQ(bad.troubles[0], "");
+    EXPECT_NE(bad.troubles[1].find("only queens for oneself"), std::string::npos);
+    EXPECT_NE(bad.troubles[2].find("is in no season"), std::string::npos);
+    EXPECT_NE(bad.troubles[3].find("ship_days"), std::string::npos) << bad.troubles[3];
+    EXPECT_TRUE(bad.changes.isEmpty());
 }
 
 }  // namespace

@@ -22,10 +22,18 @@ public:
         makeBreeders();
         const int batches = number(0, 6);
         for (int i = 0; i < batches; ++i) makeBatch();
-        return applied(Snapshot{}, changes_).value();
+        auto made = applied(Snapshot{}, changes_).value();
+        made.setToday(kStart + Days{400});
+        return made;
     }
 
 private:
+    /// An order for queens that can have earmarks.
+    struct Open {
+        Id<Order> id;
+        int rest = 0;
+    };
+
     int number(int low, int high) {
         return low + static_cast<int>(random_() % static_cast<std::uint32_t>(high - low + 1));
     }
@@ -68,7 +76,8 @@ private:
             methods_.push_back({made.method.id, static_cast<int>(made.steps.size())});
         }
         makeMethods();
-        add(Season{id<Season>(), 1, label(), kStart, kStart + Days{number(0, 400)}});
+        seasonLasts_ = number(0, 400);
+        add(Season{id<Season>(), 1, label(), kStart, kStart + Days{seasonLasts_}});
         for (const auto fact : {Fact::Accepted, Fact::Sealed, Fact::Mated})
             if (chance())
                 add(FactOverride{id<FactOverride>(), 1, std::string(tenthday::token(fact)),
@@ -83,22 +92,22 @@ private:
             add(DayOff{id<DayOff>(), 1, from, from + Days{number(0, 5)}, note()});
         }
         for (int i = number(0, 3); i > 0; --i) {
-            const Day due = day();
-            orders_.push_back(id<Order>());
-            add(Order{orders_.back(),
-                      1,
-                      label(),
-                      token<OrderKind>(),
-                      number(1, 99),
-                      maybe(due - Days{number(0, 9)}),
-                      due,
-                      {},
-                      chance(),
-                      Tenths{number(1, 999)},
-                      number(0, 999),
-                      note()});
+            const Day due = day(0, std::min(180, seasonLasts_ + 60));
+            const Order order{id<Order>(),
+                              1,
+                              label(),
+                              token<OrderKind>(),
+                              number(1, 99),
+                              maybe(due - Days{number(0, 9)}),
+                              due,
+                              {},
+                              chance(),
+                              Tenths{number(1, 999)},
+                              number(0, 999),
+                              note()};
+            add(order);
+            makeOrder(order);
         }
-        for (const auto order : orders_) makeOrder(order);
         for (int i = number(0, 2); i > 0; --i)
             add(QueenLot{id<QueenLot>(), 1, day(), number(1, 50), {}, chance(), note()});
         Day date = kStart;
@@ -141,26 +150,47 @@ private:
                           chance() ? toText(oneOf(yards_).uuid) : "", number(0, 9), "AK"});
     }
 
-    void makeOrder(Id<Order> order) {
+    void makeOrder(const Order& order) {
         static const std::vector<std::string> kDays{"", "1", "1234", "57"};
-        if (number(0, 3) > 0)
-            add(OrderTerms{id<OrderTerms>(), 1, order, token<OrderStanding>(),
-                           token<OrderPurpose>(), oneOf(kDays)});
-        for (int i = number(0, 2); i > 0; --i) {
-            const int failed = number(0, 3);
+        auto standing = OrderStanding::Open;
+        if (number(0, 3) > 0) {
+            standing = token<OrderStanding>();
+            const auto purpose =
+                order.kind == OrderKind::Own ? token<OrderPurpose>() : OrderPurpose::None;
+            add(OrderTerms{id<OrderTerms>(), 1, order.id, standing, purpose, oneOf(kDays)});
+        }
+        int rest = order.count;
+        for (int i = number(0, 2); i > 0 && rest > 0; --i) {
+            const int count = number(1, std::min(rest, 9));
+            const int failed = number(0, std::min(count, 3));
+            rest -= count - failed;
             add(Delivery{id<Delivery>(),
                          1,
-                         order,
+                         order.id,
                          day(),
-                         number(3, 9),
+                         count,
                          {},
                          maybe(oneOf(yards_)),
                          failed,
                          failed > 0 ? DeliveryLoss::DroneLayer : DeliveryLoss::None,
                          note()});
         }
+        if (standing == OrderStanding::Open && order.kind >= OrderKind::Mated)
+            openOrders_.push_back({order.id, rest});
         if (number(0, 3) > 0)
-            add(PromiseMove{id<PromiseMove>(), 1, order, day(), day(0, 90), day(91, 180), note()});
+            add(PromiseMove{id<PromiseMove>(), 1, order.id, day(), day(0, 90), day(91, 180),
+                            note()});
+    }
+
+    /// Means some of a batch's grafts for an order that is still owed as many.
+    void makeEarmark(Id<Batch> batch, int grafts) {
+        if (openOrders_.empty() || grafts == 0) return;
+        auto& order = openOrders_[static_cast<std::size_t>(
+            number(0, static_cast<int>(openOrders_.size()) - 1))];
+        if (order.rest == 0) return;
+        const int count = number(1, std::min(order.rest, grafts));
+        order.rest -= count;
+        add(Earmark{id<Earmark>(), 1, order.id, batch, count});
     }
 
     void makeMethods() {
@@ -295,8 +325,6 @@ private:
                   from ? std::optional(number(36, 72)) : std::nullopt, method, token<Mating>(),
                   maybe(token<CatchRule>()), note()});
         if (chance()) add(LeftOut{id<LeftOut>(), 1, batch, label()});
-        if (!orders_.empty() && chance())
-            add(Earmark{id<Earmark>(), 1, oneOf(orders_), batch, number(1, 20)});
         if (!queens_.empty()) {  // each was caught once
             if (number(0, 3) > 0)
                 add(CaughtQueen{
@@ -304,10 +332,12 @@ private:
             queens_.pop_back();
         }
         const int bars = number(0, 3);
+        int grafts = 0;
         for (int bar = 1; bar <= bars; ++bar) {
+            const int cells = number(1, 60);
+            grafts += cells;
             add(BatchBar{id<BatchBar>(), 1, batch, bar,
-                         queens_.empty() ? std::nullopt : maybe(oneOf(queens_)),
-                         Cells{number(1, 60)}});
+                         queens_.empty() ? std::nullopt : maybe(oneOf(queens_)), Cells{cells}});
             for (int step = 1; step <= steps; ++step)
                 if (chance())
                     add(BatchLoad{id<BatchLoad>(), 1, batch, bar, step, oneOf(builders_)});
@@ -323,6 +353,7 @@ private:
                             Cells{number(0, 50)},
                             note()});
         }
+        makeEarmark(batch, grafts);
         add(BatchShare{id<BatchShare>(), 1, batch, oneOf(yards_), Cells{number(0, 60)}});
         if (const Day there = day(); chance())
             add(MatingStay{id<MatingStay>(), 1, batch, maybe(oneOf(yards_)), there,
@@ -358,7 +389,8 @@ private:
     ChangeSet changes_;
     std::vector<Id<Yard>> yards_;
     std::vector<Id<Builder>> builders_;
-    std::vector<Id<Order>> orders_;
+    int seasonLasts_ = 0;  ///< days
+    std::vector<Open> openOrders_;
     std::vector<Id<Queen>> queens_;
     std::vector<std::pair<Id<Method>, int>> methods_;
     std::vector<Side> sides_;

@@ -99,7 +99,12 @@ TEST_F(DiseaseHold, NucsAreNotStockedFromThereNorMovedOut) {
     EXPECT_EQ(found[0].subjectLabel, "N2");
     EXPECT_EQ(found[1].subjectLabel, "N1");
     snapshot_.setToday(day("2027-06-13"));
-    EXPECT_TRUE(leavesHold(snapshot_).empty()) << "what was done is no warning any more";
+    found = leavesHold(snapshot_);
+    ASSERT_EQ(found.size(), 2U) << "what was done is told while the hold lasts";
+    EXPECT_EQ(found[0].severity, Severity::Warning);
+    EXPECT_NE(englishText(found[0]).find("left Mill, which is held until"), std::string::npos);
+    snapshot_.setToday(day("2027-06-21"));
+    EXPECT_TRUE(leavesHold(snapshot_).empty());
 }
 
 }  // namespace

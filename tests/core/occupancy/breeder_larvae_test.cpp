@@ -76,5 +76,31 @@ TEST_F(BreederLarvae, OfOneDayThereIsOneNote) {
         << "still to come";
 }
 
+// Common practice.
+TEST_F(BreederLarvae, AreAskedForFromTheDayBeforeUntilTheGraft) {
+    const auto told = [&](const char* today) {
+        auto book = book_;
+        book.setToday(day(today));
+        std::vector<Finding> found;
+        const auto outlook = test::freshOutlook(book);
+        for (const auto& finding : outlook->findings)
+            if (finding.kind == FindingKind::LarvaeNotSeen) found.push_back(finding);
+        return found;
+    };
+    EXPECT_TRUE(told("2027-06-09").empty());
+    ASSERT_EQ(told("2027-06-10").size(), 1U);
+    const auto asked = told("2027-06-11").at(0);
+    EXPECT_EQ(asked.severity, Severity::Note);
+    EXPECT_EQ(asked.otherLabel, "B1");
+    EXPECT_EQ(asked.day, day("2027-06-10"));
+    EXPECT_TRUE(told("2027-06-12").empty());
+    note("2027-06-10", QueenNoteKind::NoLarvae);
+    const auto none = told("2027-06-10").at(0);
+    EXPECT_EQ(none.severity, Severity::Warning);
+    EXPECT_NE(englishText(none).find("take a queen in reserve"), std::string::npos);
+    note("2027-06-10", QueenNoteKind::Larvae);
+    EXPECT_TRUE(told("2027-06-10").empty());
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -138,6 +138,44 @@ TEST_F(StockingListTest, TheDonorIsOneThatGaveLeastIsNotHeldAndNotTheNucsOwnYard
     EXPECT_EQ(gifts[1].beesMl, 1000);
 }
 
+// Common practice: two brood frames and a litre of bees in one brood cycle, of one colony.
+TEST_F(StockingListTest, AColonyGivesNoMoreThanItMayInACycle) {
+    maker_.stock("N1/A", "2027-06-01");
+    auto row = *maker_.snapshot().all<Stocking>().begin();
+    Stocking given = *row;
+    given.donor = "Heath 4";
+    given.beesMl = BeesMl{700};
+    given.broodFrames = Frames{1};
+    ChangeSet changes;
+    changes.edit(row, given);
+    NucCare thinned;
+    thinned.id = test::id<NucCare>(3);
+    thinned.side = given.side;
+    thinned.day = day("2027-06-09");
+    thinned.kind = NucCareKind::Thin;
+    thinned.donor = "Heath 4";
+    thinned.beesMl = BeesMl{300};
+    changes.add(thinned);
+    const auto book = applied(maker_.snapshot(), changes).value();
+    const auto gifts = donorGifts(book, day("2027-06-16"));
+    ASSERT_EQ(gifts.size(), 1U);
+    EXPECT_EQ(gifts[0].beesMl, 700) << "thinned bees came out of the nuc, not of a donor";
+    const auto left = mayStillGive(gifts[0], book.facts());
+    EXPECT_EQ(left.bees, BeesMl{300});
+    EXPECT_EQ(left.brood, Frames{1});
+    const auto needs = list(book).needs;
+    ASSERT_FALSE(needs.empty());
+    for (const auto& need : needs)
+        EXPECT_EQ(need.donor, "") << "as nucs were stocked last, 700 ml: it may not give so much";
+    const auto later = donorGifts(book, day("2027-07-16"));
+    EXPECT_EQ(mayStillGive(later[0], book.facts()).bees, BeesMl{1000}) << "a new cycle";
+    auto yard = gifts[0];
+    yard.isYard = true;
+    EXPECT_EQ(mayStillGive(yard, book.facts()).bees, BeesMl{1000}) << "each of its colonies";
+    yard.hold = std::make_shared<const YardNote>();
+    EXPECT_EQ(mayStillGive(yard, book.facts()).brood, Frames{0});
+}
+
 TEST(Donors, StandWithCommasOrSemicolonsBetween) {
     EXPECT_EQ(donorsIn("Mill 3, Heath;  Home 1 ;"),
               (std::vector<std::string>{"Mill 3", "Heath", "Home 1"}));

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "support/season_maker.h"
+#include "support/with_rows.h"
 
 namespace tenthday {
 namespace {
@@ -10,16 +11,24 @@ namespace {
 using test::day;
 
 TEST(Workers, Are300ACell) {  // S77, quoting Laidlaw & Page
-    EXPECT_EQ(workersFor(Cells{20}).workers, 6'000);
-    EXPECT_EQ(workersFor(Cells{45}).workers, 13'500);
-    EXPECT_EQ(workersFor(Cells{60}).workers, 18'000);
-    EXPECT_EQ(workersFor(Cells{0}).workers, 0);
+    EXPECT_EQ(workersFor(Cells{20}, Facts()).workers, 6'000);
+    EXPECT_EQ(workersFor(Cells{45}, Facts()).workers, 13'500);
+    EXPECT_EQ(workersFor(Cells{60}, Facts()).workers, 18'000);
+    EXPECT_EQ(workersFor(Cells{0}, Facts()).workers, 0);
+}
+
+TEST(Workers, FollowTheFactWhereItIsChanged) {
+    test::SeasonMaker maker;
+    const auto fact = test::with(maker.snapshot(),
+                                 FactOverride{test::id<FactOverride>(1), 1,
+                                              std::string(token(Fact::WorkersPerCell)), 400'000});
+    EXPECT_EQ(workersFor(Cells{20}, fact.facts()).workers, 8'000);
 }
 
 TEST(Workers, ComeOnWholeFrames) {  // 1,600 to 2,000 on a full deep frame: common practice
-    EXPECT_EQ(workersFor(Cells{20}).fewest, Frames{3});
-    EXPECT_EQ(workersFor(Cells{20}).most, Frames{4});
-    EXPECT_EQ(workersFor(Cells{0}).most, Frames{0});
+    EXPECT_EQ(workersFor(Cells{20}, Facts()).fewest, Frames{3});
+    EXPECT_EQ(workersFor(Cells{20}, Facts()).most, Frames{4});
+    EXPECT_EQ(workersFor(Cells{0}, Facts()).most, Frames{0});
 }
 
 test::SeasonMaker season() {

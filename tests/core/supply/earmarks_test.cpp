@@ -21,7 +21,7 @@ OrderNeed need(int n, int count, std::string_view due, std::vector<Earmarked> ma
 std::vector<OrderOutlook> filled(const QueenStock& stock, std::vector<OrderNeed> needs,
                                  std::vector<QueensGone> gone = {}) {
     QueenSums sums(stock);
-    return queenOrders(OrderBook{std::move(needs), std::move(gone)}, stock, sums);
+    return queenOrders(OrderBook{std::move(needs), std::move(gone), {}}, stock, sums);
 }
 
 TEST(Earmarks, GoBeforeTheDueDay) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "outlook/supply_of.h"
+#include "records/order_verbs.h"
 #include "records/verbs.h"
 #include "support/season_maker.h"
 #include "support/with_rows.h"
@@ -143,6 +144,48 @@ TEST(OwnRates, AreInForceWhereThreeBatchesSpeak) {
         EXPECT_NEAR(quick.mean, chain[stage].mean, .002);
         EXPECT_NEAR(quick.sd, chain[stage].sd, .002);
     }
+}
+
+/// Batches of earlier seasons speak like those of this one, in front of them; an odd one is left
+/// out with its reason, and one that is read with this season counts once, as it is now.
+TEST(OwnRates, LearnFromEarlierSeasonsToo) {
+    auto snapshot = counted({12, 14}).snapshot();
+    auto earlier = std::make_shared<EarlierOutcomes>();
+    const auto before = [&](std::uint64_t n, int started) {
+        EarlierOutcome outcome;
+        outcome.batch = id<Batch>(n);
+        outcome.label = "26-" + std::to_string(n);
+        outcome.day = day("2026-05-03");
+        outcome.counts[LossStage::Accepted] = {40, started};
+        return outcome;
+    };
+    earlier->batches = {before(901, 16), before(902, 38)};
+    auto again = before(903, 40);
+    again.batch = findByLabel<Batch>(snapshot, "1")->id;
+    earlier->batches.push_back(again);
+    snapshot.setEarlier(earlier);
+    const auto rates = ratesOf(snapshot);
+    const auto& batches = rates.outcomes[LossStage::Accepted];
+    ASSERT_EQ(batches.size(), 4U);
+    EXPECT_EQ(batches[0].label, "26-901");
+    EXPECT_EQ(batches[0].day, day("2026-05-03"));
+    EXPECT_EQ(batches[2].label, "1");
+    EXPECT_EQ(sumOf(rates, LossStage::Accepted), (StageCount{160, 80}));
+    EXPECT_TRUE(isOwnRateInForce(snapshot, rates, LossStage::Accepted));
+    EXPECT_NE(ratesInForce(snapshot, rates)[LossStage::Accepted],
+              ratesInForce(counted({12, 14}).snapshot(),
+                           ratesOf(counted({12, 14}).snapshot()))[LossStage::Accepted]);
+
+    const auto odd = leaveOut(snapshot, id<Batch>(902), "Fed by mistake.", id<LeftOut>(1));
+    ASSERT_TRUE(odd.ok()) << odd.error().text;
+    const auto left = applied(snapshot, odd.value());
+    ASSERT_TRUE(left.ok()) << left.error().text;
+    const auto without = ratesOf(left.value());
+    EXPECT_EQ(sumOf(without, LossStage::Accepted), (StageCount{120, 42}));
+    EXPECT_EQ(without.fits[LossStage::Accepted].leftOut, 1);
+    EXPECT_EQ(without.outcomes[LossStage::Accepted][1].outcome.leftOut, "Fed by mistake.");
+    const auto back = takeIn(left.value(), id<Batch>(902));
+    EXPECT_TRUE(applied(left.value(), back.value()).value().sameContent(snapshot));
 }
 
 TEST(OwnRates, YieldToAFactSetByHand) {

@@ -6,6 +6,7 @@
 #include "support/season_maker.h"
 #include "support/with_rows.h"
 #include "tasks/tick.h"
+#include "tasks/week.h"
 
 namespace tenthday::test {
 namespace {
@@ -90,6 +91,31 @@ TEST(OrderTasks, WhatWasNotDoneYesterdayIsForToday) {
     EXPECT_EQ(tasksIn(snapshot),
               "2027-06-26 cage_queens Order 1 5 by 2027-06-27\n"
               "2027-06-26 deliver Order 1 5 by 2027-06-27\n");
+}
+
+/// An order past its due day is one late row; none when it is delivered, ticked, waits or is
+/// cancelled.
+TEST(OrderTasks, AnOrderPastItsDueDayIsOneLateRowUntilItIsClosed) {
+    const auto lateRows = [](Snapshot snapshot) {
+        snapshot.setToday(day("2027-07-20"));
+        std::string rows;
+        for (const auto& late : stillOpen(tasksOf(*freshOutlook(snapshot)), snapshot.today()))
+            rows += std::string(token(late.task.key.rule)) + " " + std::to_string(late.task.count) +
+                    "; ";
+        return rows;
+    };
+    const auto open = season(orderFor(1, 5, "2027-06-27"));
+    EXPECT_EQ(lateRows(open), "deliver 5; ");
+    EXPECT_EQ(lateRows(with(open, delivery(1, 3))), "deliver 2; ");
+    EXPECT_EQ(lateRows(with(open, delivery(1, 5, 1))), "deliver 1; ");
+    EXPECT_EQ(lateRows(with(open, delivery(1, 3), delivery(2, 2))), "");
+    for (const auto standing : {OrderStanding::Waiting, OrderStanding::Cancelled})
+        EXPECT_EQ(lateRows(season(orderFor(1, 5, "2027-06-27"), standing)), "");
+    auto later = open;
+    later.setToday(day("2027-07-20"));
+    const auto tasks = tasksOf(*freshOutlook(later));
+    const auto ticked = tick(later, tasks.at(0), day("2027-07-20"), id<TaskDone>(1));
+    EXPECT_EQ(lateRows(applied(later, ticked).value()), "");
 }
 
 }  // namespace

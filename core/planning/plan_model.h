@@ -1,0 +1,94 @@
+/// @file plan_model.h  A season to be planned as a linear program, aim by aim.
+///
+/// Days, holds and rates of each option are known beforehand, so all is linear. Whole numbers are
+/// the graft days, the builders taken and what is short; grafts, cells and queens are continuous
+/// (whole ones make the proof hopeless; they are repaired afterwards). Queens go by the days on
+/// which orders fall due, not batch by batch: an order that is due earlier takes none of the later
+/// ones' days.
+#pragma once
+#include <map>
+#include <tuple>
+#include <vector>
+
+#include "planning/plan_problem.h"
+#include "solver/linear_program.h"
+
+namespace tenthday {
+
+/// In the order in which they are met; each holds while the next is sought.
+enum class PlanAim : std::uint8_t {
+    Short,      ///< sum of weight times what orders lack
+    Unsure,     ///< sum of what margins lack
+    GraftDays,  ///< days on which is grafted
+    Grafts,     ///< grafts, later ones costing up to a tenth more
+};
+
+class PlanModel {
+public:
+    /// @param margins  by demand: what is to be there beyond what it and those before it want
+    PlanModel(const PlanProblem& problem, const std::vector<double>& margins);
+
+    /// The program with the costs of one aim.
+    [[nodiscard]] LinearProgram forAim(PlanAim aim) const;
+    /// From now on the aim's cost is no more than that.
+    void hold(PlanAim aim, double most);
+    /// What is short is settled: so many graft days are needed at the least, by what a day can
+    /// give.
+    void addDayCounts();
+
+    [[nodiscard]] std::int32_t shortOf(const std::vector<double>& values, std::size_t demand) const;
+    /// Grafts, cells and orders of each option; not whole yet.
+    struct Load {
+        std::size_t option = 0;
+        struct Bar {
+            std::size_t pool = 0;
+            std::size_t line = 0;
+            double grafts = 0;
+        };
+        std::vector<Bar> first;                            ///< where they are started
+        std::vector<std::map<std::size_t, double>> later;  ///< grafts by step after, by pool
+        std::vector<std::vector<std::int32_t>> taken;  ///< builders by step, by pool of the step
+        std::vector<double> nucCells;                  ///< by yard class
+        std::vector<std::vector<double>> toOrders;     ///< by line, by demand
+    };
+    [[nodiscard]] std::vector<Load> loadsOf(const std::vector<double>& values) const;
+
+    [[nodiscard]] const PlanProblem& problem() const { return problem_; }
+
+private:
+    struct OptionColumns {
+        std::vector<std::vector<std::size_t>>
+            start;  ///< by pool of the first step, by line of the option
+        std::vector<std::vector<std::size_t>> later;  ///< by step after the first, by its pools
+        std::vector<std::vector<std::size_t>> taken;  ///< by step, by pool: builders
+        std::vector<std::size_t> inNucs;              ///< by line of the option
+        std::vector<std::size_t> byYard;              ///< by yard of the option
+        std::vector<std::vector<std::pair<std::size_t, std::size_t>>>
+            given;  ///< by line: demand, column
+    };
+    void addDays();
+    void addOption(std::size_t at);
+    void addBuilders(std::size_t at);
+    void addCells(std::size_t at);
+    void addPools();
+    void addNucs();
+    void addDemands(const std::vector<double>& margins);
+    void addQueens(std::size_t demand, double margin);
+    void addFlows();
+    void addSum(std::size_t demand, bool all, double margin);
+    void addCellDemand(std::size_t demand, double margin);
+    [[nodiscard]] std::size_t bucketOf(std::size_t option) const;
+    [[nodiscard]] double mostGrafts(const PlanProblem::Option& option) const;
+    [[nodiscard]] double mostQueens(std::int32_t day, const PlanProblem::Demand& demand) const;
+
+    const PlanProblem& problem_;
+    LinearProgram program_;
+    std::map<std::int32_t, std::size_t> days_;  ///< graft day to its column
+    std::vector<OptionColumns> options_;
+    std::vector<std::size_t> short_;   ///< by demand
+    std::vector<std::size_t> unsure_;  ///< of all margins
+    std::vector<double> margins_;
+    std::vector<std::int32_t> dues_;  ///< different due days of demands for queens, rising
+};
+
+}  // namespace tenthday

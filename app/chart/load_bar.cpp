@@ -220,7 +220,7 @@ void layGraftsEdge(const LaneInput& input, const BatchOutlook& batch, const Buil
     const int target =
         sheet.target({.hit = Hit::Grafts, .batch = load.batch, .index = load.span->bars.back()},
                      QRectF(QPointF(from, top - kReach), QPointF(to, top + kReach / 2)));
-    const qreal middle = std::min((from + to) / 2, from + kGrip);
+    const qreal middle = std::max((from + to) / 2, to - kGrip);  // clear of its number
     for (const qreal y : {top - 4.0, top - 1.5})
         sheet.fill(
             Layer::Marks, Role::Selection,

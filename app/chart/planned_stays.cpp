@@ -22,7 +22,8 @@ void frame(const LaneInput& input, const DayWindow& days, qreal top, qreal botto
 /// Its dates by the plan that stands in the book, reckoned anew.
 std::optional<DayWindow> byPlan(const Outlook& outlook, Id<Batch> batch, const DayWindow& days) {
     const auto* is = outlook.find(batch);
-    const auto plan = is != nullptr ? planOf(outlook, batch) : std::nullopt;
+    const bool known = is != nullptr && outlook.mating && outlook.snapshot.find(batch);
+    const auto plan = known ? planOf(outlook, batch) : std::nullopt;
     if (!plan) return std::nullopt;
     // Cells that went in later than their batch keep their distance.
     const auto later = days.first - is->timeline.hold.transferDay;

@@ -73,6 +73,9 @@ Result<Wish> readWish(const Arguments& arguments) {
     if (!from) return from.error();
     const auto to = optionalDay(arguments, "--to");
     if (!to) return to.error();
+    const auto on = optionalDay(arguments, "--on");
+    if (!on) return on.error();
+    wish.options.chosenDay = on.value();
     wish.from = from.value();
     wish.to = to.value();
     if (const auto read = readSizeAndLook(arguments, wish.options); !read) return read.error();
@@ -100,8 +103,9 @@ Answer run(const Call& call) {
 const HeadlessVerb& pictureVerb() {
     static const HeadlessVerb verb{
         "picture",
-        {{"BOOK"}, {{"--from"}, {"--to"}, {"--size"}, {"--look"}, {"--poster"}, {"--out"}}},
-        "BOOK [--from DAY] [--to DAY] [--size WxH] [--look light|dark|paper] "
+        {{"BOOK"},
+         {{"--from"}, {"--to"}, {"--on"}, {"--size"}, {"--look"}, {"--poster"}, {"--out"}}},
+        "BOOK [--from DAY] [--to DAY] [--on DAY] [--size WxH] [--look light|dark|paper] "
         "[--poster a3|a4] --out FILE.png|.svg|.pdf",
         "the season chart",
         false,

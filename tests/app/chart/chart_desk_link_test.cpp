@@ -90,5 +90,20 @@ TEST_F(LinkedChart, AltArrowIsOneUndoStep) {
     EXPECT_EQ(dayInFile(), day("2027-06-04"));
 }
 
+TEST_F(LinkedChart, AGraftMoreIsOneUndoStepWithItsName) {
+    const auto grafts = [&] {
+        return desk_->snapshot().all<BatchBar>().of(kBatch.uuid).front()->cells.value;
+    };
+    const int before = grafts();
+    chart_->setSelectedBatch(kBatch);
+    QTest::keyClick(chart_.get(), Qt::Key_Plus, Qt::AltModifier);
+    EXPECT_EQ(grafts(), before + 1);
+    ASSERT_TRUE(desk_->undoName());
+    EXPECT_EQ(desk_->undoName()->verb, Verb::SetGrafts);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(grafts(), before);
+    EXPECT_FALSE(desk_->canUndo());
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -13,7 +13,7 @@ class ChartVerbs : public ::testing::Test {
 protected:
     ChartVerbs() {
         maker.yard("Home", 1).yard("Alder", 2);
-        maker.box("N1", "Home", "AB", "2027-05-01").box("N2", "Alder", "AB", "2027-05-01");
+        maker.box("N1", "Home", "3+3", "2027-05-01").box("N2", "Alder", "3+3", "2027-05-01");
         maker.builder("East", "Home").builder("West", "Home");
         maker.makeUp("East", "2027-06-09", 9, false);
         maker.batch("17", "2027-06-10", 14, 20, "East").batch("18", "2027-06-10", 15, 16, "East");

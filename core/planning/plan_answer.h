@@ -84,7 +84,7 @@ struct UnsureOrder {
 };
 
 enum class PlanStatus : std::uint8_t {
-    Proven,   ///< every order met, with the fewest graft days; grafts within `graftsWithin`
+    Proven,   ///< of every order enough is expected, on the fewest graft days; see `unsure`
     Short,    ///< proven that not all orders can be met; as many as can be are
     Stopped,  ///< cancelled, or out of time: the best found so far, nothing proven
     Nothing,  ///< nothing is owed that the batches in the book do not give

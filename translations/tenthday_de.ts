@@ -9806,10 +9806,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Print lists and cards...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Give to...</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9953,10 +9949,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Season o&amp;ver: begin the next...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Begin the next season</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10040,10 +10032,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>%1; ways without a set time count nothing.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Times of work and driving...</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10171,6 +10159,22 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>carry over to season %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work and driving: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print lists an&amp;d cards...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Begin the next season...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ti&amp;mes of work and driving...</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

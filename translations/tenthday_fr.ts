@@ -8653,11 +8653,11 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Frames of brood a colony gives within one brood cycle</source>
+        <source>Frames of brood a colony may give within one brood cycle</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bees a colony gives within one brood cycle</source>
+        <source>Bees a colony may give within one brood cycle</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -129,8 +129,8 @@ constexpr const char* kNames[] = {
     QT_TRANSLATE_NOOP("Words", "Cold that can kill half of a queen's sperm"),
     QT_TRANSLATE_NOOP("Words", "Heat that can kill half of a queen's sperm"),
     QT_TRANSLATE_NOOP("Words", "Days a breeder queen lays freely between two confinements"),
-    QT_TRANSLATE_NOOP("Words", "Frames of brood a colony gives within one brood cycle"),
-    QT_TRANSLATE_NOOP("Words", "Bees a colony gives within one brood cycle"),
+    QT_TRANSLATE_NOOP("Words", "Frames of brood a colony may give within one brood cycle"),
+    QT_TRANSLATE_NOOP("Words", "Bees a colony may give within one brood cycle"),
 };
 static_assert(std::size(kNames) == kTokenCount<Fact>);
 

@@ -7,6 +7,7 @@ class PlanVerb : public ProgramTest {};
 
 TEST_F(PlanVerb, ListsWhatToGraftAndKeepsIt) {
     const auto book = makeExample();
+    import(book, "orders", "label,kind,count,due\nK-30,mated,20,2027-08-06\n");
     const auto text = answer({"plan", book});
     EXPECT_EQ(text.substr(0, text.find('\n')),
               "graft,bar,breeder,builder,grafts,cells,yard,order,ready");

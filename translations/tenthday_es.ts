@@ -2908,10 +2908,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>N&amp;ucs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Trade &amp;numbers</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3741,10 +3737,6 @@
     </message>
     <message>
         <source>No nuc yet: add your boxes, a dozen at once, in Set-up (Ctrl+8).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Set-u&amp;p</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6671,10 +6663,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Show ea&amp;ch nuc</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>planned %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9203,10 +9191,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Season as a &amp;poster or picture ...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Poster, A3 (*.pdf)</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10175,6 +10159,22 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Ti&amp;mes of work and driving...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Season as a poster or picture ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show eac&amp;h nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nu&amp;cs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-&amp;up</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

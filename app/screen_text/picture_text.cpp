@@ -4,7 +4,7 @@
 
 namespace tenthday::picture_text {
 
-QString entry() { return Words::tr("Season as a &poster or picture ..."); }
+QString entry() { return Words::tr("&Season as a poster or picture ..."); }
 QString posterA3() { return Words::tr("Poster, A3 (*.pdf)"); }
 QString posterA4() { return Words::tr("Poster, A4 (*.pdf)"); }
 QString pixels() { return Words::tr("Picture (*.png)"); }

@@ -140,11 +140,11 @@ QString languageFromNextStart() {
     return Words::tr("The window speaks it from the next start on.");
 }
 QString helpMenu() { return Words::tr("&Help"); }
-QString eachNuc() { return Words::tr("Show ea&ch nuc"); }
+QString eachNuc() { return Words::tr("Show eac&h nuc"); }
 QString seasonPage() { return Words::tr("&Season chart"); }
-QString nucsPage() { return Words::tr("N&ucs"); }
+QString nucsPage() { return Words::tr("Nu&cs"); }
 QString factsPage() { return Words::tr("Trade &numbers"); }
-QString setupPage() { return Words::tr("Set-u&p"); }
+QString setupPage() { return Words::tr("Set-&up"); }
 QString pages() { return Words::tr("Pages"); }
 QString keys() { return Words::tr("&Keys"); }
 QString whichBackup() {

@@ -23,8 +23,9 @@ TEST_P(FactTable, RowIsWhole) {
     EXPECT_LE(row.value, row.high);
     EXPECT_FALSE(row.source.empty()) << "a number without a source";
     EXPECT_FALSE(row.what.empty());
-    const std::set<std::string_view> units{"h",   "d",  "°C",       "share",  "cells", "workers",
-                                           "m/s", "mm", "colonies", "queens", "ml",    "rounds"};
+    const std::set<std::string_view> units{"h",       "d",      "°C",    "share",    "cells",
+                                           "workers", "m/s",    "mm",    "colonies", "queens",
+                                           "ml",      "rounds", "frames"};
     EXPECT_TRUE(units.contains(row.unit)) << row.unit;
     if (row.unit == "share") {
         EXPECT_GE(row.low, 0);

@@ -7744,10 +7744,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Of %1 lines %2 cannot be taken; none is until all can.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>All good: %1 new.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10175,6 +10171,14 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Set-&amp;up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1 lines %2 cannot be taken; none is until all can. First: %3</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -194,7 +194,7 @@ void CellsDayDialog::connectAll() {
     });
     // Another day began, or an edit was undone: what was not kept yet gives way.
     connect(&desk_, &Desk::shown, this, [this](const OutlookPtr&, const Changes& changes) {
-        if (!changes.isPreview()) showDay(draft_.day);
+        if (!changes.isPreview() && changes.cause != Cause::Learnt) showDay(draft_.day);
     });
 }
 

@@ -29,9 +29,12 @@ private:
 
 YardShares sharesOf(const Outlook& outlook, Id<Batch> batch) {
     YardShares shares;
-    for (const auto& yard : outlook.nucs.yards)
+    for (const auto& yard : outlook.nucs.yards) {
+        std::int32_t cells = 0;  // of all days on which they go there
         for (const auto& block : yard.blocks)
-            if (block.batch == batch) shares.emplace_back(yard.yard->id, Cells{block.cells});
+            if (block.batch == batch) cells += block.cells;
+        if (cells > 0) shares.emplace_back(yard.yard->id, Cells{cells});
+    }
     return shares;
 }
 

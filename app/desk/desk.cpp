@@ -30,7 +30,10 @@ Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot
 /// With a connection of its own: one belongs to its thread.
 void Desk::readEarlierSeasons() {
     reading_.cancel();
-    if (earlierSeasons(snapshot()).empty()) return;
+    if (earlierSeasons(snapshot()).empty()) {
+        forgetEarlier();
+        return;
+    }
     OpenOptions options;
     options.access = Access::ReadOnly;
     options.clock = clock_;
@@ -45,13 +48,21 @@ void Desk::readEarlierSeasons() {
     });
 }
 
+/// Rates that were learned from a season which is no earlier one now.
+void Desk::forgetEarlier() {
+    if (!snapshot().earlier()) return;
+    Snapshot alone = snapshot();
+    alone.setEarlier(nullptr);
+    saved_ = outlookOf(alone, memo_);
+}
+
 void Desk::learn(const std::shared_ptr<const EarlierOutcomes>& earlier) {
     const auto with = [&](Snapshot snapshot) {
         snapshot.setEarlier(earlier);
         return outlookOf(snapshot, memo_);
     };
     saved_ = with(saved_->snapshot);
-    if (preview_) preview_ = with(preview_->snapshot);
+    preview_.reset();  // what is shown now passes for what is saved
     show(Cause::Learnt, nullptr);
 }
 

@@ -63,6 +63,7 @@ private:
     Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot);
     /// Reads earlier seasons beside, for the rates of losses; what they say comes in later.
     void readEarlierSeasons();
+    void forgetEarlier();
     void learn(const std::shared_ptr<const EarlierOutcomes>& earlier);
     [[nodiscard]] Result<void> save(const ChangeSet& changes);
     [[nodiscard]] Error refused(Error error);

@@ -170,10 +170,18 @@ void PasteDialog::judge() {
     summary_->setText(
         all == 0             ? paste_text::nothing()
         : !missing.isEmpty() ? paste_text::missing(missing)
-        : bad > 0            ? paste_text::troubled(static_cast<int>(bad), all)
+        : bad > 0            ? paste_text::troubled(static_cast<int>(bad), all, firstTrouble())
                   : paste_text::good(static_cast<int>(fresh), all - static_cast<int>(fresh)));
     take_->setText(kind_.takeIn(all));
     take_->setEnabled(all > 0 && missing.isEmpty() && bad == 0);
+}
+
+QString PasteDialog::firstTrouble() const {
+    const auto found = std::find_if(edit_.troubles.begin(), edit_.troubles.end(),
+                                    [](const auto& trouble) { return !trouble.empty(); });
+    if (found == edit_.troubles.end()) return {};
+    const int line = static_cast<int>(found - edit_.troubles.begin()) + (hasHeader_ ? 2 : 1);
+    return paste_text::lineAnd(line, plain(*found));
 }
 
 /// Line by line: its number, what is wrong or what it brings, then its cells as they were read.

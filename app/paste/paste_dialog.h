@@ -73,6 +73,8 @@ private:
     void readText();
     void offerColumns();
     void judge();
+    /// "line 3: why", of the first line that cannot be taken; empty when all can.
+    [[nodiscard]] QString firstTrouble() const;
     void show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines);
     [[nodiscard]] std::vector<std::vector<std::string>> linesRead(
         std::vector<std::string>& tokens) const;

@@ -65,6 +65,7 @@ void PlanPage::takeAnswer(const Result<PlanAnswer>& answer) {
         tell(plan_text::cannotPlan(plain(answer.error().text)));
         return tellButtons();
     }
+    delete asking_;  // it asks of a row that gives way
     answer_ = answer.value();
     of_ = working_;
     Rows rows;
@@ -129,6 +130,7 @@ void PlanPage::tryTicked() {
 void PlanPage::takeTrial(const Result<PlanTrial>& trial) {
     isTrying_ = false;
     if (!worker_->isWorking()) progress_->clear();
+    if (!answer_) return;
     if (!trial) {
         trial_.reset();
         status_->setText(plan_text::cannotTry(plain(trial.error().text)));
@@ -236,7 +238,13 @@ void PlanPage::takeOver() {
     Rows left;
     for (const auto& row : model_->rows())
         if (!row.ticked) left.push_back(row);
+    delete asking_;
+    asked_.keep.clear();
+    ways_->clear();
+    ways_->hide();
     trial_.reset();
+    trying_.cancel();  // its batches are in the book now
+    isTrying_ = false;
     if (left.empty()) answer_.reset();
     showRows(std::move(left));
     tell(plan_text::takenOver(static_cast<int>(batches.size())));
@@ -268,6 +276,8 @@ void PlanPage::follow(const Changes& changes) {
     steps_->show(*outlook);
     tellButtons();
     if (!answer_ || of_ == outlook) return;
+    ways_->clear();  // they were of the book before
+    ways_->hide();
     if (of_->snapshot.seasonId() != outlook->snapshot.seasonId()) return forget();
     if (told_->text().isEmpty()) tell(plan_text::bookChanged());
     tryTicked();

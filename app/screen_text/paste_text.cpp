@@ -28,8 +28,14 @@ QString missing(const QStringList& columns) {
     return Words::tr("Say on the left where this is found: %1.")
         .arg(columns.join(QStringLiteral(", ")));
 }
-QString troubled(int bad, int all) {
-    return Words::tr("Of %1 lines %2 cannot be taken; none is until all can.").arg(all).arg(bad);
+QString lineAnd(int line, const QString& why) {
+    return Words::tr("line %1: %2").arg(line).arg(why);
+}
+QString troubled(int bad, int all, const QString& first) {
+    return Words::tr("Of %1 lines %2 cannot be taken; none is until all can. First: %3")
+        .arg(all)
+        .arg(bad)
+        .arg(first);
 }
 QString good(int fresh, int changed) {
     return changed == 0 ? Words::tr("All good: %1 new.").arg(fresh)

@@ -20,7 +20,10 @@ namespace tenthday::paste_text {
 [[nodiscard]] QString nothing();
 [[nodiscard]] QString unreadable(const QString& why);
 [[nodiscard]] QString missing(const QStringList& columns);
-[[nodiscard]] QString troubled(int bad, int all);
+/// "line 3: why".
+[[nodiscard]] QString lineAnd(int line, const QString& why);
+/// @param first  the first line that cannot be, and why
+[[nodiscard]] QString troubled(int bad, int all, const QString& first);
 [[nodiscard]] QString good(int fresh, int changed);
 [[nodiscard]] QString nothingNew();
 

@@ -257,13 +257,11 @@ QString PrintDialog::keepAsPdf(const QString& path) {
 }
 
 void PrintDialog::askForPdf() {
-    const auto path =
-        QFileDialog::getSaveFileName(this, windowTitle(), QString(), QStringLiteral("PDF (*.pdf)"));
-    if (path.isEmpty()) return;
-    const auto whole = path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive)
-                           ? path
-                           : path + QStringLiteral(".pdf");
-    if (const auto why = keepAsPdf(whole); !why.isEmpty())
+    QFileDialog dialog(this, windowTitle(), QString(), QStringLiteral("PDF (*.pdf)"));
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(QStringLiteral("pdf"));  // it asks before a file gives way
+    if (dialog.exec() != QDialog::Accepted) return;
+    if (const auto why = keepAsPdf(dialog.selectedFiles().value(0)); !why.isEmpty())
         QMessageBox::warning(this, windowTitle(), why);
 }
 

@@ -22,6 +22,7 @@
 #include "chart/chart_desk_link.h"
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
+#include "exchange/pasted.h"
 #include "exchange/spreadsheet.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
@@ -439,8 +440,10 @@ void MainWindow::importList() {
     if (!wish) return;
     backUp();
     const auto text = readWhole(wish->path);
+    // Of the bytes: as a QString what is no UTF-8 would pass for text.
+    const auto readable = text ? readPasted(text.value()) : Result<PastedCells>(text.error());
     const auto all =
-        text ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(text.error());
+        readable ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(readable.error());
     if (!all) return questions_->tell(window_text::cannotImport(), all.error(), {});
     auto kind = listToPaste(wish->kind);
     kind.book = all.value();

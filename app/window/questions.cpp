@@ -104,6 +104,12 @@ std::optional<PictureFile> DialogQuestions::placeForPicture(const QString& sugge
     QFileDialog dialog(window_, window_text::asTitle(picture_text::entry()), documents());
     dialog.setNameFilters(names);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
+    // So that the dialog itself asks before a file gives way.
+    const auto end = [&](const QString& name) {
+        dialog.setDefaultSuffix(kinds[std::max<qsizetype>(0, names.indexOf(name))].suffix);
+    };
+    QObject::connect(&dialog, &QFileDialog::filterSelected, &dialog, end);
+    end(names.front());
     dialog.selectFile(suggestion);
     if (dialog.exec() != QDialog::Accepted) return std::nullopt;
     auto path = dialog.selectedFiles().value(0);

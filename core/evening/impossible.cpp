@@ -91,7 +91,8 @@ std::optional<Refusal> impossibleQueen(const Outlook& outlook, const EveningRow&
     return std::nullopt;
 }
 
-/// Another batch's cell went in, and nothing was seen of its end.
+/// Another batch's cell went in, or a queen of a season before stays there, and nothing was seen of
+/// the end.
 std::optional<Refusal> impossiblePlace(const EveningRow& row, const EveningInput& input) {
     for (const auto& round : row.side->rounds) {
         const bool other = round.batch != *row.task.batch && round.done;
@@ -100,6 +101,9 @@ std::optional<Refusal> impossiblePlace(const EveningRow& row, const EveningInput
         if (other && open && round.transferDay <= input.day)
             return Refusal{Impossible::NucHeld, 0, round.transferDay};
     }
+    for (const auto& queen : row.side->wintered)
+        if (queen.from <= input.day && input.day < queen.last)
+            return Refusal{Impossible::NucHeld, 0, queen.from};
     return std::nullopt;
 }
 

@@ -79,6 +79,7 @@ private:
         begin(wasEmpty ? Kind::Empty : before.kind,
               std::max(input.day, before.days.first - Days{1}) + Days{1});
         current_.round = before.round;
+        current_.wintered = wasEmpty ? -1 : before.wintered;
         current_.certain = before.certain;
         current_.readyFrom = wasEmpty ? input.day + queenlessDays(facts_) : before.readyFrom;
         current_.needsBroodFrom = wasEmpty ? needs : std::max(needs, before.needsBroodFrom);

@@ -29,14 +29,21 @@ void PlanModel::addDays() {
         if (!days_.contains(option.day)) days_[option.day] = program_.addColumn({0, 1, 0, true});
 }
 
+std::int32_t PlanModel::standingFor(const PlanProblem::PoolUse& use) const {
+    if (use.from > use.until) return 1;
+    const auto& standing = problem_.pools[use.pool].standing;
+    std::int32_t builders = standing[static_cast<std::size_t>(use.from)];
+    for (auto d = use.from; d <= use.until; ++d)
+        builders = std::min(builders, standing[static_cast<std::size_t>(d)]);
+    return builders;
+}
+
 double PlanModel::mostGrafts(const PlanProblem::Option& option) const {
     double most = 0;
     for (std::size_t step = 0; step < option.steps.size(); ++step) {
         double room = 0;
         for (const auto& use : option.steps[step]) {
-            const auto& standing = problem_.pools[use.pool].standing;
-            const auto builders = standing[static_cast<std::size_t>(option.day)];
-            room += static_cast<double>(use.room) * std::max(builders, 0);
+            room += static_cast<double>(use.room) * std::max(standingFor(use), 0);
         }
         most = step == 0 ? room : std::min(most, room);
     }
@@ -60,7 +67,6 @@ void PlanModel::addBuilders(std::size_t at) {
         auto& taken = columns.taken.emplace_back();
         if (step > 0) columns.later.emplace_back();
         for (const auto& use : option.steps[step]) {
-            const bool isBound = use.from <= use.until;
             std::vector<Term> room;
             if (step == 0) {
                 auto& lines = columns.start.emplace_back();
@@ -73,15 +79,7 @@ void PlanModel::addBuilders(std::size_t at) {
                 room.push_back({columns.later.back().back(), 1});
             }
             here.insert(here.end(), room.begin(), room.end());
-            std::int32_t builders = 0;
-            if (isBound) {
-                const auto& standing = problem_.pools[use.pool].standing;
-                builders = standing[static_cast<std::size_t>(use.from)];
-                for (auto d = use.from; d <= use.until; ++d)
-                    builders = std::min(builders, standing[static_cast<std::size_t>(d)]);
-            } else {
-                builders = 1;
-            }
+            const std::int32_t builders = standingFor(use);
             taken.push_back(program_.addColumn({0, static_cast<double>(builders), 0, true}));
             room.push_back({taken.back(), -static_cast<double>(use.room)});
             program_.addRow({-kUnbounded, 0, std::move(room)});

@@ -78,6 +78,8 @@ private:
     void addSum(std::size_t demand, bool all, double margin);
     void addCellDemand(std::size_t demand, double margin);
     [[nodiscard]] std::size_t bucketOf(std::size_t option) const;
+    /// Builders that are there on all days of the use.
+    [[nodiscard]] std::int32_t standingFor(const PlanProblem::PoolUse& use) const;
     [[nodiscard]] double mostGrafts(const PlanProblem::Option& option) const;
     [[nodiscard]] double mostQueens(std::int32_t day, const PlanProblem::Demand& demand) const;
 

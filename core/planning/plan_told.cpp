@@ -79,8 +79,11 @@ ProposedBatch proposalOf(const Snapshot& snapshot, const PlanSite& site, const W
 
 }  // namespace
 
-IdSource planIds() {
-    return [next = std::uint64_t{0}]() mutable { return Uuid{0xFFFFFFFF0000D000ULL, ++next}; };
+IdSource planIds(const Snapshot& snapshot) {
+    std::uint64_t high = 0xFFFFFFFF0000D000ULL;
+    for (const auto& batch : snapshot.all<Batch>())
+        if (batch->id.uuid.high >= high) high = batch->id.uuid.high + 1;
+    return [high, next = std::uint64_t{0}]() mutable { return Uuid{high, ++next}; };
 }
 
 std::vector<ProposedBatch> proposalsOf(const Snapshot& snapshot, const PlanSite& site,
@@ -104,7 +107,7 @@ std::vector<ProposedBatch> proposalsOf(const Snapshot& snapshot, const PlanSite&
 
 Result<PlannedSeason> seasonWith(const Snapshot& snapshot, std::span<const ProposedBatch> batches,
                                  OutlookMemo& memo) {
-    auto adopted = adoptNamed(snapshot, batches, planIds());
+    auto adopted = adoptNamed(snapshot, batches, planIds(snapshot));
     if (!adopted) return adopted.error();
     const auto next = applied(snapshot, adopted.value().changes);
     if (!next) return next.error();

@@ -10,8 +10,8 @@
 
 namespace tenthday {
 
-/// Ids of rows that are never kept.
-[[nodiscard]] IdSource planIds();
+/// Ids of rows that are never kept, none of them one of a row in the snapshot.
+[[nodiscard]] IdSource planIds(const Snapshot& snapshot);
 
 /// The batches with their breeder queens, builders and yards; orders are told by told().
 [[nodiscard]] std::vector<ProposedBatch> proposalsOf(const Snapshot& snapshot, const PlanSite& site,

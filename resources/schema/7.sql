@@ -31,7 +31,12 @@ SELECT kept.batch, kept.side, kept.day,
 FROM outcome AS kept JOIN batch ON batch.id = kept.batch
 WHERE kept.kind = 'judged_good' AND kept.note = 'winter' AND kept.side IS NOT NULL
     AND NOT EXISTS (SELECT 1 FROM outcome AS later WHERE later.batch = kept.batch
-        AND later.side = kept.side AND later.day >= kept.day AND later.id <> kept.id);
+        AND later.side = kept.side AND later.id <> kept.id
+        AND (later.day > kept.day OR (later.day = kept.day
+            AND later.kind IN ('no_queen', 'catch', 'spent', 'drone_layer'))))
+    -- Another cell went in since: she is gone, though nobody said so.
+    AND NOT EXISTS (SELECT 1 FROM placement AS newer WHERE newer.side = kept.side
+        AND newer.done = 1 AND newer.day > kept.day);
 INSERT INTO queen (id, version, label, year, mother, line, breeder_from, breeder_until, note)
 SELECT queen, 1, label, CAST(substr(day, 1, 4) AS INTEGER), NULL, NULL, NULL, NULL, ''
 FROM wintered_7;

@@ -199,7 +199,6 @@ Result<ChangeSet> replaceQueens(const Snapshot& snapshot, Id<Delivery> id, std::
     row.failed = failed;
     row.why = failed == 0 ? DeliveryLoss::None : why;
     changes.edit(delivery, row);
-    if (auto good = checkStands(snapshot, changes, row, order->label); !good) return good.error();
     return changes;
 }
 

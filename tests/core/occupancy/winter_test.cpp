@@ -129,6 +129,22 @@ TEST_F(WinterTest, LostInWinterHerBeesWantBroodAtOnce) {
     EXPECT_EQ(counted(NucState::NoQueen, "2028-04-01"), 1);
 }
 
+TEST_F(WinterTest, BroodGivenAfterSheWasLostMakesHerNucReady) {
+    stay(QueenPlace::Lost, "2028-03-20");
+    NucCare care;
+    care.id = id<NucCare>(40);
+    care.side = side_;
+    care.day = day("2028-04-01");
+    care.kind = NucCareKind::BroodIn;
+    care.broodFrames = Frames{1};
+    care.openBrood = true;
+    book_ = test::with(book_, care);
+    const auto is = on(inSpring("2028-04-02"), "2028-04-02");
+    EXPECT_EQ(is.state, NucState::NoQueen);
+    EXPECT_FALSE(is.needsBrood);
+    EXPECT_EQ(counted(NucState::NoQueen, "2028-04-02"), 1);
+}
+
 TEST_F(WinterTest, GoneInHerOwnSeasonHerRoundEnds) {
     stay(QueenPlace::Sold, "2027-09-01");
     EXPECT_EQ(on(book_, "2027-09-03").state, NucState::Caught);

@@ -116,7 +116,8 @@ TEST(SeasonPlan, WhatIsInTheBookStaysAndCounts) {
     ASSERT_TRUE(after) << after.error().text;
     EXPECT_EQ(*after.value().find(maker.batchId("7")), *book.find(maker.batchId("7")));
     EXPECT_EQ(after.value().all<BatchBar>().of(maker.batchId("7").uuid).size(), 1U);
-    for (const auto& builder : freshOutlook(after.value())->builders)
+    const auto then = freshOutlook(after.value());
+    for (const auto& builder : then->builders)
         EXPECT_TRUE(builder.tooSoon.empty()) << builder.builder->label;
 }
 

@@ -106,10 +106,11 @@ QWidget* PasteDialog::makeColumns() {
 void PasteDialog::readText() {
     rest_->stop();
     auto read = readPasted(text_->toPlainText().toStdString());
+    const auto unreadable = read ? QString() : paste_text::unreadable(plain(read.error().text));
     cells_ = read ? std::move(read).value() : PastedCells{};
     offerColumns();
     judge();
-    if (!read) summary_->setText(paste_text::unreadable(plain(read.error().text)));
+    if (!unreadable.isEmpty()) summary_->setText(unreadable);
 }
 
 /// Names what can be chosen for each column, and chooses what is found.

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
+#include <QStorageInfo>
 #include <filesystem>
 
 #include "book/new_id.h"
@@ -44,10 +45,13 @@ Result<void> writeWhole(const QString& path, const QByteArray& bytes) {
     QSaveFile file(path);
     // commit() alone does not see that the last bytes, still in memory, found no room on the disk.
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.flush() ||
-        !file.commit())
-        return Error{QStringLiteral("%1: cannot be written: %2")
-                         .arg(path, file.errorString())
-                         .toStdString()};
+        !file.commit()) {
+        // Qt knows no reason where the last bytes found no room.
+        const QStorageInfo disk(QFileInfo(path).absolutePath());
+        const bool isFull = disk.isValid() && disk.bytesAvailable() < bytes.size();
+        const auto why = isFull ? QStringLiteral("no room on the disk") : file.errorString();
+        return Error{QStringLiteral("%1: cannot be written: %2").arg(path, why).toStdString()};
+    }
     return {};
 }
 

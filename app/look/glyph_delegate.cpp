@@ -28,9 +28,12 @@ void GlyphDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     style->drawControl(QStyle::CE_ItemViewItem, &ground, painter, option.widget);
     const auto glyph = index.data(kGlyphRole);
     const bool chosen = option.state & QStyle::State_Selected;
-    const auto role = static_cast<Role>(index.data(kInkRole).toInt());
-    const auto ink = chosen ? ground.palette.color(QPalette::HighlightedText)
-                            : paletteOf(lookOf(QApplication::palette()))[role];
+    const auto role = index.data(kInkRole);
+    const auto ink =
+        chosen ? ground.palette.color(QPalette::HighlightedText)
+        : role.isValid()
+            ? paletteOf(lookOf(QApplication::palette()))[static_cast<Role>(role.toInt())]
+            : ground.palette.color(QPalette::Text);
     const int size = glyphSize(option);
     const QRect inside = option.rect.adjusted(kAir, 0, -kAir, 0);
     painter->save();

@@ -55,8 +55,8 @@ struct Painted {
     QSize size = kLaptop;
     Look look = Look::Light;
     qreal ratio = 1;
-    std::optional<DayWindow> days;
-    std::function<void(ChartOptions&)> with;
+    std::optional<DayWindow> days{};
+    std::function<void(ChartOptions&)> with{};
 
     [[nodiscard]] QImage picture() const {
         Typeface face = systemTypeface();

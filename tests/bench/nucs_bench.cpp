@@ -13,6 +13,8 @@
 namespace tenthday {
 namespace {
 
+constexpr Days kStillIn{20};  ///< after the transfer nothing is caught yet
+
 const OutlookPtr& large() {
     static const OutlookPtr made = [] {
         OutlookMemo memo;
@@ -38,14 +40,17 @@ BENCHMARK(readyListOfADay)->Unit(benchmark::kMillisecond);
 /// A look into one nuc, to and fro: the edit in memory and all that follows.
 void outlookAfterALook(benchmark::State& state) {
     const auto& first = large()->snapshot;
-    const SideOutlook* held = nullptr;
+    const SideRound* held = nullptr;
+    const SideOutlook* in = nullptr;
     for (const auto& side : large()->nucs.sides)
-        if (!side.rounds.empty() && side.rounds.back().transferDay < first.today()) held = &side;
+        for (const auto& round : side.rounds)
+            if (round.transferDay < first.today() && round.transferDay + kStillIn > first.today())
+                held = &round, in = &side;
     if (held == nullptr) throw std::logic_error("no nuc holds a cell");
     Outcome look;
     look.id = Id<Outcome>{Uuid{1, 1}};
-    look.batch = held->rounds.back().batch;
-    look.side = held->side->id;
+    look.batch = held->batch;
+    look.side = in->side->id;
     look.kind = OutcomeKind::NoneYet;
     look.day = first.today();
     ChangeSet changes;

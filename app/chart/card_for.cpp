@@ -1,6 +1,9 @@
 #include "chart/card_for.h"
 
+#include <algorithm>
+
 #include "screen_text/flying_text.h"
+#include "screen_text/joined_orders.h"
 #include "screen_text/limit_text.h"
 #include "screen_text/order_text.h"
 
@@ -96,6 +99,21 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
         }
     }
     return {};
+}
+
+CardText cardFor(const Outlook& outlook, const Layout& layout, const Target& target,
+                 const SeasonOrders* orders) {
+    if (target.key.hit != Hit::OrderFlag || orders == nullptr)
+        return cardFor(outlook, target.key, orders);
+    std::vector<const OrderOutlook*> all;
+    for (const auto& other : layout.targets)
+        if (other.key.hit == Hit::OrderFlag && other.rect == target.rect)
+            if (const auto* order = at(orders->orders, other.key.index)) all.push_back(order);
+    if (all.size() < 2) return cardFor(outlook, target.key, orders);
+    std::stable_sort(all.begin(), all.end(), [](const auto* a, const auto* b) {
+        return a->state != b->state ? a->state > b->state : a->order->due < b->order->due;
+    });
+    return order_text::joinedCard(all);
 }
 
 }  // namespace tenthday

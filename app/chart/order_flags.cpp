@@ -246,6 +246,14 @@ private:
 
 }  // namespace
 
+namespace {
+
+TargetKey keyOf(const OrderOutlook& order, std::size_t index) {
+    return {.hit = Hit::OrderFlag, .day = order.order->due, .index = static_cast<int>(index)};
+}
+
+}  // namespace
+
 qreal OrderFlags::heightOf(int rows, const TextRuler& ruler) {
     return rows * (flagHeight(ruler) + kRowGap);
 }
@@ -256,17 +264,20 @@ void OrderFlags::lay(const LaneInput& input, const QRectF& area, int rows, Sheet
     for (const auto& hung : hanging.find()) {
         const qreal top =
             hung.place ? hung.place->rect.top() : area.top() + heightOf(rows, sheet.ruler());
+        // All that share a flag stand at its place, the worst in front.
+        if (hung.place)
+            for (auto i = hung.orders.size(); i-- > 1;)
+                sheet.target(keyOf(orders[hung.orders[i]], hung.orders[i]), hung.place->rect);
         std::optional<int> first;
         bool ofSelected = false;
         for (const auto index : hung.orders) {
             const auto& order = orders[index];
             const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
             // The flag asks for the worst of its orders; each other one by its mast.
-            const QRectF hit = hung.place && !first ? hung.place->rect
-                                                    : QRectF(mast - 3, top, 6, area.bottom() - top);
-            const int target = sheet.target(
-                {.hit = Hit::OrderFlag, .day = order.order->due, .index = static_cast<int>(index)},
-                hit);
+            const bool hasFlag = hung.place && !first;
+            const QRectF hit =
+                hasFlag ? hung.place->rect : QRectF(mast - 3, top, 6, area.bottom() - top);
+            const int target = sheet.target(keyOf(order, index), hit);
             layMast(input, order, top, area, target, sheet);
             first = first.value_or(target);
             ofSelected = ofSelected ||

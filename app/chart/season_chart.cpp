@@ -233,7 +233,9 @@ CardText SeasonChart::cardOf(const TargetKey& key) const {
 
 void SeasonChart::showHoverCard() {
     if (!shown_ || gesture_->isBusy()) return;
-    card_->showCard(cardOf(under(pointer_)), pointer_);
+    const auto* target = targetAt(layoutNow(), pointer_);
+    const auto* orders = options_.orders.get();
+    card_->showCard(target ? cardFor(*shown_, layoutNow(), *target, orders) : CardText{}, pointer_);
 }
 
 void SeasonChart::showPreview(const ChartWish& wish) {

@@ -4,12 +4,18 @@
 namespace tenthday {
 namespace {
 
-/// "701 6.2; 702 3.8": the batches with what is expected of each; "bought" for queens bought in.
+std::string sourceOf(const Outlook& outlook, const OrderFill& fill) {
+    if (fill.batch.isNone()) return "bought";
+    const auto* batch = outlook.find(fill.batch);
+    return batch ? batch->batch->label : "earlier";
+}
+
+/// "701 6.2; 702 3.8": the batches with what is expected of each; "bought" for queens bought in,
+/// "earlier" for those of an earlier season.
 std::string batchesOf(const Outlook& outlook, const OrderOutlook& order) {
     std::string text;
     for (const auto& fill : order.fills) {
-        const auto from =
-            fill.batch.isNone() ? std::string("bought") : outlook.find(fill.batch)->batch->label;
+        const auto from = sourceOf(outlook, fill);
         text += (text.empty() ? "" : "; ") + from + " " + decimal(fill.count, 1).text;
     }
     return text;

@@ -14,6 +14,7 @@
 #include "outlook/supply_of.h"
 #include "screen_text/loss_text.h"
 #include "screen_text/order_page_text.h"
+#include "screen_text/order_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -98,7 +99,19 @@ QString LossesDialog::told() const { return told_->text(); }
 
 void LossesDialog::follow() {
     if (desk_.isPreviewing()) return;
-    rates_ = ownRatesOf(*desk_.outlook());
+    isReckoning_ = true;
+    if (stages_->rowCount() == 0) {
+        batchesHead_->setText(order_text::reckoning());
+        tellCurrent();
+    }
+    const auto outlook = desk_.outlook();
+    work_.ask([outlook] { return ownRatesOf(*outlook); },
+              [this](const OwnRates& rates) { take(rates); });
+}
+
+void LossesDialog::take(const OwnRates& rates) {
+    isReckoning_ = false;
+    rates_ = rates;
     showStages();
     showBatches();
 }

@@ -5,6 +5,7 @@
 #include <QPointer>
 
 #include "desk/desk.h"
+#include "desk/side_work.h"
 #include "supply/own_rates.h"
 
 class QLabel;
@@ -15,8 +16,8 @@ namespace tenthday {
 
 class FieldsDialog;
 
-/// Follows the book while it is open. An odd batch is left out for a reason, or taken in again;
-/// each is one undo step.
+/// Follows the book while it is open; the rates are fitted beside the window's own work. An odd
+/// batch is left out for a reason, or taken in again; each is one undo step.
 class LossesDialog : public QDialog {
     Q_OBJECT
 
@@ -31,9 +32,12 @@ public:
     [[nodiscard]] QPushButton& takeInButton() { return *takeIn_; }
     [[nodiscard]] FieldsDialog* question() const { return asking_; }
     [[nodiscard]] QString told() const;
+    /// The rates are being reckoned beside; until then those of before stand.
+    [[nodiscard]] bool isReckoning() const { return isReckoning_; }
 
 private:
     void follow();
+    void take(const OwnRates& rates);
     void showStages();
     void showBatches();
     void tellCurrent();
@@ -52,6 +56,8 @@ private:
     QPushButton* leaveOut_;
     QPushButton* takeIn_;
     QPointer<FieldsDialog> asking_;
+    bool isReckoning_ = false;
+    SideWork work_{this};
 };
 
 }  // namespace tenthday

@@ -12,6 +12,7 @@
 #include "screen_text/dates.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/queen_source_text.h"
 
 namespace tenthday {
 namespace {
@@ -38,9 +39,10 @@ QString filledBy(const Outlook& outlook, const OrderRow& row) {
     if (row.outlook)
         for (const auto& fill : row.outlook->fills) {
             const auto* batch = outlook.find(fill.batch);
-            if (fill.count >= 0.05)
-                parts += order_page_text::fill(batch ? plain(batch->batch->label) : QString(),
-                                               fill.count);
+            const auto from = batch                 ? plain(batch->batch->label)
+                              : fill.batch.isNone() ? QString()
+                                                    : order_text::earlierSeason();
+            if (fill.count >= 0.05) parts += order_page_text::fill(from, fill.count);
         }
     return parts.join(QStringLiteral(", "));
 }
@@ -203,7 +205,8 @@ OrderOutlook broughtUp(const Outlook& outlook, const OrderRow& row, OrderOutlook
         before.state = OrderState::Met;
     }
     std::erase_if(before.fills, [&](const OrderFill& fill) {
-        return !fill.batch.isNone() && outlook.find(fill.batch) == nullptr;
+        const bool isEarlier = !outlook.snapshot.all<CaughtQueen>().of(fill.batch.uuid).empty();
+        return !fill.batch.isNone() && outlook.find(fill.batch) == nullptr && !isEarlier;
     });
     return before;
 }

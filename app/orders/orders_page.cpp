@@ -177,7 +177,9 @@ DateOfBatch OrdersPage::chosenDate() const {
     if (row == nullptr || !row->outlook) return {};
     const OrderFill* most = nullptr;
     for (const auto& fill : row->outlook->fills)
-        if (!fill.batch.isNone() && (most == nullptr || fill.count > most->count)) most = &fill;
+        if (desk_.outlook()->find(fill.batch) != nullptr &&
+            (most == nullptr || fill.count > most->count))
+            most = &fill;
     if (most == nullptr) return {};
     return {most->batch, Event::Catch};
 }

@@ -266,6 +266,13 @@ QString refusal(const CellsRefusal& refusal, const QString& batch) {
                        "her.")
                 .arg(chart_text::nuc(QString::fromStdString(refusal.side->box->label),
                                      QString::fromStdString(refusal.side->side->side)));
+        case CellsTrouble::QueenStays:
+            return Words::tr(
+                       "Queen %1 stays in nuc %2. Enter first where she is now, or that she is "
+                       "lost: Set-up, Queens caught.")
+                .arg(QString::fromStdString(refusal.queen),
+                     chart_text::nuc(QString::fromStdString(refusal.side->box->label),
+                                     QString::fromStdString(refusal.side->side->side)));
         case CellsTrouble::BelowRecord:
             return Words::tr("Batch %1: %Ln cell(s) of this day are recorded, so many were ripe.",
                              nullptr, count)

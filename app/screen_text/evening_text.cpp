@@ -213,6 +213,11 @@ QString refusal(const Refusal& refusal) {
                        "That cannot be: the nuc holds another batch's cell or queen since %1. "
                        "Enter first what became of her.")
                 .arg(day);
+        case Impossible::QueenStays:
+            return Words::tr(
+                       "That cannot be: queen %1 stays in this nuc since %2. Enter first where "
+                       "she is now, or that she is lost: Set-up, Queens caught.")
+                .arg(QString::fromStdString(refusal.queen), day);
     }
     return {};
 }

@@ -7,6 +7,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/order_text.h"
+#include "screen_text/queen_source_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::order_page_text {
@@ -152,10 +153,10 @@ QString state(OrderStanding standing, const OrderOutlook* outlook, std::optional
     return isOld && outlook->rest > 0 ? Words::tr("%1, about").arg(state) : state;
 }
 
-QString fill(const QString& batch, double count) {
+QString fill(const QString& from, double count) {
     const auto number = QLocale().toString(count, 'f', 1);
-    return batch.isEmpty() ? Words::tr("bought in: %1").arg(number)
-                           : Words::tr("%1: %2").arg(batch, number);
+    return from.isEmpty() ? Words::tr("%1: %2").arg(order_text::boughtIn(), number)
+                          : Words::tr("%1: %2").arg(from, number);
 }
 
 QString percent(Tenths sure) {

@@ -6,6 +6,8 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/joined_orders.h"
+#include "screen_text/queen_source_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::order_text {
@@ -123,7 +125,8 @@ void addFills(const Outlook& outlook, const OrderOutlook& order, CardText& card)
         if (fill.count < 0.05) continue;
         card.lines.push_back(
             {batch ? Words::tr("from batch %1").arg(QString::fromStdString(batch->batch->label))
-                   : Words::tr("bought in"),
+             : fill.batch.isNone() ? boughtIn()
+                                   : earlierSeason(),
              oneDecimal(fill.count), Words::tr("expected, after what comes before it")});
     }
 }
@@ -150,9 +153,7 @@ CardText queensCard(const Outlook& outlook, const SeasonOrders& orders, Day day)
 CardText orderCard(const Outlook& outlook, const OrderOutlook& order) {
     const auto& row = *order.order;
     CardText card;
-    card.title =
-        Words::tr("%1 %2 for %3")
-            .arg(chart_text::number(row.count), kind(row.kind), QString::fromStdString(row.label));
+    card.title = nameOf(row);
     card.lines.push_back({Words::tr("due"), weekdayAndDay(row.due),
                           order.days && order.days->go != row.due
                               ? Words::tr("goes %1").arg(weekdayAndDay(order.days->go))
@@ -161,9 +162,7 @@ CardText orderCard(const Outlook& outlook, const OrderOutlook& order) {
         card.lines.push_back({Words::tr("delivered"), chart_text::number(order.delivered),
                               Words::tr("%1 still owed").arg(chart_text::number(order.rest))});
     if (order.rest == 0) return card;
-    const auto tone = order.state == OrderState::Met      ? CardTone::Plain
-                      : order.state == OrderState::AtRisk ? CardTone::Caution
-                                                          : CardTone::Danger;
+    const auto tone = toneOf(order);
     card.lines.push_back(
         {Words::tr("chance that it is whole then"), chance(order.chance),
          isForQueens(row.kind)

@@ -10,6 +10,7 @@
 #include "screen_text/dates.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/queen_source_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::why_text {
@@ -22,9 +23,9 @@ Input reckoned(const QString& name, const QString& value) {
 }
 
 QString labelOf(const Outlook& outlook, Id<Batch> id) {
-    if (id.isNone()) return Words::tr("bought in");
+    if (id.isNone()) return order_text::boughtIn();
     const auto batch = outlook.snapshot.find(id);
-    return batch ? Words::tr("batch %1").arg(plain(batch->label)) : Words::tr("another season");
+    return batch ? Words::tr("batch %1").arg(plain(batch->label)) : order_text::earlierSeason();
 }
 
 void addFacts(const Outlook& outlook, Link& link, std::initializer_list<Fact> facts) {

@@ -8,6 +8,7 @@
 #include "base/natural_order.h"
 #include "occupancy/caged.h"
 #include "occupancy/open_sides.h"
+#include "occupancy/winter.h"
 
 namespace tenthday {
 namespace {
@@ -102,8 +103,10 @@ std::vector<Ptr<Yard>> roundOf(const Snapshot& snapshot) {
     return yards;
 }
 
-/// By record something else is in it on the day, and nothing was seen of its end.
-bool isHeld(const SideOutlook& side, Day day) {
+/// By record something else is in it on the day, and nothing was seen of its end. A queen of a
+/// season before may be caught until a day that is still to come.
+bool isHeld(const SideOutlook& side, Day day, Day today) {
+    if (day <= today && winteredOn(side, day) != nullptr) return true;
     return std::any_of(side.rounds.begin(), side.rounds.end(), [&](const SideRound& round) {
         const bool ended = round.seen == NucState::Caught || round.seen == NucState::NoQueen ||
                            round.seen == NucState::Spent;
@@ -120,7 +123,7 @@ CellsNuc nucOf(const Outlook& outlook, const SideOutlook& side, Day day, const O
         return nuc;
     }
     const auto is = sideOn(side, day, outlook.snapshot.today());
-    nuc.fit = isHeld(side, day) ? NucFit::Held : NucFit::NotReady;
+    nuc.fit = isHeld(side, day, outlook.snapshot.today()) ? NucFit::Held : NucFit::NotReady;
     nuc.why = is.reason;
     nuc.since = is.readyFrom;
     return nuc;

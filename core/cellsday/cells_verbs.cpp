@@ -4,6 +4,8 @@
 
 #include "occupancy/caged.h"
 #include "occupancy/open_sides.h"
+#include "occupancy/winter.h"
+#include "records/counted.h"
 
 namespace tenthday {
 namespace {
@@ -99,18 +101,20 @@ void keepCount(const Outlook& outlook, const BatchCells& cells, Day day, CellsKe
     const bool byRecord =
         how == CellsKept::Done && !cells.wasCounted && cells.ripe() > 0 && sumOf(cells.caged) == 0;
     if (!cells.counted && !byRecord) return;
-    Ptr<Outcome> before;
-    for (const auto& row : outlook.snapshot.all<Outcome>().of(cells.batch.uuid))
-        if (row->kind == OutcomeKind::Ripe && !row->bar && (!before || row->day >= before->day))
-            before = row;
+    const auto outcomes = outlook.snapshot.all<Outcome>().of(cells.batch.uuid);
+    const auto before = newestCount(outcomes, OutcomeKind::Ripe, std::nullopt);
     Outcome count;
+    count.day = day;
     if (before) count = *before;
+    // Counts of its bars are older than this one, or it would not stand in their place.
+    for (const auto& row : outcomes)
+        if (row->kind == OutcomeKind::Ripe && row->bar && row->count)
+            count.day = std::max(count.day, row->day);
     count.batch = cells.batch;
     count.kind = OutcomeKind::Ripe;
     count.count = Cells{cells.ripe() + cells.onOtherDays};
     if (before) return changes.edit(before, std::move(count));
     count.id = Id<Outcome>{newId()};
-    count.day = day;
     changes.add(std::move(count));
 }
 
@@ -122,8 +126,15 @@ std::string labelsOf(const Outlook& outlook, const CellsDraft& draft) {
     return labels;
 }
 
+CellsRefusal heldBy(const CellsNuc& nuc, Id<Batch> batch, Day day) {
+    const auto* stays = winteredOn(*nuc.side, day);
+    if (stays == nullptr) return {CellsTrouble::NucHeld, batch, 0, nuc.side};
+    return {CellsTrouble::QueenStays, batch, 0, nuc.side,
+            stays->queen ? stays->queen->label : std::string()};
+}
+
 std::optional<CellsRefusal> troubleOf(const std::vector<CellsNuc>& nucs, const BatchCells& cells,
-                                      bool done) {
+                                      Day day, bool done) {
     const auto is = [&](CellsTrouble why, std::int32_t count) {
         return CellsRefusal{why, cells.batch, count, nullptr};
     };
@@ -134,7 +145,7 @@ std::optional<CellsRefusal> troubleOf(const std::vector<CellsNuc>& nucs, const B
     if (!done && cells.takesVirgins()) return is(CellsTrouble::VirginsLater, 0);
     for (const auto& nuc : nucs)
         if (nuc.fit == NucFit::Held && cells.goesInto(nuc.id()))
-            return CellsRefusal{CellsTrouble::NucHeld, cells.batch, 0, nuc.side};
+            return heldBy(nuc, cells.batch, day);
     return std::nullopt;
 }
 
@@ -147,7 +158,7 @@ std::optional<CellsRefusal> whyNotKept(const Outlook& outlook, const std::vector
         const bool records = done || cells.counted.has_value();
         if (records && draft.day > outlook.snapshot.today())
             return CellsRefusal{CellsTrouble::AfterToday, cells.batch, 0, nullptr};
-        if (auto trouble = troubleOf(nucs, cells, done)) return trouble;
+        if (auto trouble = troubleOf(nucs, cells, draft.day, done)) return trouble;
     }
     return std::nullopt;
 }
@@ -164,6 +175,9 @@ std::string englishText(const CellsRefusal& refusal) {
         case CellsTrouble::NucHeld:
             return "another cell or queen is in nuc " + refusal.side->box->label + '/' +
                    refusal.side->side->side;
+        case CellsTrouble::QueenStays:
+            return "queen " + refusal.queen + " stays in nuc " + refusal.side->box->label + '/' +
+                   refusal.side->side->side + ": note first where she is now";
         case CellsTrouble::BelowRecord:
             return count + " cells of the day are recorded already";
         case CellsTrouble::VirginsLater:

@@ -17,6 +17,7 @@ enum class CellsTrouble : std::uint8_t {
     NoPlaceYet,    ///< count cells of the batch without a place: only a plan may have such
     AfterToday,    ///< done or counted, but the day is still to come
     NucHeld,       ///< by record another cell or queen is in `side`
+    QueenStays,    ///< a queen of a season before is in `side`
     BelowRecord,   ///< counted fewer than the count cells recorded on the day
     VirginsLater,  ///< virgins out of cages are recorded once they are in, not planned
 };
@@ -24,7 +25,8 @@ struct CellsRefusal {
     CellsTrouble why{};
     Id<Batch> batch;
     std::int32_t count = 0;
-    const SideOutlook* side = nullptr;  ///< of NucHeld
+    const SideOutlook* side = nullptr;  ///< of NucHeld, QueenStays
+    std::string queen{};                ///< of QueenStays: her number
 };
 
 /// Nothing where the draft can be kept. @param nucs  those of the draft

@@ -33,11 +33,13 @@ enum class Impossible : std::uint8_t {
     BeforeEmergence,  ///< day = the first queens can be out
     TooYoung,         ///< day = the first can have flown
     NucHeld,          ///< another batch's cell or queen is in it
+    QueenStays,       ///< the queen of a season before is in it since day
 };
 struct Refusal {
     Impossible why{};
     std::int32_t count = 0;
     Day day{};
+    std::string queen{};  ///< of QueenStays: her number
 };
 
 /// Nothing where the entry can be true.

@@ -5,6 +5,8 @@
 #include "calendar/plain_words.h"
 #include "evening/counted_as.h"
 #include "evening/evening_verbs.h"
+#include "occupancy/winter.h"
+#include "records/counted.h"
 
 namespace tenthday {
 namespace {
@@ -17,28 +19,16 @@ constexpr Days kYoungestLayer{4};
 constexpr std::array kStages{OutcomeKind::Graft, OutcomeKind::TakeCount, OutcomeKind::Sealed,
                              OutcomeKind::Ripe};
 
-/// The newest count of a stage: of the bar, or of the whole batch; for the whole also the sum of
-/// its bars where all are counted.
+/// The newest count of a stage: of the bar, or of the whole batch.
 std::optional<std::int32_t> countOf(const Outlook& outlook, Id<Batch> batch, OutcomeKind kind,
                                     std::optional<std::int32_t> bar) {
-    const auto newest = [&](std::optional<std::int32_t> of) {
-        Ptr<Outcome> found;
-        for (const auto& row : outlook.snapshot.all<Outcome>().of(batch.uuid))
-            if (row->kind == kind && !row->side && row->bar == of && row->count &&
-                (!found || row->day >= found->day))
-                found = row;
-        return found ? std::optional(found->count->value) : std::nullopt;
-    };
-    if (const auto own = newest(bar); own || bar) return own;
-    const auto* known = outlook.find(batch);
-    if (known == nullptr || known->bars.empty()) return std::nullopt;
-    std::int32_t sum = 0;
-    for (const auto& one : known->bars) {
-        const auto count = newest(one->bar);
-        if (!count) return std::nullopt;
-        sum += *count;
+    const auto outcomes = outlook.snapshot.all<Outcome>().of(batch.uuid);
+    if (bar) {
+        const auto own = newestCount(outcomes, kind, bar);
+        return own ? std::optional(own->count->value) : std::nullopt;
     }
-    return sum;
+    const auto all = countedOf(outcomes, outlook.snapshot.all<BatchBar>().of(batch.uuid), kind);
+    return all ? std::optional(all->cells) : std::nullopt;
 }
 
 std::optional<Refusal> impossibleCount(const Outlook& outlook, const EveningRow& row,
@@ -101,9 +91,9 @@ std::optional<Refusal> impossiblePlace(const EveningRow& row, const EveningInput
         if (other && open && round.transferDay <= input.day)
             return Refusal{Impossible::NucHeld, 0, round.transferDay};
     }
-    for (const auto& queen : row.side->wintered)
-        if (queen.from <= input.day && input.day < queen.last)
-            return Refusal{Impossible::NucHeld, 0, queen.from};
+    if (const auto* stays = winteredOn(*row.side, input.day))
+        return Refusal{Impossible::QueenStays, 0, stays->from,
+                       stays->queen ? stays->queen->label : std::string()};
     return std::nullopt;
 }
 
@@ -150,6 +140,9 @@ std::string englishText(const Refusal& refusal) {
             return "no queen of this batch can have flown before " + day;
         case Impossible::NucHeld:
             return "the nuc holds another batch's cell or queen since " + day;
+        case Impossible::QueenStays:
+            return "queen " + refusal.queen + " stays in the nuc since " + day +
+                   ": note first where she is now";
     }
     return {};
 }

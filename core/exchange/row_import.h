@@ -6,6 +6,7 @@
 
 #include "exchange/import_rows.h"
 #include "exchange/kind_columns.h"
+#include "occupancy/winter.h"
 #include "records/method_catalogue.h"
 #include "records/order_checks.h"
 #include "records/yard_roles.h"
@@ -83,6 +84,8 @@ private:
         if (!work_.errors.none()) return;
         checkLine(line.number(), row, work_.errors);
         checkAcross(line, row);
+        if constexpr (std::is_same_v<Row, Placement>)
+            if (!meant.before || !(*meant.before == row)) checkWinter(line, row);
         if constexpr (kHasFaults)
             taken_.push_back({line.number(), meant.before, std::make_shared<const Row>(row)});
         work_.put(meant.before, std::move(row));
@@ -199,6 +202,18 @@ private:
             layout ? "no side " + inQuotes(line.text("side")) + ": " + where : where);
     }
 
+    /// No cell goes in where by the book a queen stays over the winter.
+    void checkWinter(const ImportLine& line, const Placement& row) {
+        if (!row.done || !row.side) return;
+        if (!winter_) winter_ = winterStays(work_.snapshot, kFirstDay);
+        const auto* stay = winterStayIn(*winter_, *row.side, row.day);
+        if (stay == nullptr || stay->raised->batch == row.batch) return;
+        work_.errors.refuse(line.number(), "side",
+                            "queen " + inQuotes(stay->queen ? stay->queen->label : "") +
+                                " stays in it since " + toText(stay->from) +
+                                "; import first where she is now, as queenstays");
+    }
+
     static std::optional<Id<Batch>> batchOf(const Row& row) {
         if constexpr (std::is_same_v<Row, Outcome>) return row.batch;
         return std::nullopt;
@@ -279,6 +294,7 @@ private:
     const ImportFile& file_;
     std::set<Uuid> named_;
     std::vector<Taken> taken_;
+    std::optional<std::vector<WinterStay>> winter_;  ///< of placements, once asked for
     SeenOnce<Uuid> ids_{"id"};
     SeenOnce<std::string> labels_{"label"};
     SeenOnce<Place> placesInFile_{PlaceOf<Row>::column};

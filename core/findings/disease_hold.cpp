@@ -45,15 +45,7 @@ private:
     }
 
     Finding& add(const YardNote& note, const Yard& yard, Day day) {
-        Finding finding;
-        finding.kind = FindingKind::LeavesHold;
-        const bool isDone = day < snapshot_.today();
-        finding.severity = isDone ? Severity::Warning : Severity::Danger;
-        finding.count = isDone ? 1 : 0;
-        finding.day = day;
-        finding.otherLabel = yard.label;
-        finding.until = momentOf(note.until);
-        found_.push_back(std::move(finding));
+        found_.push_back(holdFinding(note, yard, day, snapshot_.today()));
         return found_.back();
     }
 
@@ -89,6 +81,18 @@ private:
 };
 
 }  // namespace
+
+Finding holdFinding(const YardNote& note, const Yard& yard, Day day, Day today) {
+    Finding finding;
+    finding.kind = FindingKind::LeavesHold;
+    const bool isDone = day < today;
+    finding.severity = isDone ? Severity::Warning : Severity::Danger;
+    finding.count = isDone ? 1 : 0;
+    finding.day = day;
+    finding.otherLabel = yard.label;
+    finding.until = momentOf(note.until);
+    return finding;
+}
 
 std::vector<Finding> leavesHold(const Snapshot& snapshot) { return HoldSearch(snapshot).run(); }
 

@@ -9,4 +9,8 @@ namespace tenthday {
 /// the bee inspector says.
 [[nodiscard]] std::vector<Finding> leavesHold(const Snapshot& snapshot);
 
+/// That something leaves the yard on a day, without what it is about: before today a warning of
+/// what was done.
+[[nodiscard]] Finding holdFinding(const YardNote& note, const Yard& yard, Day day, Day today);
+
 }  // namespace tenthday

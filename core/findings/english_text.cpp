@@ -70,6 +70,12 @@ std::string_view catchOn(const Finding& f) {
     return f.catchRule == CatchRule::Age ? "the age for catching" : "sealed brood";
 }
 
+/// What leaves a yard under a hold.
+std::string leftOf(const Finding& f) {
+    if (!f.event) return "bees, brood or a box";
+    return f.event == Event::DueToFly ? "nucs on the way to or from a mating station" : "cells";
+}
+
 }  // namespace
 
 std::string englishText(const Finding& f) {
@@ -135,10 +141,8 @@ std::string englishText(const Finding& f) {
                    plainDay(f.day) + ": " + whole(f.limit) + " strong drone colonies are wanted, " +
                    whole(f.count) + (f.count == 1 ? " is" : " are") + " noted";
         case FindingKind::LeavesHold:
-            return (f.count > 0 ? "bees, brood or a box left "
-                                : "bees, brood or a box would leave ") +
-                   f.otherLabel + ", which is held until " + plainDay(dayOf(f.until)) +
-                   " for disease: " +
+            return leftOf(f) + (f.count > 0 ? " left " : " would leave ") + f.otherLabel +
+                   ", which is held until " + plainDay(dayOf(f.until)) + " for disease: " +
                    (f.count > 0 ? "tell the bee inspector"
                                 : "leave them there, and ask the bee inspector");
         case FindingKind::ShipWeather:

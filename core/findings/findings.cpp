@@ -7,6 +7,7 @@
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
+#include "findings/hold_trips.h"
 #include "findings/larvae_not_seen.h"
 #include "findings/queen_findings.h"
 #include "occupancy/winter.h"
@@ -57,6 +58,8 @@ public:
         for (auto& finding : aboutDrones(drones_, snapshot_.today()))
             found_.push_back(std::move(finding));
         for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
+        for (auto& finding : tripsOutOfHold(snapshot_, timelines_, nucs_))
+            found_.push_back(std::move(finding));
         for (auto& finding : larvaeNotSeen(snapshot_, timelines_))
             found_.push_back(std::move(finding));
         for (auto& finding : aboutQueens(snapshot_)) found_.push_back(std::move(finding));

@@ -6,6 +6,7 @@
 #include "base/natural_order.h"
 #include "occupancy/builder_rhythm.h"
 #include "occupancy/builder_room.h"
+#include "occupancy/top_up.h"
 #include "occupancy/wild_clock.h"
 #include "records/yard_state.h"
 
@@ -186,7 +187,10 @@ std::vector<Stay> staysOf(const BuilderOutlook& outlook) {
     return stays;
 }
 
-std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, const Facts& facts) {
+std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook,
+                                               const Snapshot& snapshot) {
+    const auto& facts = snapshot.facts();
+    const Days inTime{static_cast<int>(facts[Fact::TopUpByH]) / 24};
     const Days rhythm = rhythmOf(outlook.builder->kind, facts);
     const auto stays = staysOf(outlook);
     const auto& until = outlook.builder->until;
@@ -196,6 +200,10 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook, co
         const Day comes = dayOf(stays[i].from);
         BuilderOutlook::TooSoon worst{stays[i].batch, stays[i].from, {}, comes};
         for (std::size_t k = 0; k < i && rhythm > Days{0}; ++k) {
+            // A top-up graft is part of the load before it.
+            if (comes <= dayOf(stays[k].from) + inTime &&
+                isTopUpOf(snapshot, stays[k].batch, stays[i].batch))
+                continue;
             const Day free =
                 freeAfter(dayOf(stays[k].from), stays[k].last, stays[k].restUntil, rhythm);
             if (free > worst.freeFrom) worst.after = stays[k].batch, worst.freeFrom = free;
@@ -249,7 +257,7 @@ std::vector<BuilderOutlook> builderOutlooks(
         outlook.clocks = clocksOf(snapshot, outlook);
         outlook.idle = idleOf(outlook, snapshot.today());
         outlook.overfull = overfullOf(snapshot, outlook);
-        outlook.tooSoon = tooSoonOf(outlook, snapshot.facts());
+        outlook.tooSoon = tooSoonOf(outlook, snapshot);
     }
     std::sort(outlooks.begin(), outlooks.end(), [](const auto& a, const auto& b) {
         return naturalLess(a.builder->label, b.builder->label);

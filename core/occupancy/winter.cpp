@@ -54,6 +54,19 @@ std::vector<WinterStay> winterStays(const Snapshot& snapshot, Day since) {
     return found;
 }
 
+const WinterStay* winterStayIn(const std::vector<WinterStay>& stays, Id<NucSide> side, Day day) {
+    for (const auto& stay : stays)
+        if (stay.raised->side == side && stay.from <= day && (!stay.next || day < stay.next->from))
+            return &stay;
+    return nullptr;
+}
+
+const WinteredQueen* winteredOn(const SideOutlook& side, Day day) {
+    for (const auto& queen : side.wintered)
+        if (queen.from <= day && day < queen.last) return &queen;
+    return nullptr;
+}
+
 void leaveForWinter(std::vector<SideOutlook>& sides, const Snapshot& snapshot) {
     const auto stays = winterStays(snapshot, snapshot.season().first - kLeadIn);
     if (stays.empty()) return;

@@ -24,6 +24,14 @@ struct WinterStay {
 /// Of all seasons, by queen, then day. Stays that end before `since` are left out.
 [[nodiscard]] std::vector<WinterStay> winterStays(const Snapshot& snapshot, Day since);
 
+/// The queen that a nuc was left with, still in it on the day by her stays: until she is caught,
+/// moved or lost no cell goes in. Nothing where there is none.
+/// @param stays  those of winterStays()
+[[nodiscard]] const WinterStay* winterStayIn(const std::vector<WinterStay>& stays, Id<NucSide> side,
+                                             Day day);
+/// The same of a queen of a season before.
+[[nodiscard]] const WinteredQueen* winteredOn(const SideOutlook& side, Day day);
+
 /// Gives the sides the queens left in them: to a round of hers where her batch is read, else as a
 /// queen of a season before. Sides are found by id.
 void leaveForWinter(std::vector<SideOutlook>& sides, const Snapshot& snapshot);

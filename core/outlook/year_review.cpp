@@ -1,11 +1,11 @@
 #include "outlook/year_review.h"
 
 #include <algorithm>
-#include <map>
 #include <set>
 
 #include "outlook/plan_of.h"
 #include "outlook/sky.h"
+#include "records/counted.h"
 #include "records/yard_state.h"
 #include "timeline/late.h"
 
@@ -17,21 +17,11 @@ using Recorded = std::array<std::optional<std::int32_t>, kTokenCount<ReviewStage
 
 void add(std::optional<std::int32_t>& sum, std::int32_t count) { sum = sum.value_or(0) + count; }
 
-/// Counts of one kind: of bars where bars were counted, else of the whole batch.
+/// Cells of the whole batch at a stage.
 std::optional<std::int32_t> countOf(const Snapshot& snapshot, Id<Batch> batch, OutcomeKind kind) {
-    std::optional<std::int32_t> whole;
-    std::map<std::int32_t, std::int32_t> bars;  // the last count of a bar holds
-    for (const auto& row : snapshot.all<Outcome>().of(batch.uuid)) {
-        if (row->kind != kind || !row->count) continue;
-        if (row->bar)
-            bars[*row->bar] = row->count->value;
-        else
-            whole = row->count->value;
-    }
-    if (bars.empty()) return whole;
-    std::int32_t sum = 0;
-    for (const auto& [bar, count] : bars) sum += count;
-    return sum;
+    const auto all = countedOf(snapshot.all<Outcome>().of(batch.uuid),
+                               snapshot.all<BatchBar>().of(batch.uuid), kind);
+    return all ? std::optional(all->cells) : std::nullopt;
 }
 
 bool speaksOfLaying(OutcomeKind kind) {

@@ -5,6 +5,7 @@
 #include "planning/plan_site.h"
 #include "records/order_days.h"
 #include "supply/cell_orders.h"
+#include "supply/earlier_queens.h"
 
 namespace tenthday {
 namespace {
@@ -122,6 +123,7 @@ void addOrders(const Outlook& outlook, PlanSite& site) {
     const auto stock = QueenMaker(snapshot, *outlook.mating).stock(parts, cells.taken);
     for (const auto& part : stock.parts) addSources(site, part, dues);
     for (const auto& part : boughtQueens(snapshot)) addSources(site, part, dues);
+    for (const auto& part : earlierQueens(snapshot)) addSources(site, part, dues);
     std::stable_sort(site.problem.sources.begin(), site.problem.sources.end(),
                      [](const auto& a, const auto& b) { return a.day < b.day; });
     takeGone(site, book.gone);

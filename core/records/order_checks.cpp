@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "records/counted.h"
 #include "records/deliveries.h"
 #include "records/order_days.h"
 
@@ -40,21 +41,6 @@ std::int32_t graftsOf(const Snapshot& snapshot, Id<Batch> batch) {
     return grafts;
 }
 
-/// Ripe cells, where those of every bar are counted, or of the whole batch.
-std::optional<std::int32_t> ripeCounted(const Snapshot& snapshot, Id<Batch> batch) {
-    std::int32_t ripe = 0;
-    std::size_t bars = 0;
-    bool isWhole = false;
-    for (const auto& outcome : snapshot.all<Outcome>().of(batch.uuid)) {
-        if (outcome->kind != OutcomeKind::Ripe || !outcome->count) continue;
-        ripe += outcome->count->value;
-        outcome->bar ? ++bars : isWhole = true;
-    }
-    if (isWhole || (bars > 0 && bars >= snapshot.all<BatchBar>().of(batch.uuid).size()))
-        return ripe;
-    return std::nullopt;
-}
-
 std::int32_t deliveredFrom(const Snapshot& snapshot, Id<Batch> batch) {
     std::int32_t sum = 0;
     for (const auto& row : snapshot.all<Delivery>())
@@ -67,10 +53,12 @@ Fault stockFault(const Snapshot& snapshot, Id<Batch> id) {
     const auto batch = snapshot.find(id);
     const auto grafts = batch ? graftsOf(snapshot, id) : 0;
     if (grafts == 0) return {};
-    const auto ripe = ripeCounted(snapshot, id);
+    const auto ripe = countedOf(snapshot.all<Outcome>().of(id.uuid),
+                                snapshot.all<BatchBar>().of(id.uuid), OutcomeKind::Ripe);
+    const auto had = ripe ? ripe->cells : grafts;
     const auto gone = deliveredFrom(snapshot, id);
-    if (gone <= ripe.value_or(grafts)) return {};
-    return OrderFault{"count", "batch " + batch->label + " had " + text(ripe.value_or(grafts)) +
+    if (gone <= had) return {};
+    return OrderFault{"count", "batch " + batch->label + " had " + text(had) +
                                    (ripe ? " ripe cells, " : " grafts, ") + text(gone) +
                                    " would be delivered of it"};
 }

@@ -25,8 +25,8 @@ struct OrderFault {
 /// - Earmarks are for open orders for queens, of batches with a bar of their line, together no more
 ///   than is still owed; of a batch no more than its grafts less what is delivered.
 /// - What is delivered is no more than was ordered, what failed left out, not ahead of today, and
-/// of
-///   a batch no more than it gave: its ripe cells where all are counted, else its grafts.
+///   of a batch no more than it gave: its ripe cells where all are counted (countedOf), else its
+///   grafts.
 [[nodiscard]] std::optional<OrderFault> faultOf(const Snapshot& snapshot, const Order& order);
 [[nodiscard]] std::optional<OrderFault> faultOf(const Snapshot& snapshot, const OrderTerms& terms);
 [[nodiscard]] std::optional<OrderFault> faultOf(const Snapshot& snapshot, const Earmark& earmark);

@@ -149,7 +149,7 @@ private:
         part.waiting.push_back({seen, isOut, 1});
     }
 
-    static void see(RaisedPart& part, const SideRound& round) {
+    void see(RaisedPart& part, const SideRound& round) const {
         ++part.looked;
         const bool byEggs = round.timeline->hold.catchRule == CatchRule::Eggs;
         switch (*round.seen) {
@@ -161,8 +161,11 @@ private:
                 break;
             case NucState::JudgedGood:
             case NucState::Caught:
-                // Left in her nuc for the winter she fills no order.
-                if (!staysForWinter(round)) part.known.push_back({*round.seenDay, 0, 1});
+                // Left in her nuc for the winter she fills no order of that season.
+                if (!staysForWinter(round))
+                    part.known.push_back({*round.seenDay, 0, 1});
+                else if (const Day first = snapshot_.season().first; *round.seenDay < first)
+                    part.known.push_back({std::max(snapshot_.today(), first), 0, 1});
                 break;
             default:  // lost
                 break;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "supply/earlier_queens.h"
 #include "supply/own_rates.h"
 
 namespace tenthday {
@@ -21,6 +22,7 @@ SeasonSupply::SeasonSupply(const Snapshot& snapshot, const Timelines& timelines,
 void SeasonSupply::makeStock() {
     auto stock = std::make_shared<QueenStock>(maker_->stock(parts_, cells_.taken, rule_));
     for (auto& part : boughtQueens(*snapshot_)) stock->parts.push_back(std::move(part));
+    for (auto& part : earlierQueens(*snapshot_)) stock->parts.push_back(std::move(part));
     stock_ = std::move(stock);
     sums_ = std::make_shared<QueenSums>(*stock_);
 }

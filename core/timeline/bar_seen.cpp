@@ -2,20 +2,20 @@
 
 #include <algorithm>
 
+#include "records/counted.h"
 #include "timeline/loads.h"
 
 namespace tenthday {
 namespace {
 
-/// The newest count of one kind: of one bar, or of the whole batch when `bar` is empty.
+/// The newest count: of one bar, or of the whole batch when `bar` is empty, as long as its bars
+/// were not all counted after it.
 std::optional<double> seenCount(const BatchInputs& inputs, OutcomeKind kind,
                                 std::optional<std::int32_t> bar) {
-    const Outcome* newest = nullptr;
-    for (const auto& outcome : inputs.outcomes)
-        if (outcome->kind == kind && outcome->bar == bar && outcome->count && !outcome->side)
-            if (newest == nullptr || outcome->day >= newest->day) newest = outcome.get();
-    return newest == nullptr ? std::nullopt
-                             : std::optional{static_cast<double>(newest->count->value)};
+    const auto newest = newestCount(inputs.outcomes, kind, bar);
+    if (!newest || (!bar && countedOf(inputs.outcomes, inputs.bars, kind)->byBar))
+        return std::nullopt;
+    return static_cast<double>(newest->count->value);
 }
 
 SeenCounts seenOf(const BatchInputs& inputs, std::optional<std::int32_t> bar) {

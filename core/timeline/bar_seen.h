@@ -7,8 +7,8 @@ namespace tenthday {
 /// By bar, in the order of inputs.bars.
 struct BarsSeen {
     std::vector<ChainCounts> counts;  ///< seen or expected
-    /// Counted: of the bar itself; else its part of a count of the whole batch, in proportion to
-    /// what was expected, so not whole.
+    /// Counted: of the bar itself; else its part of a count of the whole batch that is not older
+    /// (see countedOf), in proportion to what was expected, so not whole.
     std::vector<SeenCounts> seen;
 };
 [[nodiscard]] BarsSeen barsSeen(const BatchInputs& inputs, Given given);

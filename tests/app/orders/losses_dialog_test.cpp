@@ -14,12 +14,32 @@ protected:
     LossesDialog& losses() {
         openExample();
         key(Qt::Key_S);
-        return dialog<LossesDialog>();
+        form_ = &dialog<LossesDialog>();
+        reckoned();
+        return *form_;
+    }
+    /// Until the rates are fitted, beside the window's own work.
+    void reckoned() {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !form_->isReckoning(); }, kPatience));
     }
     static std::string cell(QTableWidget& table, int row, int column) {
         return table.item(row, column)->text().toStdString();
     }
+
+private:
+    LossesDialog* form_ = nullptr;
 };
+
+TEST_F(LossesDialogTest, TheWindowDoesNotWaitForTheRates) {
+    openExample();
+    key(Qt::Key_S);
+    auto& form = dialog<LossesDialog>();
+    EXPECT_TRUE(form.isReckoning());
+    EXPECT_EQ(form.stages().rowCount(), 0);
+    EXPECT_FALSE(form.leaveOutButton().isEnabled());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !form.isReckoning(); }, kPatience));
+    EXPECT_EQ(form.stages().rowCount(), 5);
+}
 
 TEST_F(LossesDialogTest, StagesStandWithPriorOwnRecordAndResult) {
     auto& form = losses();
@@ -45,14 +65,18 @@ TEST_F(LossesDialogTest, AnOddBatchIsLeftOutForAReasonAndTakenInAgain) {
     form.question()->enter(0, QStringLiteral("Builder was robbed."));
     form.question()->accept();
     ASSERT_EQ(desk_->snapshot().all<LeftOut>().size(), 1U);
+    reckoned();
     EXPECT_EQ(undoName(), "record_outcome batch " + label + " left out of the rates");
     EXPECT_EQ(cell(form.batches(), 0, 5), "left out: Builder was robbed.");
     EXPECT_NE(cell(form.stages(), 0, 3) + cell(form.stages(), 0, 2), before);
     EXPECT_NE(cell(form.stages(), 0, 5).find("1 left out"), std::string::npos);
     ASSERT_TRUE(desk_->undo().ok());
+    reckoned();
     EXPECT_EQ(cell(form.stages(), 0, 3) + cell(form.stages(), 0, 2), before);
     ASSERT_TRUE(desk_->redo().ok());
+    reckoned();
     form.takeInButton().click();
+    reckoned();
     EXPECT_EQ(desk_->snapshot().all<LeftOut>().size(), 0U);
     EXPECT_EQ(undoName(), "record_outcome batch " + label + " counted in the rates");
     EXPECT_EQ(cell(form.stages(), 0, 3) + cell(form.stages(), 0, 2), before);

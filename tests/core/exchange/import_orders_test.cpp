@@ -59,6 +59,26 @@ TEST_F(ImportedOrders, NoMoreIsDeliveredOfABatchThanItGave) {
     EXPECT_EQ(deliveries("K-01,2027-06-20,9,701,0,none\nK-02,2027-05-20,3,701,0,none\n"), "");
 }
 
+TEST_F(ImportedOrders, ACountOfTheWholeBatchStandsInPlaceOfItsBars) {
+    take("batches", "label,day\n702,2027-05-12\n");
+    take("bars", "batch,bar,cells\n702,1,10\n702,2,10\n");
+    take("outcomes",
+         "batch,bar,kind,day,count\n702,1,ripe,2027-05-21,6\n702,2,ripe,2027-05-21,5\n");
+    EXPECT_EQ(deliveries("K-01,2027-06-20,10,702,0,none\nK-02,2027-05-22,2,702,0,none\n"),
+              "line 3, column count: batch 702 had 11 ripe cells, 12 would be delivered of it");
+    take("outcomes", "batch,kind,day,count\n702,ripe,2027-05-21,9\n");
+    EXPECT_EQ(deliveries("K-01,2027-06-20,10,702,0,none\n"),
+              "line 2, column count: batch 702 had 9 ripe cells, 10 would be delivered of it")
+        << "it says how many the bars gave, and does not come on top of them";
+    take("outcomes", "batch,kind,day,count\n702,ripe,2027-05-22,8\n");
+    EXPECT_EQ(deliveries("K-01,2027-06-20,9,702,0,none\n"),
+              "line 2, column count: batch 702 had 8 ripe cells, 9 would be delivered of it")
+        << "the newest day counts";
+    take("outcomes",
+         "batch,bar,kind,day,count\n702,1,ripe,2027-05-23,7\n702,2,ripe,2027-05-23,3\n");
+    EXPECT_EQ(deliveries("K-01,2027-06-20,10,702,0,none\n"), "") << "both bars counted anew";
+}
+
 TEST_F(ImportedOrders, NothingIsDeliveredAheadOfToday) {
     EXPECT_EQ(deliveries("K-01,2028-06-02,1,,0,none\n"),
               "line 2, column day: 2028-06-02 is ahead of today");
@@ -88,6 +108,12 @@ TEST_F(ImportedOrders, WhatStoodBeforeIsNotAskedAgain) {
     take("seasons", "label,from,until\n2027,2025-04-01,2025-08-31\n");
     EXPECT_EQ(book.import("orders", kept), "");
     EXPECT_EQ(book.changed, 0U);
+    EXPECT_EQ(book.import("orders",
+                          "label,kind,count,due\nK-01,mated,10,2027-06-20\n"
+                          "K-05,mated,1,2025-06-20\n"),
+              "")
+        << "beside a new one, by its label alone";
+    EXPECT_EQ(book.changed, 1U);
 }
 
 }  // namespace

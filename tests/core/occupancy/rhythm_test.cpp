@@ -89,6 +89,22 @@ TEST(Rhythm, BarsOfOneBatchDoNotClashWithEachOther) {
     EXPECT_TRUE(tooSoon(maker.outlook(), "Box").empty());
 }
 
+// Contract: a top-up is offered when cells are counted by +2, into the same box.
+TEST(Rhythm, ATopUpOfTheSameBatchDoesNotComeTooSoon) {
+    const auto book = [](const char* day, int cups, std::optional<int> started) {
+        SeasonMaker maker("2027-05-12");
+        maker.yard("East").builder("Box", "East").batch("1", "2027-05-10", 14, 20, "Box");
+        if (started) maker.outcome("1", OutcomeKind::TakeCount, "2027-05-11", started);
+        maker.batch("1 again", day, 14, cups, "Box");
+        return maker.outlook();
+    };
+    EXPECT_TRUE(tooSoon(book("2027-05-12", 8, 12), "Box").empty());
+    const std::vector<std::string> early{"1 again free 2027-05-18"};
+    EXPECT_EQ(tooSoon(book("2027-05-12", 9, 12), "Box"), early) << "there are eight empty cups";
+    EXPECT_EQ(tooSoon(book("2027-05-12", 8, {}), "Box"), early) << "nothing was counted";
+    EXPECT_EQ(tooSoon(book("2027-05-13", 8, 12), "Box"), early) << "too late for a top-up";
+}
+
 TEST(Rhythm, RestAfterTheCellsAreOutCountsWhereBatchesDoNotOverlap) {
     // In the starter until 11 May, a day of rest by the method: the next from 13 May, whenever it
     // is asked for.

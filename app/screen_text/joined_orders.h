@@ -1,0 +1,16 @@
+/// @file joined_orders.h  The card of several orders at one place of the chart.
+#pragma once
+#include <vector>
+
+#include "screen_text/chart_cards.h"
+#include "supply/order_states.h"
+
+namespace tenthday::order_text {
+
+/// "24 mated queens for K-07".
+[[nodiscard]] QString nameOf(const Order& order);
+[[nodiscard]] CardTone toneOf(const OrderOutlook& order);
+/// Each with its state and due day.
+[[nodiscard]] CardText joinedCard(const std::vector<const OrderOutlook*>& orders);
+
+}  // namespace tenthday::order_text

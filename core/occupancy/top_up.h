@@ -1,0 +1,12 @@
+/// @file top_up.h  A top-up graft into the box of a batch. Inner to the room.
+#pragma once
+#include "records/snapshot.h"
+
+namespace tenthday {
+
+/// The later batch fills cups again whose larvae of the earlier one were not started, by count: no
+/// more cells than such cups, bars of the same breeder queens, the same method. It belongs to the
+/// same filling of the builder; whether it comes in time (fact top_up_by_h) is not asked here.
+[[nodiscard]] bool isTopUpOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
+
+}  // namespace tenthday

@@ -42,6 +42,10 @@ void layWeek(const LaneInput& input, const PromiseWeek& week, const QRectF& row,
     const auto type = isOver ? Type::Small : Type::Number;
     if (sheet.ruler().width(text, type) > box.width() - 2 * kPadX) return;
     const QPointF at(box.center().x(), sheet.baselineAt(type, box.center().y()));
+    const auto words = sheet.textRect(type, text, at, Align::Middle);
+    if (input.isCrossed(words))
+        sheet.fill(Layer::Words, some ? Role::Ready : Role::Ground, words.adjusted(-3, -3, 3, 3),
+                   target);
     sheet.text(Layer::Words, some ? Role::ReadyInk : Role::InkSoft, type, text, at, Align::Middle,
                target);
 }

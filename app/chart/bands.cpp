@@ -54,13 +54,19 @@ qreal dayGap(qreal dayWidth, const Snap& snap) {
     return dayWidth >= kGappedDay ? snap.hair() : 0;
 }
 
+void layNotStocked(Layer layer, const QRectF& rect, qreal spacing, Sheet& sheet) {
+    // They hang from the top, where neighbouring days meet: lines of the yard, not of the window.
+    const qreal hair = sheet.snap().hair();
+    for (qreal y = rect.top() + spacing / 2; y + hair < rect.bottom(); y += spacing)
+        sheet.fill(layer, Role::NotStockedHatch, {rect.left(), y, rect.width(), hair});
+}
+
 void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target) {
     auto rect = whole;
     // The line where neighbours in a stack meet is ground left free.
     if (rect.height() >= 4) rect.setTop(rect.top() + sheet.snap().hair());
     if (rect.width() > 2 * gap) rect.setRight(rect.right() - gap);
-    if (band == Band::NotStocked)
-        return sheet.hatch(Layer::Body, groundOf(band), whole, Slope::Rising, 7, 1.2);
+    if (band == Band::NotStocked) return layNotStocked(Layer::Body, whole, 5, sheet);
     sheet.fill(Layer::Body, groundOf(band), rect, target);
     if (band == Band::NoQueen)
         sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);

@@ -14,6 +14,9 @@ namespace tenthday {
 /// px left free beside each counted day; none where days are too narrow for it.
 [[nodiscard]] qreal dayGap(qreal dayWidth, const Snap& snap);
 
+/// Level lines where no bees are: unlike every slanting hatch.
+void layNotStocked(Layer layer, const QRectF& rect, qreal spacing, Sheet& sheet);
+
 /// Fills a band's rectangle with its colour and texture. @param gap px left free on the right
 void layBand(Band band, const QRectF& rect, qreal gap, Sheet& sheet, int target);
 

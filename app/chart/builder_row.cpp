@@ -2,6 +2,7 @@
 
 #include "chart/ghosts.h"
 #include "chart/load_bar.h"
+#include "chart/outline.h"
 #include "chart/planned_stays.h"
 #include "records/relations.h"
 #include "screen_text/chart_text.h"
@@ -10,6 +11,13 @@ namespace tenthday {
 namespace {
 
 constexpr qreal kBelowBar = 9;
+constexpr qreal kBelowDenseBar = 1;
+constexpr qreal kDenseTrack = 24;  ///< px: lower ones hold bars alone
+
+bool meetsAny(const std::vector<QRectF>& taken, const QRectF& rect) {
+    return std::any_of(taken.begin(), taken.end(),
+                       [&](const QRectF& other) { return other.intersects(rect); });
+}
 
 QString label(const std::string& text) { return QString::fromStdString(text); }
 
@@ -37,7 +45,8 @@ BuilderRow homelessLoads(const Outlook& outlook) {
     return row;
 }
 
-void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal base, Sheet& sheet) {
+void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal base,
+                BuilderTracks& tracks, Sheet& sheet) {
     for (std::size_t i = 0; i < builder.makeUps.size(); ++i) {
         const auto& makeUp = *builder.makeUps[i];
         const auto moment = momentOf(makeUp.day, makeUp.hour);
@@ -51,6 +60,7 @@ void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal bas
                                         rect.adjusted(-2, -2, 2, 2));
         sheet.fill(Layer::Body, Role::Ground, rect, target);
         sheet.glyph(Layer::Body, Role::InkSoft, Glyph::MakeUp, rect.center(), 8, target);
+        tracks.marks.push_back(rect);
     }
 }
 
@@ -73,7 +83,8 @@ void layIdle(const LaneInput& input, const BuilderOutlook& builder, qreal base, 
 }
 
 void layLook(const LaneInput& input, const BuilderOutlook& builder, int index, const DayWindow& due,
-             std::optional<Day> ticked, qreal base, Sheet& sheet) {
+             std::optional<Day> ticked, qreal base, BuilderTracks& tracks, Sheet& sheet) {
+    constexpr qreal kSize = 7;
     const auto& axis = input.axis;
     const qreal x =
         ticked ? axis.middleOf(*ticked) : (axis.xOf(due.first) + axis.xOf(due.last + Days{1})) / 2;
@@ -85,14 +96,16 @@ void layLook(const LaneInput& input, const BuilderOutlook& builder, int index, c
                                      .index = index},
                                     QRectF(centre.x() - 6, centre.y() - 5, 12, 10));
     sheet.glyph(Layer::Body, ticked ? Role::Good : Role::InkSoft,
-                ticked ? Glyph::LookDone : Glyph::LookDue, centre, 7, target);
+                ticked ? Glyph::LookDone : Glyph::LookDue, centre, kSize, target);
+    tracks.marks.push_back({centre.x() - kSize / 2 - 1, centre.y() - kSize / 2, kSize + 2, kSize});
 }
 
-void layLooks(const LaneInput& input, const BuilderOutlook& builder, qreal base, Sheet& sheet) {
+void layLooks(const LaneInput& input, const BuilderOutlook& builder, qreal base,
+              BuilderTracks& tracks, Sheet& sheet) {
     int index = 0;
     for (const auto& clock : builder.clocks) {
-        layLook(input, builder, index++, clock.firstLook, clock.firstTicked, base, sheet);
-        layLook(input, builder, index++, clock.secondLook, clock.secondTicked, base, sheet);
+        layLook(input, builder, index++, clock.firstLook, clock.firstTicked, base, tracks, sheet);
+        layLook(input, builder, index++, clock.secondLook, clock.secondTicked, base, tracks, sheet);
     }
 }
 
@@ -119,8 +132,8 @@ void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Momen
     const qreal left = std::max(input.axis.xOf(from), input.axis.left());
     const qreal right = std::min(input.axis.xOf(until), input.axis.right());
     if (left < right)
-        sheet.frame(Layer::Under, Role::Ghost,
-                    sheet.snap().rect(left, base - cells * pxPerCell, right, base), 1.2, 3);
+        layOutline(Layer::Under, sheet.snap().rect(left, base - cells * pxPerCell, right, base),
+                   sheet);
 }
 
 /// The outline of where a load was planned, of a batch that was grafted on another day: all of its
@@ -175,36 +188,64 @@ double thickestLoad(const std::vector<BuilderRow>& rows) {
     return most;
 }
 
-void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
-                   qreal pxPerCell, Sheet& sheet) {
-    const auto& snap = sheet.snap();
-    const qreal track = area.height() / row.trackCount;
-    const qreal base = snap(area.bottom() - kBelowBar);
+bool BuilderTracks::isDense() const { return track < kDenseTrack; }
+qreal BuilderTracks::belowBar() const { return isDense() ? kBelowDenseBar : kBelowBar; }
+bool BuilderTracks::isClear(const QRectF& rect) const {
+    return !meetsAny(marks, rect) && !meetsAny(words, rect.adjusted(-3, -1, 3, 1));
+}
+bool BuilderTracks::isFree(const QRectF& rect) const {
+    return isClear(rect) && !meetsAny(bars, rect.adjusted(-2, -1, 2, 1));
+}
+
+namespace {
+
+/// The builder's name; left out where rows are so low that it would meet the one above.
+void layName(const LaneInput& input, const BuilderRow& row, qreal middle, BuilderTracks& tracks,
+             Sheet& sheet) {
+    const qreal high = sheet.ruler().line(Type::Body) - 2;
+    if (middle - high / 2 < tracks.namesEnd) return;
+    tracks.namesEnd = middle + high / 2;
     sheet.text(Layer::Names, Role::Ink, Type::Body,
                sheet.ruler().elided(row.name, Type::Body, input.titleRight - input.titleLeft),
-               {input.titleRight, sheet.baselineAt(Type::Body, base - track * 0.28)}, Align::Right);
+               {input.titleRight, sheet.baselineAt(Type::Body, middle)}, Align::Right);
+}
+
+/// Marks before words: words keep clear of them.
+void layMarks(const LaneInput& input, const BuilderRow& row, const QRectF& area, qreal base,
+              BuilderTracks& tracks, Sheet& sheet) {
+    const auto& builder = *row.builder;
+    if (!tracks.isDense()) {
+        layIdle(input, builder, base, sheet);
+        layMakeUps(input, builder, base, tracks, sheet);
+        layLooks(input, builder, base, tracks, sheet);
+    }
+    sheet.target({.hit = Hit::BuilderRow, .builder = builder.builder->id}, area);
+    layProposedLoads(input, builder.builder->id, base, tracks.pxPerCell, sheet);
+}
+
+}  // namespace
+
+void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
+                   BuilderTracks& tracks, Sheet& sheet) {
+    const auto& snap = sheet.snap();
+    const qreal base = snap(area.bottom() - tracks.belowBar());
+    layName(input, row, tracks.isDense() ? area.center().y() : base - tracks.track * 0.28, tracks,
+            sheet);
     sheet.fill(Layer::Ground, Role::Grid,
                {input.axis.left(), base, input.axis.width(), snap.hair()});
-    if (row.builder) {
-        layIdle(input, *row.builder, base, sheet);
-        layMakeUps(input, *row.builder, base, sheet);
-    }
-    layGhosts(input, row, base, pxPerCell, sheet);
-    if (row.builder) {
-        const auto builder = row.builder->builder->id;
-        sheet.target({.hit = Hit::BuilderRow, .builder = builder}, area);
-        layProposedLoads(input, builder, base, pxPerCell, sheet);
-    }
-    std::vector<QRectF> bars;
+    layGhosts(input, row, base, tracks.pxPerCell, sheet);
+    if (row.builder) layMarks(input, row, area, base, tracks, sheet);
+    const auto baseOf = [&](std::size_t i) { return snap(base - row.tracks[i] * tracks.track); };
+    std::vector<int> targets;
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
-        const qreal loadBase = snap(base - row.tracks[i] * track);
-        layRest(input, row, row.loads[i], loadBase, sheet);
-        if (!input.options.before) layPlanned(input, row.loads[i], loadBase, pxPerCell, sheet);
-        const auto bar = layLoadBar(input, row, row.loads[i], loadBase, pxPerCell, sheet);
-        if (!bar.isNull()) bars.push_back(bar);
+        const auto& load = row.loads[i];
+        if (!tracks.isDense()) layRest(input, row, load, baseOf(i), sheet);
+        if (!input.options.before) layPlanned(input, load, baseOf(i), tracks.pxPerCell, sheet);
+        targets.push_back(layLoadBar(input, row, load, baseOf(i), tracks, sheet));
     }
-    if (row.builder) layLooks(input, *row.builder, base, sheet);
-    layTrouble(input, row, area, bars, sheet);
+    for (std::size_t i = 0; i < row.loads.size(); ++i)
+        writeLoad(input, row.loads[i], baseOf(i), targets[i], tracks, sheet);
+    layTrouble(input, row, area, tracks, sheet);
 }
 
 }  // namespace tenthday

@@ -1,6 +1,7 @@
 /// @file builder_row.h  One builder's row. Loads that overlap in time stand in tracks of their own.
 #pragma once
 #include "chart/lane.h"
+#include "chart/trouble_line.h"
 
 namespace tenthday {
 
@@ -18,8 +19,27 @@ struct BuilderRow {
 /// Most cells standing in one load at a time; at least 1.
 [[nodiscard]] double thickestLoad(const std::vector<BuilderRow>& rows);
 
-/// @param pxPerCell thickness of one cell
+/// How high things stand in a track, and what stands in the rows laid so far: no word may meet it.
+struct BuilderTracks {
+    qreal track = 0;      ///< px
+    qreal pxPerCell = 0;  ///< thickness of one cell
+    std::vector<QRectF> bars;
+    std::vector<QRectF> marks;
+    std::vector<QRectF> words;
+    std::vector<Trouble> untold;  ///< whose words found no room in their row
+    qreal namesEnd = 0;           ///< foot of the lowest name
+
+    /// Bars alone: tracks are too low for marks and words.
+    [[nodiscard]] bool isDense() const;
+    /// Air under the bars of a track, for its marks.
+    [[nodiscard]] qreal belowBar() const;
+    /// Meets no mark and no word.
+    [[nodiscard]] bool isClear(const QRectF& rect) const;
+    /// Nor a bar.
+    [[nodiscard]] bool isFree(const QRectF& rect) const;
+};
+
 void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
-                   qreal pxPerCell, Sheet& sheet);
+                   BuilderTracks& tracks, Sheet& sheet);
 
 }  // namespace tenthday

@@ -9,9 +9,18 @@ namespace {
 constexpr qreal kLeastTrack = 28;
 constexpr qreal kWishedTrack = 40;
 constexpr qreal kMostTrack = 68;
-/// Around the bars of a track: marks of looks below, air and words above.
-constexpr qreal kBelowBar = 9;
+/// A whole season in one window: many builders share so much height, in bars without words.
+constexpr qreal kSeasonDay = 12;      ///< px of a day, from which words matter more than overview
+constexpr qreal kSeasonHeight = 280;  ///< px for all tracks
+constexpr qreal kLowestTrack = 3;
+/// Air above the bars of a track, for words.
 constexpr qreal kAboveBar = 5;
+constexpr qreal kAboveDenseBar = 1;
+
+qreal leastTrack(const DayAxis& axis, int tracks) {
+    if (axis.dayWidth() >= kSeasonDay) return kLeastTrack;
+    return std::clamp(kSeasonHeight / std::max(1, tracks), kLowestTrack, kLeastTrack);
+}
 
 int countTracks(const std::vector<BuilderRow>& rows) {
     int tracks = 0;
@@ -42,13 +51,23 @@ void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     }
 }
 
+/// Troubles that found no room in their rows, along the lane's head.
+void layUntold(const LaneInput& input, BuilderTracks tracks, const QRectF& head, Sheet& sheet) {
+    const QRectF line(head.left(), head.top() + 1, head.width(), head.height() - 3);
+    std::vector<QRectF> taken;
+    for (const auto& all : {tracks.bars, tracks.marks, tracks.words})
+        for (const auto& rect : all)
+            if (rect.top() < line.bottom()) taken.push_back(rect);
+    layTroubles(input, std::move(tracks.untold), line, taken, sheet);
+}
+
 }  // namespace
 
 LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) const {
     const auto tracks = countTracks(builderRows(input.outlook));
     const qreal head = headOf(ruler);
-    return {head + tracks * kLeastTrack, head + tracks * kWishedTrack, head + tracks * kMostTrack,
-            4.0 * tracks};
+    return {head + tracks * leastTrack(input.axis, tracks), head + tracks * kWishedTrack,
+            head + tracks * kMostTrack, 4.0 * tracks};
 }
 
 void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
@@ -58,15 +77,19 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),
                {input.titleLeft, sheet.baselineAt(Type::Label, area.top() + head / 2)},
                Align::Left);
-    const qreal track = (area.height() - head) / std::max(1, countTracks(rows));
-    const qreal pxPerCell = (track - kBelowBar - kAboveBar) / thickestLoad(rows);
-    sheet.setPxPerCell(pxPerCell);
+    BuilderTracks tracks;
+    tracks.track = (area.height() - head) / std::max(1, countTracks(rows));
+    tracks.namesEnd = area.top() + head - 4;
+    const qreal above = tracks.isDense() ? kAboveDenseBar : kAboveBar;
+    tracks.pxPerCell = (tracks.track - tracks.belowBar() - above) / thickestLoad(rows);
+    sheet.setPxPerCell(tracks.pxPerCell);
     qreal y = area.top() + head;
     for (const auto& row : rows) {
-        const QRectF rowArea(area.left(), y, area.width(), track * row.trackCount);
-        layBuilderRow(input, row, rowArea, pxPerCell, sheet);
+        const QRectF rowArea(area.left(), y, area.width(), tracks.track * row.trackCount);
+        layBuilderRow(input, row, rowArea, tracks, sheet);
         y += rowArea.height();
     }
+    layUntold(input, std::move(tracks), {area.left(), area.top(), area.width(), head}, sheet);
 }
 
 }  // namespace tenthday

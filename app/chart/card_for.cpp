@@ -6,6 +6,7 @@
 #include "screen_text/joined_orders.h"
 #include "screen_text/limit_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/trouble_text.h"
 
 namespace tenthday {
 namespace {
@@ -41,11 +42,13 @@ CardText builderCard(const Outlook& outlook, const TargetKey& key) {
 }
 
 CardText ordersCard(const Outlook& outlook, const SeasonOrders* orders, const TargetKey& key) {
-    if (orders == nullptr) return {};
+    if (orders == nullptr)
+        return key.hit == Hit::PromiseWeek ? order_text::noPromiseCard(outlook, *key.day)
+                                           : CardText{};
     if (key.hit == Hit::QueensDay) return order_text::queensCard(outlook, *orders, *key.day);
     if (key.hit == Hit::PromiseWeek) {
         const auto* week = orders->weekOf(*key.day);
-        return week ? order_text::promiseCard(*week) : CardText{};
+        return week ? order_text::promiseCard(outlook, *week) : CardText{};
     }
     const auto* order = at(orders->orders, key.index);
     return order ? order_text::orderCard(outlook, *order) : CardText{};
@@ -95,7 +98,8 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
             return ordersCard(outlook, orders, key);
         case Hit::Trouble: {
             const auto* finding = at(outlook.findings, key.index);
-            return finding ? chart_cards::trouble(*finding) : CardText{};
+            return finding ? chart_cards::trouble(*finding)
+                           : trouble_text::lateCard(outlook, key.batch);
         }
     }
     return {};

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "chart/trouble_line.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -142,6 +143,8 @@ void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet
     const auto& snap = sheet.snap();
     const qreal rows = 3 * lineOf(sheet.ruler()) + 2;
     row_ = QRectF(area.left(), snap(area.bottom() - rows - 5), area.width(), snap(rows));
+    head_ = QRectF(area.left(), area.top() + 1, area.width(),
+                   std::max(0.0, row_.top() - kTick - 4 - area.top()));
     layNames(input, area, row_, sheet);
     for (const auto& day : input.outlook.nucs.cellsDays) {
         if (!input.visible.contains(day.day)) continue;
@@ -153,6 +156,7 @@ void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet
 }
 
 void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
+    layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
     std::vector<QRectF> taken;
     for (const auto index : byWeight(input, days)) {

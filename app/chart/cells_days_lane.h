@@ -1,4 +1,4 @@
-/// @file cells_days_lane.h  On each day cells come out: ripe, ready, left.
+/// @file cells_days_lane.h  On each day cells come out: ripe, ready, left; above, late batches.
 #pragma once
 #include "chart/lane.h"
 
@@ -14,7 +14,8 @@ public:
     void write(const LaneInput& input, Sheet& sheet) override;
 
 private:
-    QRectF row_;  ///< where the labels stand
+    QRectF row_;   ///< where the labels stand
+    QRectF head_;  ///< above them: which batches are late
 };
 
 }  // namespace tenthday

@@ -246,17 +246,21 @@ void layGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 
 namespace {
 
-/// While a batch is dragged: a mark at the top of each day on which it clashes with nothing.
+/// While a batch is dragged: a bar at the top of each day on which it clashes with nothing, and
+/// over it, where it has room, a tick.
 void layClearDays(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     constexpr qreal kMark = 8;
+    constexpr qreal kBar = 3;
+    const bool ticks = input.axis.dayWidth() >= kMark + 4;
     if (!input.options.offersDays) return;
     for (const Day day : input.options.clearDays) {
         if (!input.visible.contains(day)) continue;
-        sheet.glyph(Layer::Words, Role::Good, Glyph::LookDone,
-                    {input.axis.middleOf(day), area.top() + kMark}, kMark);
-        sheet.fill(Layer::Marks, Role::Good,
-                   sheet.snap().rect(input.axis.xOf(day) + 1, area.top(),
-                                     input.axis.xOf(day + Days{1}) - 1, area.top() + 2));
+        if (ticks)
+            sheet.glyph(Layer::Heads, Role::Good, Glyph::LookDone,
+                        {input.axis.middleOf(day), area.top() - kMark}, kMark);
+        sheet.fill(Layer::Heads, Role::Good,
+                   sheet.snap().rect(input.axis.xOf(day) + 1, area.top() - kBar,
+                                     input.axis.xOf(day + Days{1}) - 1, area.top()));
     }
 }
 

@@ -149,13 +149,15 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
     qreal names = std::max(kLeastNames, ruler.width(chart_text::matingNucs(), Type::Label));
     for (const auto& row : builderRows(outlook))
         names = std::max(names, ruler.width(row.name, Type::Body));
-    const auto widest = chart_text::readyOn(shortDay(outlook.season.last), 88, 88);
-    for (const auto& yard : outlook.nucs.yards)
-        names = std::max({names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label),
-                          ruler.width(widest, Type::Strong)});
+    for (const auto& yard : outlook.nucs.yards) {
+        names = std::max(names, ruler.width(QString::fromStdString(yard.yard->label), Type::Label));
+        for (const auto& day : {shortDay(outlook.season.last), chart_text::today()})
+            names = std::max(names, ruler.width(chart_text::readyOn(day, 88, 88), Type::Strong));
+    }
     if (hasQueensOrOrders(outlook))
         names = std::max({names, ruler.width(order_text::promiseLane(), Type::Label),
-                          ruler.width(order_text::inHandRange(), Type::Small)});
+                          ruler.width(order_text::inHandRange(), Type::Small),
+                          ruler.width(order_text::promiseHow(), Type::Small)});
     const qreal left = std::ceil(kMargin + std::min(names, kMostNames) + kAfterName);
     return {left, std::max(80.0, options.size.width() - left - kMargin)};
 }

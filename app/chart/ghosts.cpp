@@ -1,12 +1,11 @@
 #include "chart/ghosts.h"
 
+#include "chart/outline.h"
 #include "look/space.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kPen = 1.2;
-constexpr qreal kRadius = 3;
 constexpr qreal kPad = space::kInset;
 
 /// An outline with its label in the upper left, where it has room.
@@ -16,7 +15,7 @@ void layGhost(const LaneInput& input, qreal left, qreal right, qreal top, qreal 
     right = std::min(right, input.axis.right());
     if (right - left < 2) return;
     const auto rect = sheet.snap().rect(left, top, right, bottom);
-    sheet.frame(Layer::Marks, Role::Ghost, rect, kPen, kRadius);
+    layOutline(Layer::Marks, rect, sheet);
     const QPointF at(rect.left() + kPad, sheet.baselineAt(Type::Small, rect.center().y()));
     const auto words = sheet.textRect(Type::Small, label, at, Align::Left);
     if (words.right() + kPad > rect.right() || words.height() + 2 > rect.height()) return;

@@ -1,105 +1,126 @@
 #include "chart/late_words.h"
 
 #include "chart/bands.h"
+#include "screen_text/trouble_text.h"
 
 namespace tenthday {
 namespace {
 
 constexpr qreal kAir = 2.5;
-constexpr qreal kBetween = 6;
+constexpr qreal kSign = 9;
+constexpr qreal kBetween = 5;
 constexpr qreal kCrossed = 10000;  ///< px of air that a line through the words costs
 
-/// Bands on which the ink of queens due to fly can be read.
-bool canCarry(Band band) {
-    return band == Band::DueToFly || band == Band::Virgin || band == Band::Laying;
-}
+using Span = std::pair<qreal, qreal>;  ///< top and bottom
 
-/// The batch's box of a column that holds all of a text's height; null where there is none.
-const BandBox* boxAt(const DayColumn& column, Id<Batch> batch, qreal top, qreal bottom) {
-    for (const auto& box : column.boxes)
-        if (box.run.batch == batch && canCarry(box.run.band) && box.rect.top() <= top &&
-            box.rect.bottom() >= bottom)
-            return &box;
-    return nullptr;
-}
-
-/// Neighbouring days' boxes at one height.
-struct Place {
-    std::vector<const BandBox*> boxes;
-    qreal middle = 0;
-    qreal air = 0;  ///< above or below, where it is least
-
-    [[nodiscard]] qreal width() const {
-        return boxes.empty() ? 0 : boxes.back()->rect.right() - boxes.front()->rect.left();
+/// The batch's nucs of a column, joined where one band stands on the next.
+std::vector<Span> spansOf(const DayColumn& column, Id<Batch> batch) {
+    std::vector<Span> spans;
+    for (const auto& box : column.boxes) {  // from the foot up
+        if (box.run.batch != batch || !isCounted(box.run.band)) continue;
+        if (!spans.empty() && spans.back().first <= box.rect.bottom() + 0.01)
+            spans.back().first = box.rect.top();
+        else
+            spans.push_back({box.rect.top(), box.rect.bottom()});
     }
+    return spans;
+}
+
+/// A batch's block, column by column.
+struct Block {
+    std::vector<std::vector<Span>> spans;
+    std::vector<QRectF> columns;  ///< null where it is not
+    std::vector<bool> waits;      ///< its queens are due to fly: the best place for the words
 };
 
-/// Days from a column on, until the text has room; fewer where the block ends before.
-Place placeFrom(const YardPicture& picture, std::size_t column, Id<Batch> batch, qreal middle,
-                const QSizeF& size) {
-    const qreal top = middle - size.height() / 2 - kAir;
-    const qreal bottom = middle + size.height() / 2 + kAir;
-    Place place{{}, middle, bottom - top + 1000};
-    for (; column < picture.columns.size() && place.width() < size.width() + 2 * kAir; ++column) {
-        const auto* box = boxAt(picture.columns[column], batch, top, bottom);
-        if (!box) break;
-        place.boxes.push_back(box);
-        place.air = std::min({place.air, top - box->rect.top(), box->rect.bottom() - bottom});
+Block blockOf(const YardPicture& picture, Id<Batch> batch) {
+    Block block;
+    for (const auto& column : picture.columns) {
+        block.spans.push_back(spansOf(column, batch));
+        block.columns.push_back(block.spans.back().empty() ? QRectF() : column.boxes.front().rect);
+        block.waits.push_back(
+            std::any_of(column.boxes.begin(), column.boxes.end(), [&](const BandBox& box) {
+                return box.run.batch == batch && box.run.band == Band::DueToFly;
+            }));
     }
-    return place;
+    return block;
 }
 
-/// The place with the most air, and no line through it where that can be; without boxes where there
-/// is none.
-Place bestPlace(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
-                const QSizeF& size) {
+struct Place {
+    QRectF rect;    ///< of the plate; null for none
+    qreal air = 0;  ///< above or below, where it is least
+};
+
+/// A plate of such a size from a column on, at such a height; null where the block ends before.
+Place placeFrom(const Block& block, std::size_t column, qreal middle, const QSizeF& size) {
+    const qreal top = middle - size.height() / 2;
+    const qreal bottom = middle + size.height() / 2;
+    const qreal left = block.columns[column].left();
+    Place place{{}, 1000};
+    for (; column < block.columns.size(); ++column) {
+        const auto& spans = block.spans[column];
+        const auto at = std::find_if(spans.begin(), spans.end(), [&](const Span& span) {
+            return span.first <= top && span.second >= bottom;
+        });
+        if (at == spans.end()) return {};
+        place.air = std::min({place.air, top - at->first, at->second - bottom});
+        if (block.columns[column].right() - left < size.width() + 2) continue;
+        place.rect = QRectF(left + 1, top, size.width(), size.height());
+        return place;
+    }
+    return {};
+}
+
+/// The place with the most air, where the queens wait if that can be, and no line through it.
+Place bestPlace(const LaneInput& input, const Block& block, const QSizeF& size) {
+    constexpr qreal kElsewhere = 100;
     Place best;
-    for (std::size_t i = 0; i < picture.columns.size(); ++i)
-        for (const auto& box : picture.columns[i].boxes) {
-            if (box.run.batch != batch || box.run.band != Band::DueToFly) continue;
-            // From here on, or so that it ends here: wherever queens wait to fly.
-            for (const std::size_t back : {std::size_t{0}, std::size_t{4}, std::size_t{8}}) {
-                if (back > i) continue;
-                auto place = placeFrom(picture, i - back, batch, box.rect.center().y(), size);
-                if (place.width() < size.width() + 2 * kAir) continue;
-                const QRectF rect(place.boxes.front()->rect.left(),
-                                  place.middle - size.height() / 2, place.width(), size.height());
-                if (input.ribbon.meets(rect)) continue;
-                if (input.isCrossed(rect)) place.air -= kCrossed;
-                if (best.boxes.empty() || place.air > best.air) best = std::move(place);
-            }
+    for (std::size_t i = 0; i < block.columns.size(); ++i)
+        for (const auto& span : block.spans[i]) {
+            auto place = placeFrom(block, i, (span.first + span.second) / 2, size);
+            if (place.rect.isNull() || input.ribbon.meets(place.rect)) continue;
+            if (!block.waits[i]) place.air -= kElsewhere;
+            if (input.isCrossed(place.rect)) place.air -= kCrossed;
+            if (best.rect.isNull() || place.air > best.air) best = place;
         }
     return best;
 }
 
-/// Each band goes on under the words, over the gaps between days and the lines of days.
-void layPlates(const LaneInput& input, const Place& place, const QRectF& words, Sheet& sheet) {
-    const auto layer = input.isCrossed(words) ? Layer::Words : Layer::Body;
-    const auto plate = words.adjusted(-2, -kAir, 2, kAir);
-    for (const auto* box : place.boxes) {
-        QRectF part = box->rect.intersected(plate);
-        sheet.fill(layer, groundOf(box->run.band), part);
-    }
+/// On ground of its own with an edge about it: seen among the colours of the block.
+void layPlate(const Place& place, const LateWords& text, Sheet& sheet) {
+    const auto& rect = place.rect;
+    const qreal middle = rect.center().y();
+    qreal x = rect.left() + kBetween;
+    sheet.fill(Layer::Words, Role::Ground, rect, -1, 3);
+    sheet.frame(Layer::Words, Role::Caution, rect, 1.2, 3);
+    sheet.glyph(Layer::Words, Role::Caution, Glyph::Warning, {x + kSign / 2, middle}, kSign);
+    x += kSign + kBetween - 1;
+    sheet.text(Layer::Words, Role::Ink, Type::Batch, text.number,
+               {x, sheet.baselineAt(Type::Batch, middle)}, Align::Left);
+    x += sheet.ruler().width(text.number, Type::Batch) + kBetween;
+    sheet.text(Layer::Words, Role::Caution, Type::Strong, text.words,
+               {x, sheet.baselineAt(Type::Strong, middle)}, Align::Left);
+}
+
+QSizeF plateSize(const LateWords& text, const TextRuler& ruler) {
+    const qreal words = text.words.isEmpty() ? 0 : kBetween + ruler.width(text.words, Type::Strong);
+    return {3 * kBetween - 1 + kSign + ruler.width(text.number, Type::Batch) + words,
+            ruler.capHeight(Type::Batch) + 2 * kAir + 1};
 }
 
 }  // namespace
 
 bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
                const LateWords& text, Sheet& sheet) {
-    const auto& ruler = sheet.ruler();
-    const qreal number = ruler.width(text.number, Type::Batch);
-    const QSizeF size(number + kBetween + ruler.width(text.words, Type::Strong),
-                      ruler.capHeight(Type::Batch));
-    const auto place = bestPlace(input, picture, batch, size);
-    if (place.boxes.empty()) return false;
-    const qreal left = place.boxes.front()->rect.left() + (place.width() - size.width()) / 2;
-    const qreal baseline = sheet.baselineAt(Type::Batch, place.middle);
-    layPlates(input, place, {left, baseline - size.height(), size.width(), size.height()}, sheet);
-    const auto ink = inkOn(Band::DueToFly);
-    sheet.text(Layer::Words, ink, Type::Batch, text.number, {left, baseline}, Align::Left);
-    sheet.text(Layer::Words, ink, Type::Strong, text.words, {left + number + kBetween, baseline},
-               Align::Left);
-    return true;
+    const auto block = blockOf(picture, batch);
+    for (const auto& words : {text.words, trouble_text::lateBriefly(), QString()}) {
+        const LateWords shown{text.number, words};
+        const auto place = bestPlace(input, block, plateSize(shown, sheet.ruler()));
+        if (place.rect.isNull()) continue;
+        layPlate(place, shown, sheet);
+        return true;
+    }
+    return false;
 }
 
 }  // namespace tenthday

@@ -10,7 +10,8 @@ struct LateWords {
     QString words;
 };
 
-/// Writes them over neighbouring days of the block, from virgins to laying queens.
+/// Writes them, after a sign, on a plate over neighbouring days of the block; with fewer words
+/// where there is less room, in the end the sign and the number alone.
 /// @return false where there is no room, or the ribbon runs through: nothing is written then
 bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
                const LateWords& text, Sheet& sheet);

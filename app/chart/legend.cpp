@@ -1,17 +1,30 @@
 #include "chart/legend.h"
 
 #include <array>
+#include <variant>
 
+#include "chart/bands.h"
 #include "chart/flying_lane.h"
+#include "chart/outline.h"
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
+#include "screen_text/legend_text.h"
 
 namespace tenthday {
 namespace {
 
 using chart_text::LegendEntry;
+
+/// An entry of the lanes, or one of the signs that stand over all of them.
+enum class Sign : std::uint8_t { Planned, Trouble };
+using Entry = std::variant<LegendEntry, Sign>;
+
+QString textOf(const Entry& entry) {
+    if (const auto* of = std::get_if<LegendEntry>(&entry)) return chart_text::legend(*of);
+    return std::get<Sign>(entry) == Sign::Planned ? legend_text::planned() : legend_text::trouble();
+}
 
 constexpr qreal kSwatch = 15;
 constexpr qreal kToText = space::kPart;
@@ -25,8 +38,8 @@ constexpr auto kEntries = std::to_array<LegendEntry>(
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
-std::vector<LegendEntry> entriesOf(const Outlook& outlook) {
-    std::vector<LegendEntry> entries(kEntries.begin(), kEntries.end());
+std::vector<Entry> entriesOf(const Outlook& outlook) {
+    std::vector<Entry> entries(kEntries.begin(), kEntries.end());
     if (knowsFlyingDays(outlook))
         entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay});
     if (knowsFlyingDays(outlook) && !flying_text::isThisYearOnly(outlook))
@@ -34,6 +47,7 @@ std::vector<LegendEntry> entriesOf(const Outlook& outlook) {
     if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
     if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
         entries.push_back(LegendEntry::OutsideLimits);
+    entries.insert(entries.end(), {Sign::Planned, Sign::Trouble});
     return entries;
 }
 
@@ -43,7 +57,7 @@ int flow(const Outlook& outlook, qreal width, const TextRuler& ruler, Do&& place
     int line = 0;
     qreal x = 0;
     for (const auto entry : entriesOf(outlook)) {
-        const qreal needs = kSwatch + kToText + ruler.width(chart_text::legend(entry), Type::Small);
+        const qreal needs = kSwatch + kToText + ruler.width(textOf(entry), Type::Small);
         if (x > 0 && x + needs > width) {
             ++line;
             x = 0;
@@ -128,7 +142,7 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
             fill(Role::Waiting);
             break;
         case LegendEntry::NotStocked:
-            sheet.hatch(Layer::Heads, Role::NotStockedHatch, box, Slope::Rising, 4.5, 1.2);
+            layNotStocked(Layer::Heads, box, 3, sheet);
             edge(Role::NotStockedHatch);
             break;
         case LegendEntry::LookDue:
@@ -144,6 +158,12 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
         default:
             laySeasonSwatch(entry, box, sheet);
     }
+}
+
+void layEntry(const Entry& entry, const QRectF& box, Sheet& sheet) {
+    if (const auto* of = std::get_if<LegendEntry>(&entry)) return laySwatch(*of, box, sheet);
+    if (std::get<Sign>(entry) == Sign::Planned) return layOutline(Layer::Heads, box, sheet);
+    sheet.glyph(Layer::Heads, Role::Caution, Glyph::Warning, box.center(), 9);
 }
 
 /// The mark that folds it; beside it, where it is folded, what it is.
@@ -166,7 +186,7 @@ void layFold(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 }  // namespace
 
 qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler) {
-    return flow(outlook, width, ruler, [](LegendEntry, qreal, int) {}) * lineHeight(ruler) + 10;
+    return flow(outlook, width, ruler, [](const Entry&, qreal, int) {}) * lineHeight(ruler) + 10;
 }
 
 qreal foldedLegendHeight(const TextRuler& ruler) { return lineHeight(ruler) + 10; }
@@ -177,12 +197,12 @@ void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     if (input.options.legendFolded) return;
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
-    flow(outlook, area.width(), sheet.ruler(), [&](LegendEntry entry, qreal x, int row) {
+    flow(outlook, area.width(), sheet.ruler(), [&](const Entry& entry, qreal x, int row) {
         const qreal middle = area.top() + 6 + (row + 0.5) * line;
         const auto box =
             snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
-        laySwatch(entry, box, sheet);
-        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, chart_text::legend(entry),
+        layEntry(entry, box, sheet);
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, textOf(entry),
                    {box.right() + kToText, sheet.baselineAt(Type::Small, middle)}, Align::Left);
     });
 }

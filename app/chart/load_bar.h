@@ -5,13 +5,18 @@
 namespace tenthday {
 
 /// @param base  y on which the bar stands
-/// @return what the bar covers; null where it is out of sight
-QRectF layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLoad& load,
-                  qreal base, qreal pxPerCell, Sheet& sheet);
+/// @return its target; -1 where it is out of sight
+int layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLoad& load, qreal base,
+               BuilderTracks& tracks, Sheet& sheet);
 
-/// A sign for each load in trouble, and words where they have room beside the bars.
-/// @param bars  of this row, as far as to be seen
+/// The batch's number, its cells and its hours, where they meet nothing.
+/// @param target  as layLoadBar gave it
+void writeLoad(const LaneInput& input, const BuilderLoad& load, qreal base, int target,
+               BuilderTracks& tracks, Sheet& sheet);
+
+/// A sign for each load in trouble, and words where they have room beside the bars; those that have
+/// none are left to the lane's head.
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,
-                const std::vector<QRectF>& bars, Sheet& sheet);
+                BuilderTracks& tracks, Sheet& sheet);
 
 }  // namespace tenthday

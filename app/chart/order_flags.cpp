@@ -3,17 +3,14 @@
 #include <algorithm>
 #include <set>
 
+#include "chart/order_flag.h"
 #include "screen_text/order_text.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kPadX = 5;
 constexpr qreal kPadY = 2;
 constexpr qreal kRowGap = 4;
-constexpr qreal kToWord = 4;
-constexpr qreal kNotch = 5;  ///< how deep the tail of a short order's flag is cut
-constexpr qreal kMostLabel = 90;
 constexpr qreal kMast = 1.5;
 constexpr qreal kShip = 5;
 constexpr qreal kNear = 160;  ///< masts so far apart can hang on one flag
@@ -26,30 +23,7 @@ Role roleOf(OrderState state) {
                                          : Role::Danger;
 }
 
-/// What stands on a flag and beside it, and the room it takes.
-struct Flag {
-    QString text;
-    QString word;
-    qreal cloth = 0;  ///< width of the flag itself
-    qreal width = 0;  ///< with its word
-};
-
-Flag measured(Flag flag, OrderState state, const TextRuler& ruler) {
-    flag.cloth =
-        ruler.width(flag.text, Type::Small) + 2 * kPadX + (state == OrderState::Short ? kNotch : 0);
-    flag.width = flag.cloth + kToWord + ruler.width(flag.word, Type::Strong) + 2;
-    return flag;
-}
-
-Flag flagOf(const OrderOutlook& order, bool brief, const TextRuler& ruler) {
-    Flag flag;
-    flag.text = brief ? order_text::briefly(*order.order)
-                      : order_text::flag(*order.order,
-                                         ruler.elided(QString::fromStdString(order.order->label),
-                                                      Type::Small, kMostLabel));
-    flag.word = order_text::state(order);
-    return measured(std::move(flag), order.state, ruler);
-}
+using Flag = OrderFlag;
 
 /// A place in one of the rows where it meets no other; to the right of the mast, else to its left.
 struct Place {
@@ -61,11 +35,11 @@ struct Place {
 std::optional<Place> placeFor(const Flag& flag, qreal mast, const QRectF& area, int rows,
                               const LaneInput& input, const std::vector<QRectF>& taken,
                               const TextRuler& ruler) {
-    const qreal height = flagHeight(ruler);
-    for (int row = 0; row < rows; ++row)
+    const qreal row = flagHeight(ruler) + kRowGap;
+    for (int first = 0; first + flag.rows() <= rows; ++first)
         for (const bool left : {false, true}) {
-            const QRectF rect(left ? mast - flag.width : mast,
-                              area.top() + row * (height + kRowGap), flag.width, height);
+            const QRectF rect(left ? mast - flag.width : mast, area.top() + first * row, flag.width,
+                              flag.rows() * row - kRowGap);
             if (rect.left() < input.axis.left() || rect.right() > input.axis.right()) continue;
             const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
                 return other.adjusted(-3, 0, 3, 0).intersects(rect);
@@ -84,7 +58,7 @@ void layCloth(OrderState state, const QRectF& cloth, bool left, int target, Shee
         return sheet.frame(Layer::Words, Role::Caution, cloth, 1.5, 1);
     }
     const qreal tail = left ? cloth.left() : cloth.right();
-    const qreal inwards = left ? kNotch : -kNotch;
+    const qreal inwards = left ? order_flag::kNotch : -order_flag::kNotch;
     const qreal foot = left ? cloth.right() : cloth.left();
     QPainterPath path(QPointF(foot, cloth.top()));
     path.lineTo(tail, cloth.top());
@@ -109,13 +83,16 @@ void layFlag(OrderState state, const Flag& flag, const Place& place, int target,
                        flag.cloth, rect.height());
     const QRectF word(place.leftOfMast ? rect.left() : cloth.right(), rect.top(), wordWidth,
                       rect.height());
-    sheet.fill(Layer::Words, Role::Ground, word, target, 1);
+    if (wordWidth > 0) sheet.fill(Layer::Words, Role::Ground, word, target, 1);
     layCloth(state, cloth, place.leftOfMast, target, sheet);
-    const qreal notch = state == OrderState::Short ? kNotch : 0;
-    const qreal textLeft = cloth.left() + kPadX + (place.leftOfMast ? notch : 0);
-    sheet.text(Layer::Words, inkOf(state), Type::Small, flag.text,
-               {textLeft, sheet.baselineAt(Type::Small, rect.center().y())}, Align::Left, target);
-    const qreal wordLeft = place.leftOfMast ? word.left() + 2 : word.left() + kToWord;
+    const qreal notch = state == OrderState::Short ? order_flag::kNotch : 0;
+    const qreal textLeft = cloth.left() + order_flag::kPadX + (place.leftOfMast ? notch : 0);
+    const qreal line = cloth.height() / flag.rows();
+    for (int i = 0; i < flag.rows(); ++i)
+        sheet.text(Layer::Words, inkOf(state), Type::Small, flag.lines[i],
+                   {textLeft, sheet.baselineAt(Type::Small, rect.top() + (i + 0.5) * line)},
+                   Align::Left, target);
+    const qreal wordLeft = place.leftOfMast ? word.left() + 2 : word.left() + order_flag::kToWord;
     sheet.text(Layer::Words, roleOf(state), Type::Strong, flag.word,
                {wordLeft, sheet.baselineAt(Type::Strong, rect.center().y())}, Align::Left, target);
     if (filledBySelected)
@@ -167,11 +144,7 @@ public:
         for (const auto index : byWeight(input, orders)) {
             const auto& order = orders[index];
             const qreal mast = sheet.snap()(input.axis.middleOf(order.order->due)) - kMast / 2;
-            hung_.push_back({{index},
-                             {flagOf(order, false, ruler_), flagOf(order, true, ruler_)},
-                             mast,
-                             nullptr,
-                             {}});
+            hung_.push_back({{index}, flagsOf(order, ruler_), mast, nullptr, {}});
         }
     }
 
@@ -224,16 +197,15 @@ private:
         hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
     }
 
-    /// "3 orders", and how many of them are not met.
+    /// "3 orders, 1 not met", all on the cloth: no word beside it looks like that of one order.
     [[nodiscard]] Flag joinedFlag(const std::vector<std::size_t>& members) const {
         const auto& orders = input_.options.orders->orders;
         const auto unmet = std::count_if(members.begin(), members.end(), [&](auto i) {
             return orders[i].state != OrderState::Met;
         });
-        Flag flag;
-        flag.text = order_text::joined(static_cast<int>(members.size()));
-        flag.word = order_text::joinedState(static_cast<int>(unmet));
-        return measured(std::move(flag), orders[members.front()].state, ruler_);
+        const Flag flag{
+            {order_text::joined(static_cast<int>(members.size()), static_cast<int>(unmet))}, {}};
+        return measured(flag, orders[members.front()].state, ruler_);
     }
 
     const LaneInput& input_;

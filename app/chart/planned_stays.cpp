@@ -2,21 +2,17 @@
 
 #include <algorithm>
 
+#include "chart/outline.h"
 #include "outlook/plan_of.h"
 #include "records/relations.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kPen = 1.2;
-constexpr qreal kRadius = 3;
-
 void frame(const LaneInput& input, const DayWindow& days, qreal top, qreal bottom, Sheet& sheet) {
     const qreal left = std::max(input.axis.xOf(days.first), input.axis.left());
     const qreal right = std::min(input.axis.xOf(days.last + Days{1}), input.axis.right());
-    if (left < right)
-        sheet.frame(Layer::Marks, Role::Ghost, sheet.snap().rect(left, top, right, bottom), kPen,
-                    kRadius);
+    if (left < right) layOutline(Layer::Marks, sheet.snap().rect(left, top, right, bottom), sheet);
 }
 
 /// Its dates by the plan that stands in the book, reckoned anew.

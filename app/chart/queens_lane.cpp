@@ -14,7 +14,8 @@ constexpr qreal kBelow = 6;
 constexpr qreal kLeastPlot = 34;
 constexpr qreal kWishedPlot = 62;
 constexpr qreal kMostPlot = 150;
-constexpr int kMostRows = 2;
+constexpr int kMostRows = 3;
+constexpr int kWishedRows = 2;
 constexpr qreal kLine = 2;
 
 /// A step of the scale: 1, 2 or 5 times a power of ten, so that about two fit below the top.
@@ -82,6 +83,12 @@ private:
     std::int32_t top_ = 5;  ///< a plot of nothing is no plot of one queen
 };
 
+/// As many rows of flags as leave the plot its height: a third one only a good height.
+int rowsFor(qreal height, const TextRuler& ruler) {
+    if (height >= OrderFlags::heightOf(kMostRows, ruler) + kWishedPlot) return kMostRows;
+    return height >= OrderFlags::heightOf(kWishedRows, ruler) + kLeastPlot ? kWishedRows : 1;
+}
+
 /// @param top  above it stand the lane's names
 void layScale(const LaneInput& input, const Curve& curve, qreal top, Sheet& sheet) {
     const qreal hair = sheet.snap().hair();
@@ -126,7 +133,7 @@ LaneHeight QueensLane::height(const LaneInput& input, const TextRuler& ruler) co
     const qreal names = ruler.line(Type::Label) + 1.5 * ruler.line(Type::Small);
     const auto plot = [&](int rows, qreal wished) { return std::max(wished, names - flags(rows)); };
     return {kAbove + flags(1) + plot(1, kLeastPlot) + kBelow,
-            kAbove + flags(kMostRows) + plot(kMostRows, kWishedPlot) + kBelow,
+            kAbove + flags(kWishedRows) + plot(kWishedRows, kWishedPlot) + kBelow,
             kAbove + flags(kMostRows) + kMostPlot + kBelow, 0.5};
 }
 
@@ -138,9 +145,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     flags_ = area.adjusted(0, kAbove, 0, -kBelow);
     rows_ = 0;
-    if (hasOrders(input))
-        rows_ =
-            flags_.height() >= OrderFlags::heightOf(kMostRows, ruler) + kLeastPlot ? kMostRows : 1;
+    if (hasOrders(input)) rows_ = rowsFor(flags_.height(), ruler);
     const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
     plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
     const qreal names = layNames(input, flags_, sheet);

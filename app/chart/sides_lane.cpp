@@ -1,7 +1,6 @@
 #include "chart/sides_lane.h"
 
 #include "chart/planned_stays.h"
-#include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
 
 namespace tenthday {
@@ -9,6 +8,8 @@ namespace {
 
 constexpr qreal kAbove = 6;
 constexpr qreal kBetween = 2;
+constexpr qreal kHeading = 14;  ///< boxes stand in from their yard
+constexpr qreal kToLetter = 8;
 
 qreal rowHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + kBetween; }
 
@@ -31,10 +32,31 @@ std::vector<int> sidesOf(const Outlook& outlook, Id<Yard> yard) {
     return places;
 }
 
-QString nameOf(const SideOutlook& side) {
-    return chart_text::nuc(QString::fromStdString(side.box->label),
-                           QString::fromStdString(side.side->side));
-}
+/// Boxes by their own heading: it stands in the row of the first side in sight, which has its
+/// letter alone. A box that is not divided is its one row's name.
+struct BoxNames {
+    Id<Box> last{};
+
+    void write(const LaneInput& input, const SideOutlook& side, const QRectF& row, Sheet& sheet) {
+        const auto& ruler = sheet.ruler();
+        const qreal room = input.titleRight - input.titleLeft;
+        const auto box = QString::fromStdString(side.box->label);
+        const bool isDivided = side.side->side != "-";
+        const auto letter = isDivided ? QString::fromStdString(side.side->side) : QString();
+        const auto at = [&](Type type) { return sheet.baselineAt(type, row.center().y()); };
+        sheet.text(Layer::Names, Role::InkSoft, Type::Small, letter,
+                   {input.titleRight, at(Type::Small)}, Align::Right);
+        if (side.box->id == last) return;
+        last = side.box->id;
+        const qreal beside = letter.isEmpty() ? 0 : ruler.width(letter, Type::Small) + kToLetter;
+        sheet.text(Layer::Names, Role::Ink, Type::Strong,
+                   ruler.elided(box, Type::Strong, room - beside - kHeading),
+                   {input.titleLeft + kHeading, at(Type::Strong)}, Align::Left);
+        sheet.fill(Layer::Names, Role::GridStrong,
+                   {input.titleLeft + kHeading, row.top() - kBetween, room - kHeading,
+                    sheet.snap().hair()});
+    }
+};
 
 }  // namespace
 
@@ -50,6 +72,7 @@ void SidesLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto yard = input.outlook.nucs.yards[yard_].yard->id;
     const qreal height = rowHeight(sheet.ruler());
     qreal y = area.top() + kAbove;
+    BoxNames names;
     for (const int place : sidesOf(input.outlook, yard)) {
         const QRectF row(area.left(), y, area.width(), height - kBetween);
         y += height;
@@ -58,10 +81,7 @@ void SidesLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         waits_.insert(waits_.end(), laid.waits().begin(), laid.waits().end());
         const auto& side = input.outlook.nucs.sides[static_cast<std::size_t>(place)];
         layPlannedStays(input, side, row, sheet);
-        sheet.text(
-            Layer::Names, Role::InkSoft, Type::Small,
-            sheet.ruler().elided(nameOf(side), Type::Small, input.titleRight - input.titleLeft),
-            {input.titleRight, sheet.baselineAt(Type::Small, row.center().y())}, Align::Right);
+        names.write(input, side, row, sheet);
     }
 }
 

@@ -1,6 +1,7 @@
 #include "chart/yard_lane.h"
 
 #include "chart/cells_days_lane.h"
+#include "chart/counted_day.h"
 #include "chart/ghosts.h"
 #include "chart/planned_stays.h"
 #include "look/space.h"
@@ -29,7 +30,17 @@ void layOpener(const LaneInput& input, const YardOutlook& yard, qreal middle, co
                 {input.titleLeft + kOpener / 2 - 2, middle}, kOpener, target);
 }
 
-/// Name, number of nucs and, of the chosen day, how many are ready: as many lines as have room.
+/// "17 Jun: 22 ready +27", of the chosen day or today; empty where neither is in the season.
+QString readyWords(const LaneInput& input, const YardOutlook& yard) {
+    const auto counted = countedDay(input.outlook, input.options);
+    const auto* day = counted ? yardDayOn(input, yard, *counted) : nullptr;
+    if (day == nullptr) return {};
+    const bool isToday = *counted == input.outlook.snapshot.today();
+    return chart_text::readyOn(isToday ? chart_text::today() : shortDay(*counted),
+                               day->numbers.ready, wholeLikely(day->numbers));
+}
+
+/// Name, number of nucs and how many are ready: as many lines as have room.
 void layNames(const LaneInput& input, const YardOutlook& yard, const QRectF& area, Sheet& sheet) {
     struct Line {
         QString text;
@@ -38,11 +49,8 @@ void layNames(const LaneInput& input, const YardOutlook& yard, const QRectF& are
     };
     std::vector<Line> lines{{QString::fromStdString(yard.yard->label), Type::Label, Role::Ink},
                             {chart_text::nucs(yard.mostSides), Type::Small, Role::InkSoft}};
-    if (input.options.chosenDay)
-        if (const auto* day = yardDayOn(input, yard, *input.options.chosenDay))
-            lines.push_back({chart_text::readyOn(shortDay(*input.options.chosenDay),
-                                                 day->numbers.ready, wholeLikely(day->numbers)),
-                             Type::Strong, Role::Ink});
+    if (const auto ready = readyWords(input, yard); !ready.isEmpty())
+        lines.push_back({ready, Type::Strong, Role::Ink});
     const auto& ruler = sheet.ruler();
     qreal total = 0;
     for (const auto& line : lines) total += ruler.line(line.type);
@@ -97,7 +105,7 @@ void laySelection(const LaneInput& input, const YardPicture& picture, Sheet& she
 
 LaneHeight YardLane::height(const LaneInput& input, const TextRuler& ruler) const {
     const qreal sides = std::max(1, input.outlook.nucs.yards[yard_].mostSides);
-    const qreal words = ruler.line(Type::Label) + ruler.line(Type::Small) - 4;
+    const qreal words = ruler.line(Type::Label) + ruler.line(Type::Strong) - 4;
     return {kGap + words, kGap + std::max(words, 2.6 * sides), kGap + std::max(words, 9.0 * sides),
             sides};
 }

@@ -3,6 +3,7 @@
 #include "calendar/iso_week.h"
 #include "chart/bands.h"
 #include "chart/cells_days_lane.h"
+#include "chart/counted_day.h"
 #include "chart/late_words.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
@@ -59,9 +60,10 @@ public:
     }
 
     void write() {
-        // The chosen day first: no other number may take its room.
+        // The chosen day first, or today: no other number may take its room.
+        const auto counted = countedDay(input_.outlook, input_.options);
         for (std::size_t i = 0; i < picture_.columns.size(); ++i)
-            if (input_.options.chosenDay == picture_.columns[i].day) writeAt(i, true);
+            if (counted == picture_.columns[i].day) writeAt(i, true);
         for (std::size_t i = 0; i < picture_.columns.size(); ++i)
             if (isWanted(i)) writeAt(i, false);
     }

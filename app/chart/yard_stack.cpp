@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <unordered_set>
 
 #include "chart/first_eggs.h"
 
@@ -233,22 +234,24 @@ Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders, 
     return free;
 }
 
-/// Somebody has seen of one of its nucs whether she lays.
-bool isSeen(const Outlook& outlook, Id<Batch> batch) {
+/// Batches of which somebody has seen in one of their nucs whether she lays.
+std::unordered_set<Id<Batch>> seenBatches(const Outlook& outlook) {
+    std::unordered_set<Id<Batch>> seen;
     for (const auto& side : outlook.nucs.sides)
         for (const auto& round : side.rounds)
-            if (round.batch == batch && !round.isOpen()) return true;
-    return false;
+            if (!round.isOpen()) seen.insert(round.batch);
+    return seen;
 }
 
 }  // namespace
 
 YardStack::YardStack(const Outlook& outlook, const YardOutlook& yard)
     : outlook_(outlook), yard_(yard) {
+    const auto seen = seenBatches(outlook);
     for (const auto& block : yard.blocks) {
         const auto* batch = outlook.find(block.batch);
         blocks_.push_back(
-            {&block, batch ? &batch->timeline : nullptr, !isSeen(outlook, block.batch), {}});
+            {&block, batch ? &batch->timeline : nullptr, !seen.contains(block.batch), {}});
     }
     for (const auto& side : outlook.nucs.sides)
         for (const auto& queen : side.wintered)

@@ -22,19 +22,19 @@ QString more(int count) { return Words::tr("+%1").arg(number(count)); }
 QString today() { return Words::tr("today"); }
 QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
-QString ripeHead() { return Words::tr("ripe"); }
-QString readyHead() { return Words::tr("ready"); }
-QString leftHead() { return Words::tr("left"); }
+QString ripeHead() { return Words::tr("ripe cells"); }
+QString readyHead() { return Words::tr("ready nucs"); }
+QString leftHead() { return Words::tr("nucs left"); }
 QString builders() { return Words::tr("Builders"); }
 QString matingNucs() { return Words::tr("Mating nucs"); }
 QString nucs(int count) { return Words::tr("%Ln nuc(s)", nullptr, count); }
 QString cells(int count) { return Words::tr("%Ln cell(s)", nullptr, count); }
 
-QString ripe(int count) { return Words::tr("ripe %1").arg(number(count)); }
+QString ripe(int count) { return Words::tr("%1 ripe").arg(number(count)); }
 
 QString ready(int count, int likely) {
-    return likely > 0 ? Words::tr("ready %1 +%2").arg(number(count), number(likely))
-                      : Words::tr("ready %1").arg(number(count));
+    return likely > 0 ? Words::tr("%1 ready +%2").arg(number(count), number(likely))
+                      : Words::tr("%1 ready").arg(number(count));
 }
 
 QString readyOn(const QString& day, int count, int likely) {
@@ -43,7 +43,7 @@ QString readyOn(const QString& day, int count, int likely) {
 
 QString left(int count) {
     return count < 0 ? Words::tr("%1 too many").arg(number(-count))
-                     : Words::tr("left %1").arg(number(count));
+                     : Words::tr("%1 left").arg(number(count));
 }
 
 QString needCatch(int count) { return Words::tr("%Ln need(s) a catch", nullptr, count); }
@@ -275,7 +275,7 @@ QString legend(LegendEntry entry) {
         case LegendEntry::Ready:
             return Words::tr("ready for a cell");
         case LegendEntry::Likely:
-            return Words::tr("likely, once caught");
+            return Words::tr("likely, once caught (+5)");
         case LegendEntry::Waiting:
             return Words::tr("needs brood, or too soon");
         case LegendEntry::NotStocked:

@@ -92,9 +92,10 @@ QString flag(const Order& order, const QString& label) {
 
 QString briefly(const Order& order) { return chart_text::number(order.count); }
 
-QString joined(int orders) { return Words::tr("%Ln order(s)", nullptr, orders); }
-QString joinedState(int unmet) {
-    return unmet == 0 ? Words::tr("met") : Words::tr("%1 not met").arg(chart_text::number(unmet));
+QString joined(int orders, int unmet) {
+    const auto all = Words::tr("%Ln order(s)", nullptr, orders);
+    return unmet == 0 ? Words::tr("%1, all met").arg(all)
+                      : Words::tr("%1, %2 not met").arg(all, chart_text::number(unmet));
 }
 
 QString queensLane() { return Words::tr("Queens"); }
@@ -102,9 +103,11 @@ QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
 QString promiseLane() { return Words::tr("Can promise"); }
-QString promiseHow() { return Words::tr("more, 90 % sure"); }
-QString canPromise(int queens) {
-    return queens > 0 ? chart_text::number(queens) : QStringLiteral("–");
+QString promiseHow() { return Words::tr("90 % sure, by week"); }
+QString weekIsOver() { return Words::tr("over"); }
+QString noPromiseYet(const Outlook& outlook) {
+    return outlook.mating ? Words::tr("not worked out yet")
+                          : Words::tr("not worked out: the weather is not known");
 }
 
 namespace {
@@ -178,17 +181,36 @@ CardText orderCard(const Outlook& outlook, const OrderOutlook& order) {
     return card;
 }
 
-CardText promiseCard(const PromiseWeek& week) {
-    const auto days = daysOf(week.week);
+namespace {
+
+CardText cardOfWeek(const IsoWeek& week) {
     CardText card;
     card.title = Words::tr("Week %1, until %2")
-                     .arg(chart_text::number(week.week.week), weekdayAndDay(days.last));
+                     .arg(chart_text::number(week.week), weekdayAndDay(daysOf(week).last));
+    return card;
+}
+
+}  // namespace
+
+CardText promiseCard(const Outlook& outlook, const PromiseWeek& week) {
+    auto card = cardOfWeek(week.week);
+    if (daysOf(week.week).last < outlook.snapshot.today())
+        card.lines.push_back({Words::tr("this week is over"), {}, {}});
     card.lines.push_back({Words::tr("can be promised"), chart_text::number(week.canPromise),
                           Words::tr("the least that is left at its end or on a later due day")});
     card.lines.push_back({Words::tr("queens ready"), chart_text::number(week.ready),
                           Words::tr("or more by then, 90 % sure, since the season began")});
     card.lines.push_back(
         {Words::tr("owed"), chart_text::number(week.owed), Words::tr("to orders due by then")});
+    return card;
+}
+
+CardText noPromiseCard(const Outlook& outlook, Day day) {
+    auto card = cardOfWeek(isoWeekOf(day));
+    card.lines.push_back({noPromiseYet(outlook),
+                          {},
+                          outlook.mating ? Words::tr("orders and queens are being reckoned")
+                                         : Words::tr("set its source on the page of weather")});
     return card;
 }
 

@@ -25,9 +25,8 @@ namespace tenthday::order_text {
 [[nodiscard]] QString briefly(const Order& order);
 
 // The lanes of the chart.
-/// On one flag for several: "3 orders", and "met" or "2 not met".
-[[nodiscard]] QString joined(int orders);
-[[nodiscard]] QString joinedState(int unmet);
+/// On one flag for several: "3 orders, 2 not met", "3 orders, all met".
+[[nodiscard]] QString joined(int orders, int unmet);
 [[nodiscard]] QString queensLane();
 [[nodiscard]] QString inHandRange();
 /// While a batch is dragged: what is shown is of the season as it was.
@@ -35,12 +34,16 @@ namespace tenthday::order_text {
 [[nodiscard]] QString reckoning();
 [[nodiscard]] QString promiseLane();
 [[nodiscard]] QString promiseHow();
-/// The number; a dash for none.
-[[nodiscard]] QString canPromise(int queens);
+/// In a week that is over.
+[[nodiscard]] QString weekIsOver();
+/// In place of the numbers while there are none: "not worked out yet", or what is lacking.
+[[nodiscard]] QString noPromiseYet(const Outlook& outlook);
 
 // Cards beside the pointer: each number with how it came.
 [[nodiscard]] CardText queensCard(const Outlook& outlook, const SeasonOrders& orders, Day day);
 [[nodiscard]] CardText orderCard(const Outlook& outlook, const OrderOutlook& order);
-[[nodiscard]] CardText promiseCard(const PromiseWeek& week);
+[[nodiscard]] CardText promiseCard(const Outlook& outlook, const PromiseWeek& week);
+/// Of a week whose number is not worked out: why.
+[[nodiscard]] CardText noPromiseCard(const Outlook& outlook, Day day);
 
 }  // namespace tenthday::order_text

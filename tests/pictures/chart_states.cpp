@@ -152,6 +152,17 @@ void addLooksAndZooms(std::vector<ChartState>& states) {
                  [days = zoom.days, look] {
                      return Painted{.look = look, .days = days}.picture();
                  }});
+    for (const auto look : {Look::Light, Look::Dark})
+        states.push_back(
+            {named("month-chosen-") + QString::fromStdString(std::string(token(look))), [look] {
+                 return Painted{.look = look,
+                                .days = zoomTo(3, 26),
+                                .with =
+                                    [](ChartOptions& options) {
+                                        options.chosenDay = example()->snapshot.today() + Days{12};
+                                    }}
+                     .picture();
+             }});
     for (const int percent : {125, 150, 200})
         states.push_back({named("at-") + QString::number(percent),
                           [percent] { return Painted{.ratio = percent / 100.0}.picture(); }});

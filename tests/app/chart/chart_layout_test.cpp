@@ -129,9 +129,9 @@ TEST_F(SampleLayout, TellsRipeReadyLeftInWords) {
         return std::any_of(words.begin(), words.end(),
                            [&](const auto& word) { return word.second == text; });
     };
-    EXPECT_TRUE(has("ripe 31"));
-    EXPECT_TRUE(has("ready 54"));
-    EXPECT_TRUE(has("left 23"));
+    EXPECT_TRUE(has("31 ripe"));
+    EXPECT_TRUE(has("54 ready"));
+    EXPECT_TRUE(has("23 left"));
     EXPECT_TRUE(has("wild: look today"));
 }
 
@@ -144,7 +144,7 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
                 item.role;
     EXPECT_EQ(roles.at("2 too many"), Role::DangerInk);     // 29 ripe, 27 ready
     EXPECT_EQ(roles.at("1 needs a catch"), Role::Caution);  // 28 ripe, 27 ready, 19 likely
-    EXPECT_EQ(roles.count("ready 27 +19"), 1U);
+    EXPECT_EQ(roles.count("27 ready +19"), 1U);
 }
 
 TEST_F(SampleLayout, NeighboursInAStackAreParted) {
@@ -287,7 +287,7 @@ TEST_F(SampleLayout, ProposalsAreOutlinesThatCannotBeHit) {
     const auto after = lay(options, month);
     const auto ghosts = [](const Layout& layout) {
         return std::count_if(layout.items.begin(), layout.items.end(), [](const Item& item) {
-            return item.role == Role::Ghost && item.shape == Shape::Frame && item.target < 0;
+            return item.role == Role::Ghost && item.shape == Shape::Stroke && item.target < 0;
         });
     };
     EXPECT_EQ(ghosts(after), ghosts(before) + 2);

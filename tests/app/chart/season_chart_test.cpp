@@ -276,7 +276,7 @@ TEST_F(Chart, SaysWhatIsChosenToAScreenReader) {
     chart.setSelectedBatch(sampleBatch("18"));
     EXPECT_EQ(chart.accessibleName().toStdString(), "Season chart");
     EXPECT_EQ(chart.accessibleDescription().toStdString(),
-              "Thu 17 Jun: ready 54; batch 18, graft Mon 7 Jun, cells out Thu 17 Jun");
+              "Thu 17 Jun: 54 ready; batch 18, graft Mon 7 Jun, cells out Thu 17 Jun");
 }
 
 TEST_F(Chart, IsPaintedDarkOnADarkDesktop) {

@@ -176,7 +176,8 @@ std::vector<DayWindow> ghosts(SeasonChart& chart) {
     std::vector<DayWindow> found;
     const auto& layout = chart.layoutNow();
     for (const auto& item : layout.items)
-        if (item.role == Role::Ghost && item.shape == Shape::Frame)
+        if (item.role == Role::Ghost && item.shape == Shape::Stroke &&
+            item.layer != Layer::Heads)  // not the legend's
             found.push_back({layout.axis.dayAt(item.rect.left() + 2),
                              layout.axis.dayAt(item.rect.right() - 2)});
     return found;

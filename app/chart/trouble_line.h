@@ -1,0 +1,25 @@
+/// @file trouble_line.h  Batches in trouble, told along the head of a lane: a sign and words each,
+/// so that none has to be searched.
+#pragma once
+#include "chart/lane.h"
+
+namespace tenthday {
+
+struct Trouble {
+    TargetKey key;
+    QString text;
+    Role role = Role::Caution;
+    qreal x = 0;     ///< where its batch stands: the words stand as near as they can
+    int weight = 0;  ///< the weightiest get their room first
+};
+
+/// Lays as many side by side as have room, then how many more there are.
+/// @param taken  what stands there already
+void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
+                 const std::vector<QRectF>& taken, Sheet& sheet);
+
+/// Batches in sight that weather makes late; first those whose queens are not caught yet, the
+/// latest of them before others.
+[[nodiscard]] std::vector<Trouble> lateBatches(const LaneInput& input);
+
+}  // namespace tenthday

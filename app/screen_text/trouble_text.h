@@ -1,0 +1,18 @@
+/// @file trouble_text.h  The words of batches in trouble along the head of a lane.
+#pragma once
+#include "outlook/outlook.h"
+#include "screen_text/chart_cards.h"
+
+namespace tenthday::trouble_text {
+
+/// In the least room: "late".
+[[nodiscard]] QString lateBriefly();
+/// "707 late: 9 days without flying".
+[[nodiscard]] QString ofBatch(const QString& label, const QString& words);
+/// "and 12 more", of those that have no room.
+[[nodiscard]] QString more(int count);
+/// How late weather makes a batch, and against what that is counted; without lines for a batch
+/// that is not late.
+[[nodiscard]] CardText lateCard(const Outlook& outlook, Id<Batch> batch);
+
+}  // namespace tenthday::trouble_text

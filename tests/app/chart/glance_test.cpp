@@ -1,0 +1,269 @@
+// What must be read within seconds and without hovering: which nucs are ready, which batch is in
+// trouble and why, what can be promised; and that no word stands on a mark.
+#include <gtest/gtest.h>
+
+#include <QLocale>
+#include <set>
+
+#include "app/chart/layout_text.h"
+#include "chart/card_for.h"
+#include "chart/chart_layout.h"
+#include "chart/hit_test.h"
+#include "support/days.h"
+#include "support/large_season.h"
+#include "support/sample_orders.h"
+#include "support/sample_outlook.h"
+#include "support/season_maker.h"
+
+namespace tenthday::test {
+namespace {
+
+/// A layout's texts as they are read.
+std::set<std::string> textsOf(const Layout& layout) {
+    std::set<std::string> texts;
+    for (const auto& run : layout.texts) texts.insert(run.text.toStdString());
+    return texts;
+}
+
+bool anyStarts(const std::set<std::string>& texts, const std::string& with) {
+    return std::any_of(texts.begin(), texts.end(),
+                       [&](const std::string& text) { return text.starts_with(with); });
+}
+
+class Glance : public ::testing::Test {
+protected:
+    Glance() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        options.size = {1366, 768};
+        options.orders = sampleOrders();
+    }
+    ~Glance() override { QLocale::setDefault(QLocale::c()); }
+
+    Layout lay(const Outlook& of, DayWindow days) const {
+        const auto span = plotSpan(of, options, ruler);
+        return layOut(of, DayAxis(days, span.left, span.width), options, ruler);
+    }
+    Layout lay(DayWindow days = {day("2027-05-24"), day("2027-07-31")}) const {
+        return lay(*outlook, days);
+    }
+
+    OutlookPtr outlook = sampleOutlook();
+    ChartOptions options;
+    FixedRuler ruler;
+};
+
+TEST_F(Glance, TodayHasItsReadyNumbersWhereNoDayIsChosen) {
+    const Day today = outlook->snapshot.today();
+    const auto at = static_cast<std::size_t>((today - outlook->season.first).count());
+    const auto undecided = textsOf(lay());
+    for (const auto& yard : outlook->nucs.yards)
+        EXPECT_TRUE(anyStarts(undecided,
+                              "today: " + std::to_string(yard.days[at].numbers.ready) + " ready"))
+            << yard.yard->label;
+    options.chosenDay = day("2027-06-17");
+    const auto chosen = textsOf(lay());
+    EXPECT_FALSE(anyStarts(chosen, "today: "));
+    EXPECT_TRUE(anyStarts(chosen, "17 Jun: "));
+}
+
+/// Fourteen nucs, cold from 25 May to 6 June: virgins of batch 1 wait, today being 1 June.
+SeasonMaker coldSpell() {
+    SeasonMaker maker;
+    maker.yard("Mill").builder("Box", "Mill");
+    for (int i = 1; i <= 14; ++i) {
+        const auto box = "N" + std::to_string(i);
+        maker.box(box, "Mill", "7", "2027-04-01").stock(box + "/-", "2027-05-10");
+    }
+    maker.batch("1", "2027-05-11", 12, 20, "Box");
+    maker.weather("2026-01-01", "2026-12-31", 22);
+    maker.weather("2027-05-20", "2027-05-24", 22).weather("2027-05-25", "2027-06-06", 12);
+    return maker;
+}
+
+TEST_F(Glance, ALateBatchIsToldAtTheHeadOfItsLaneAndInItsBlock) {
+    auto maker = coldSpell();
+    const auto season = maker.outlook();
+    options.orders = nullptr;
+    for (const auto& days : {season->season, DayWindow{day("2027-05-10"), day("2027-06-27")}}) {
+        const auto layout = lay(*season, days);
+        EXPECT_TRUE(textsOf(layout).contains("1 late: 9 days without flying"));
+        const TargetKey key{.hit = Hit::Trouble, .batch = maker.batchId("1")};
+        const auto told =
+            std::find_if(layout.targets.begin(), layout.targets.end(), [&](const Target& target) {
+                return target.key.hit == key.hit && target.key.batch == key.batch;
+            });
+        ASSERT_NE(told, layout.targets.end());
+        const auto card = chart_cards::asPlainText(cardFor(*season, told->key, nullptr));
+        for (const char* part : {"Batch 1 is late", "days without flying", "first look", "S49"})
+            EXPECT_TRUE(card.contains(QLatin1String(part))) << card.toStdString();
+        // A sign as well: never colour alone. One at the lane's head, one in the block.
+        int signs = 0;
+        for (const auto& item : layout.items)
+            if (item.layer == Layer::Words && item.role == Role::Caution &&
+                (item.shape == Shape::Path || item.shape == Shape::Stroke))
+                ++signs;
+        EXPECT_GE(signs, 2);
+    }
+}
+
+TEST_F(Glance, ManyInTroubleAreCountedWhereTheyHaveNoRoom) {
+    LargeSeason size;
+    size.batches = 60;
+    size.nucs = 400;
+    size.weatherYears = 2;
+    OutlookMemo memo;
+    const auto large = outlookOf(largeSeason(size), memo);
+    options.orders = nullptr;
+    options.size = {900, 700};
+    const auto layout = lay(*large, large->season);
+    const auto texts = textsOf(layout);
+    EXPECT_TRUE(anyStarts(texts, "and ")) << "and so many more";
+    // All of the season in one window: its last lane ends within the plot or can be scrolled to.
+    EXPECT_GT(layout.contentHeight, 0);
+}
+
+TEST_F(Glance, WhatCanBePromisedIsANumberInEveryWeekToCome) {
+    const auto layout = lay();
+    const auto texts = textsOf(layout);
+    EXPECT_FALSE(texts.contains("–"));
+    EXPECT_TRUE(texts.contains("90 % sure, by week"));
+    int zeros = 0;
+    int over = 0;
+    for (const auto& target : layout.targets) {
+        if (target.key.hit != Hit::PromiseWeek) continue;
+        for (const auto& item : layout.items) {
+            if (item.shape != Shape::Text || !target.rect.contains(item.rect)) continue;
+            const auto& text = layout.texts[static_cast<std::size_t>(item.detail)].text;
+            zeros += text == QStringLiteral("0") ? 1 : 0;
+            over += text == QStringLiteral("over") ? 1 : 0;
+        }
+    }
+    EXPECT_GT(zeros, 3);
+    EXPECT_GE(over, 1) << "the week before today's";
+}
+
+TEST_F(Glance, APromiseThatIsNotWorkedOutSaysSoAndWhy) {
+    options.orders = nullptr;
+    const auto layout = lay();
+    const auto texts = textsOf(layout);
+    EXPECT_TRUE(texts.contains(outlook->mating ? "not worked out yet"
+                                               : "not worked out: the weather is not known"));
+    const auto* week = findTarget(layout, {.hit = Hit::PromiseWeek, .day = day("2027-06-14")});
+    ASSERT_NE(week, nullptr);
+    const auto card = chart_cards::asPlainText(cardFor(*outlook, week->key, nullptr));
+    EXPECT_TRUE(card.contains(QStringLiteral("not worked out"))) << card.toStdString();
+}
+
+TEST_F(Glance, NamesOfOrdersAreWhole) {
+    auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+    auto row = *orders->orders[4].order;
+    row.label = "Autumn requeening of the upper yards";
+    orders->orders[4].order = std::make_shared<const Order>(row);
+    options.orders = orders;
+    for (const qreal width : {900.0, 1366.0, 1920.0}) {
+        options.size.setWidth(width);
+        for (const auto& text : textsOf(lay()))
+            EXPECT_EQ(text.find("\xE2\x80\xA6"), std::string::npos) << text << " at " << width;
+    }
+}
+
+TEST_F(Glance, AnOpenedYardHasAHeadingPerBox) {
+    SeasonMaker maker("2027-05-15");
+    maker.yard("East").builder("Box", "East");
+    maker.box("N1", "East", "3+3", "2027-04-01").box("N2", "East", "7", "2027-04-01");
+    maker.stock("N1/A", "2027-05-10").stock("N1/B", "2027-05-10").stock("N2/-", "2027-05-10");
+    const auto season = maker.outlook();
+    options.orders = nullptr;
+    options.openYards = {maker.yardId("East")};
+    const auto layout = lay(*season, season->season);
+    std::map<std::string, int> names;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text && item.layer == Layer::Names)
+            ++names[layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString()];
+    EXPECT_EQ(names["N1"], 1) << "once for both its sides";
+    EXPECT_EQ(names["A"], 1);
+    EXPECT_EQ(names["B"], 1);
+    EXPECT_EQ(names["N2"], 1);
+    EXPECT_EQ(names["-"], 0);
+}
+
+TEST_F(Glance, WhatIsNotStockedLooksUnlikeDaysOutsideTheSeason) {
+    const auto layout = lay(outlook->season);
+    for (const auto& item : layout.items) {
+        if (item.role == Role::NotStockedHatch) {
+            EXPECT_NE(item.shape, Shape::Hatch) << "level lines";
+        }
+        if (item.role == Role::Ghost) {
+            EXPECT_EQ(item.shape, Shape::Stroke) << "a broken outline";
+        }
+    }
+    const auto texts = textsOf(layout);
+    for (const char* entry : {"not stocked", "as planned before, or proposed",
+                              "late, or other trouble", "likely, once caught (+5)"})
+        EXPECT_TRUE(texts.contains(entry)) << entry;
+}
+
+/// Marks a word must not stand on: looks, make-ups, signs of trouble, what hangs from a bar.
+std::vector<QRectF> marksOf(const Layout& layout) {
+    std::vector<QRectF> marks;
+    for (const auto& item : layout.items) {
+        if (item.target < 0 || item.shape == Shape::Text || item.shape == Shape::Fill) continue;
+        const auto hit = layout.targets[static_cast<std::size_t>(item.target)].key.hit;
+        if (hit == Hit::Look || hit == Hit::MakeUp || hit == Hit::Trouble)
+            marks.push_back(item.rect);
+    }
+    return marks;
+}
+
+void expectClear(const Layout& layout, const std::string& where) {
+    const auto marks = marksOf(layout);
+    std::vector<const Item*> words;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text && item.layer == Layer::Words) words.push_back(&item);
+    const auto textOf = [&](const Item* item) {
+        return layout.texts[static_cast<std::size_t>(item->detail)].text.toStdString();
+    };
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        for (const auto& mark : marks)
+            EXPECT_FALSE(mark.intersects(words[i]->rect))
+                << textOf(words[i]) << " on a mark, " << where;
+        for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(words[j]->rect.intersects(words[i]->rect))
+                << textOf(words[i]) << " on " << textOf(words[j]) << ", " << where;
+    }
+}
+
+TEST_F(Glance, NoWordStandsOnAMarkOrAWordAtAnyHeightOrZoom) {
+    auto maker = coldSpell();
+    const auto late = maker.outlook();
+    for (const qreal height : {420.0, 560.0, 620.0, 700.0, 768.0, 900.0, 1080.0, 1400.0})
+        for (const int days : {7, 21, 45, 90, 184}) {
+            options.size.setHeight(height);
+            const Day from = day("2027-05-10");
+            const auto where =
+                std::to_string(static_cast<int>(height)) + " px, " + std::to_string(days) + " days";
+            const DayWindow seen{from, std::min(from + Days{days}, outlook->season.last)};
+            options.orders = sampleOrders();
+            expectClear(lay(seen), where);
+            options.orders = nullptr;
+            expectClear(lay(*late, {from, std::min(from + Days{days}, late->season.last)}),
+                        where + ", late");
+        }
+}
+
+TEST_F(Glance, AWholeLargeSeasonFitsOneWindow) {
+    OutlookMemo memo;
+    LargeSeason size;
+    size.batches = 120;
+    size.nucs = 800;
+    size.weatherYears = 2;
+    const auto large = outlookOf(largeSeason(size), memo);
+    options.orders = nullptr;
+    options.size = {1920, 1080};
+    const auto layout = lay(*large, large->season);
+    EXPECT_LE(layout.contentHeight, layout.plot.height() + 1);
+    expectClear(layout, "large");
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -96,12 +96,13 @@ Listing sumsOf(const Snapshot& snapshot, const PlanAnswer& answer) {
     for (std::size_t i = 0; i < after.orders.size() && i < before.orders.size(); ++i)
         add("chance", snapshot.find(after.orders[i].order)->label,
             decimal(before.orders[i].chance * 100, 1), decimal(after.orders[i].chance * 100, 1));
-    for (const auto& lacking : answer.shortOf)
-        add("short", snapshot.find(lacking.order)->label, ListingCell{}, cell(lacking.lacking));
-    for (const auto& unsure : answer.unsure)
-        add("unsure", snapshot.find(unsure.order)->label, ListingCell{},
-            decimal((unsure.wanted - unsure.reached) * 100, 1));
+    for (const auto& lacking : answer.shortOf) {
+        const auto& label = snapshot.find(lacking.order)->label;
+        add("short", label, ListingCell{}, cell(lacking.lacking));
+        add("must_be", label, ListingCell{}, decimal(lacking.wanted * 100, 1));
+    }
     add("status", "", ListingCell{}, cell(answer.status));
+    add("within_graft_days", "", ListingCell{}, cell(answer.graftDaysWithin));
     add("within_grafts", "", ListingCell{}, cell(answer.graftsWithin));
     return listing;
 }

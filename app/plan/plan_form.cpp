@@ -38,12 +38,17 @@ PlanForm::PlanForm(QWidget* parent)
       from_(new QDateEdit),
       until_(new QDateEdit),
       most_(new QSpinBox),
+      hours_(new QSpinBox),
       notOnOne_(new QCheckBox(plan_text::notOnOneBatch())),
       keep_(new QCheckBox(plan_text::keepTicked())) {
     for (auto* date : {from_, until_}) date->setCalendarPopup(true);
     most_->setRange(0, 999);
     most_->setSpecialValueText(plan_text::noLimit());
     most_->setSuffix(plan_text::mostGraftsUnit());
+    hours_->setRange(0, 24);
+    hours_->setSpecialValueText(plan_text::anyHours());
+    hours_->setSuffix(plan_text::mostHoursUnit());
+    hours_->setToolTip(plan_text::mostHoursTip());
     notOnOne_->setToolTip(plan_text::notOnOneBatchTip());
     keep_->setToolTip(plan_text::keepTickedTip());
     auto* first = new QHBoxLayout;
@@ -54,6 +59,9 @@ PlanForm::PlanForm(QWidget* parent)
     first->addSpacing(16);
     first->addWidget(nameOf(plan_text::mostGrafts(), most_));
     first->addWidget(most_);
+    first->addSpacing(16);
+    first->addWidget(nameOf(plan_text::mostHours(), hours_));
+    first->addWidget(hours_);
     first->addSpacing(16);
     first->addWidget(notOnOne_);
     first->addStretch(1);
@@ -101,6 +109,7 @@ PlanQuestion PlanForm::question() const {
     for (std::size_t day = 0; day < weekdays_.size(); ++day)
         question.freeWeekdays[day] = weekdays_[day]->isChecked();
     if (most_->value() > 0) question.mostGraftsADay = most_->value();
+    if (hours_->value() > 0) question.mostMinutesADay = hours_->value() * 60;
     question.notOnOneBatch = notOnOne_->isChecked();
     return question;
 }

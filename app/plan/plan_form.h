@@ -29,6 +29,7 @@ public:
     [[nodiscard]] QDateEdit& from() { return *from_; }
     [[nodiscard]] QDateEdit& until() { return *until_; }
     [[nodiscard]] QSpinBox& most() { return *most_; }
+    [[nodiscard]] QSpinBox& hours() { return *hours_; }
     [[nodiscard]] QCheckBox& notOnOne() { return *notOnOne_; }
     [[nodiscard]] QCheckBox& keep() { return *keep_; }
     /// @param day  Monday is 0
@@ -38,6 +39,7 @@ private:
     QDateEdit* from_;
     QDateEdit* until_;
     QSpinBox* most_;
+    QSpinBox* hours_;
     QCheckBox* notOnOne_;
     QCheckBox* keep_;
     std::array<QCheckBox*, 7> weekdays_{};

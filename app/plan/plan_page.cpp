@@ -89,7 +89,10 @@ void PlanPage::makeTable() {
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
-    table_->horizontalHeader()->setStretchLastSection(true);
+    // Names of orders, yards and builders are never cut.
+    table_->setWordWrap(true);
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setSectionResizeMode(ProposalsModel::For, QHeaderView::Stretch);
     table_->installEventFilter(this);
 }
 

@@ -74,7 +74,10 @@ void PlanPage::takeAnswer(const Result<PlanAnswer>& answer) {
     ways_->hide();
     trial_.reset();
     if (rows.empty()) tell(plan_text::status(*of_, *answer_));
+    const auto* focus = window()->focusWidget();
+    const bool isHere = focus == nullptr || focus == this || isAncestorOf(focus);
     showRows(std::move(rows));
+    if (isHere && !showsSteps()) table_->setFocus();
     tryTicked();
 }
 

@@ -39,7 +39,8 @@ PlanSumsTable::PlanSumsTable(QWidget* parent) : QTableWidget(0, ColumnCount, par
     setSelectionMode(QAbstractItemView::SingleSelection);
     setTabKeyNavigation(false);
     horizontalHeader()->setSectionResizeMode(What, QHeaderView::Stretch);
-    setTextElideMode(Qt::ElideMiddle);  // the due day stands at the end
+    setWordWrap(true);  // names of orders are never cut
+    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 }
 
 void PlanSumsTable::show(const Outlook& outlook, const PlanSums& before, const PlanSums& after) {

@@ -1,8 +1,11 @@
 #include "plan/plan_worker.h"
 
 #include <QCoreApplication>
+#include <QElapsedTimer>
 #include <QPointer>
 #include <QThreadPool>
+
+#include "plan/event_brake.h"
 
 namespace tenthday {
 
@@ -16,7 +19,11 @@ void PlanWorker::start(Find find, Tell tell) {
         if (run->dropped) return;
         PlanControl control;
         control.cancel = &run->stop;
-        control.report = [run, me](const PlanProgress& progress) {
+        QElapsedTimer clock;
+        clock.start();
+        EventBrake brake;  // the solver tells of every step
+        control.report = [run, me, &clock, &brake](const PlanProgress& progress) {
+            if (!brake.lets(clock.elapsed())) return;
             QMetaObject::invokeMethod(qApp, [run, me, progress] {
                 if (me && !run->dropped) Q_EMIT me->progressed(progress);
             });

@@ -67,7 +67,8 @@ QVariant ProposalsModel::data(const QModelIndex& index, int role) const {
             return text(row, index.column());
         case Qt::ToolTipRole: {
             const auto because = plan_text::because(*outlook_, row.batch, index.column());
-            return because.isEmpty() ? QVariant() : QVariant(because);
+            const auto whole = text(row, index.column());
+            return because.isEmpty() ? whole : whole + u'\n' + because;
         }
         case Qt::CheckStateRole:
             if (index.column() != Graft) return {};

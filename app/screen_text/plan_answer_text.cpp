@@ -8,6 +8,7 @@
 #include "screen_text/dates.h"
 #include "screen_text/order_text.h"
 #include "screen_text/plan_text.h"
+#include "screen_text/sheet_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::plan_text {
@@ -34,6 +35,17 @@ QString queensOf(const Facts& facts) {
              because::share(facts, Fact::JudgedGood));
 }
 
+/// How near a plan is to the best there can be.
+QString nearness(const PlanAnswer& answer) {
+    if (answer.graftDaysWithin > 0)
+        return Words::tr("It is proven within %1: so sure with fewer was not found.")
+            .arg(Words::tr("%Ln graft day(s)", nullptr, answer.graftDaysWithin));
+    if (answer.graftsWithin > 0)
+        return Words::tr("Fewer graft days do not do; grafts are proven within %1.")
+            .arg(Words::tr("%Ln graft(s)", nullptr, answer.graftsWithin));
+    return Words::tr("Fewer graft days do not do, nor do fewer grafts.");
+}
+
 /// Each once, in their order.
 void addNew(QStringList& names, const QString& name) {
     if (!name.isEmpty() && !names.contains(name)) names += name;
@@ -49,26 +61,22 @@ QString expected(double count) {
 QString status(const Outlook& outlook, const PlanAnswer& answer) {
     const auto graftDays = Words::tr("%Ln graft day(s)", nullptr, answer.after.graftDays);
     switch (answer.status) {
-        case PlanStatus::Proven: {
-            const auto met = answer.unsure.empty()
-                                 ? Words::tr("Every order is met, with %1 in all.").arg(graftDays)
-                                 : Words::tr(
-                                       "There is enough for every order, with %1 in all, but "
-                                       "not all are as sure as they must be.")
-                                       .arg(graftDays);
-            return answer.graftsWithin <= 0
-                       ? Words::tr("Proven: %1 Fewer graft days do not do, nor do fewer grafts.")
-                             .arg(met)
+        case PlanStatus::Proven:
+            return Words::tr("Proven: every order is met, with %1 in all. %2")
+                .arg(graftDays, nearness(answer));
+        case PlanStatus::Short: {
+            const auto orders =
+                Words::tr("%Ln order(s)", nullptr, static_cast<int>(answer.shortOf.size()));
+            return answer.isShortProven
+                       ? Words::tr(
+                             "Not possible: whatever is grafted on these days, not every order is "
+                             "met. This plan leaves %1 short.")
+                             .arg(orders)
                        : Words::tr(
-                             "Proven: %1 Fewer graft days do not do; grafts are proven "
-                             "within %2.")
-                             .arg(met, Words::tr("%Ln graft(s)", nullptr, answer.graftsWithin));
+                             "Not every order is met: this plan leaves %1 short, and asking for "
+                             "more grafts brought no more. That no plan does better is not proven.")
+                             .arg(orders);
         }
-        case PlanStatus::Short:
-            return Words::tr(
-                "Not possible: whatever is grafted on these days, %Ln order(s) come out "
-                "short. This plan leaves as little short as can be.",
-                nullptr, static_cast<int>(answer.shortOf.size()));
         case PlanStatus::Stopped:
             return Words::tr("Stopped: the best plan found so far; nothing is proven of it.");
         case PlanStatus::Nothing:
@@ -87,15 +95,14 @@ QStringList gaps(const Outlook& outlook, const PlanAnswer& answer) {
     QStringList lines;
     for (const auto& each : answer.shortOf)
         if (const auto order = outlook.snapshot.find(each.order))
-            lines += Words::tr("%1: %2 short of %3 %4, due %5")
+            lines += Words::tr("%1: %2 short of %3 %4, due %5 (%6 sure, must be %7)")
                          .arg(plain(order->label), chart_text::number(each.lacking),
                               chart_text::number(order->count), order_text::kind(order->kind),
-                              weekdayAndDay(order->due));
-    for (const auto& each : answer.unsure)
-        if (const auto order = outlook.snapshot.find(each.order))
-            lines += Words::tr("%1: %2 sure, must be %3")
-                         .arg(plain(order->label), order_text::chance(each.reached),
+                              weekdayAndDay(order->due), order_text::chance(each.reached),
                               order_text::chance(each.wanted));
+    for (const auto& day : answer.longDays)
+        lines += Words::tr("▲ %1 takes %2 with all that is to be done, longer than you asked for")
+                     .arg(weekdayAndDay(day.day), sheet_text::hours(day.minutes));
     return lines;
 }
 

@@ -58,6 +58,15 @@ QString graftDaysTip(const Outlook& outlook) {
 QString mostGrafts() { return Words::tr("At &most"); }
 QString mostGraftsUnit() { return Words::tr(" grafts a day"); }
 QString noLimit() { return Words::tr("what the builders take"); }
+QString mostHours() { return Words::tr("Day's &work"); }
+QString mostHoursUnit() { return Words::tr(" h at most"); }
+QString anyHours() { return Words::tr("any"); }
+QString mostHoursTip() {
+    return Words::tr(
+        "Hours of work with its ways, on days on which a proposed batch is grafted, its cells come "
+        "out or its queens are caught, beside what the book has on those days. It goes by the "
+        "book's times of work and driving.");
+}
 QString notOnOneBatch() { return Words::tr("No order on one &batch alone"); }
 QString notOnOneBatchTip() {
     return Words::tr(
@@ -107,6 +116,10 @@ QString progress(const PlanProgress& progress) {
     if (progress.round > 1 && progress.phase != PlanPhase::Ways)
         text = Words::tr("Round %1, to be sure enough. %2")
                    .arg(chart_text::number(progress.round), text);
+    if (progress.shortBy && progress.graftDays)
+        text = (*progress.shortBy == 0 ? Words::tr("Enough for every order with %1. %2")
+                                       : Words::tr("As little short as can be with %1. %2"))
+                   .arg(Words::tr("%Ln graft day(s)", nullptr, *progress.graftDays), text);
     if (!progress.best) return Words::tr("%1 ...").arg(text);
     text = Words::tr("%1: %2 found").arg(text, expected(*progress.best));
     if (progress.bound)

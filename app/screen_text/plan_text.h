@@ -37,6 +37,10 @@ namespace tenthday::plan_text {
 [[nodiscard]] QString mostGrafts();
 [[nodiscard]] QString mostGraftsUnit();
 [[nodiscard]] QString noLimit();
+[[nodiscard]] QString mostHours();
+[[nodiscard]] QString mostHoursUnit();
+[[nodiscard]] QString anyHours();
+[[nodiscard]] QString mostHoursTip();
 [[nodiscard]] QString notOnOneBatch();
 [[nodiscard]] QString notOnOneBatchTip();
 [[nodiscard]] QString freeWeekdays();
@@ -54,7 +58,7 @@ namespace tenthday::plan_text {
 // The answer.
 /// "Proven: ..."; one sentence or two.
 [[nodiscard]] QString status(const Outlook& outlook, const PlanAnswer& answer);
-/// Orders that are short or not sure enough, a line each.
+/// Orders that are short, and days that take too long, a line each.
 [[nodiscard]] QStringList gaps(const Outlook& outlook, const PlanAnswer& answer);
 [[nodiscard]] QString proposals();
 [[nodiscard]] QString columnHead(int column);

@@ -68,24 +68,27 @@ struct PlanSums {
     friend bool operator==(const PlanSums&, const PlanSums&) = default;
 };
 
-/// An order for which there is not enough, whatever is grafted on the days allowed.
+/// An order that is not as sure as it must be, by its exact chance.
 struct ShortOrder {
     Id<Order> order;
-    std::int32_t lacking = 0;  ///< queens, cells or virgins, >= 1
+    /// The fewest queens, cells or virgins by which it would have to want less to be as sure as it
+    /// must be, >= 1.
+    std::int32_t lacking = 0;
+    double wanted = 0;   ///< chance it must have, 0..1
+    double reached = 0;  ///< that it has
     friend bool operator==(const ShortOrder&, const ShortOrder&) = default;
 };
 
-/// An order that is not as sure as it must be, though enough is expected.
-struct UnsureOrder {
-    Id<Order> order;
-    double wanted = 0;   ///< chance asked for, 0..1
-    double reached = 0;  ///< by the plan
-    friend bool operator==(const UnsureOrder&, const UnsureOrder&) = default;
+/// A day that takes longer than was asked, by a proposed batch.
+struct LongDay {
+    Day day;
+    std::int32_t minutes = 0;  ///< of all its work and ways
+    friend bool operator==(const LongDay&, const LongDay&) = default;
 };
 
 enum class PlanStatus : std::uint8_t {
-    Proven,   ///< of every order enough is expected, on the fewest graft days; see `unsure`
-    Short,    ///< proven that not all orders can be met; as many as can be are
+    Proven,   ///< every order is met; see how near it is to the best
+    Short,    ///< not every order is met; see `isShortProven`
     Stopped,  ///< cancelled, or out of time: the best found so far, nothing proven
     Nothing,  ///< nothing is owed that the batches in the book do not give
     Checked,  ///< looked at again, with nothing planned anew
@@ -102,9 +105,12 @@ struct PlanAnswer {
     PlanSums before;
     PlanSums after;
     std::vector<ShortOrder> shortOf;  ///< in the order of filling
-    std::vector<UnsureOrder> unsure;  ///< in the order of filling
+    std::vector<LongDay> longDays;    ///< where hours are limited; by day
+    bool isShortProven = false;       ///< no plan meets them all
+    /// Graft days more than are proven to be needed; 0: fewer do not do.
+    std::int32_t graftDaysWithin = 0;
     /// Of the plans with as few graft days none is better in grafts and earliness by more grafts
-    /// than this: what it is proven within.
+    /// than this: what it is proven within. Of no meaning while `graftDaysWithin` is above 0.
     std::int32_t graftsWithin = 0;
     std::int32_t rounds = 0;  ///< times it was solved anew to be sure enough
 };

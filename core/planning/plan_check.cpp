@@ -25,6 +25,7 @@ public:
         }
         builders();
         days();
+        hours();
         nucs();
         return std::move(wrong_);
     }
@@ -126,6 +127,16 @@ private:
                 wrong_.push_back("more grafts than wanted" + on(day));
     }
 
+    void hours() {
+        if (!problem_.hours) return;
+        for (std::int32_t day = 0; day < problem_.horizon; ++day) {
+            const double minutes = minutesOn(problem_, plan_, day);
+            const auto left = problem_.hours->left[static_cast<std::size_t>(day)];
+            if (minutes > kSlack && minutes > std::max(left, 0) + kSlack)
+                wrong_.push_back("more work than hours" + on(day));
+        }
+    }
+
     void nucs() {
         for (std::size_t yard = 0; yard < problem_.yards.size(); ++yard) {
             if (!problem_.yards[yard].isBound) continue;
@@ -165,13 +176,7 @@ std::vector<Stock> stockOf(const PlanProblem& problem, const WholePlan& plan) {
             ripe += ripeOf(problem, batch, line);
         for (const double cells : batch.nucCells) inNucs += cells;
         for (std::size_t line = 0; line < problem.lines && ripe > 0; ++line) {
-            double cells = ripeOf(problem, batch, line);
-            double given = 0;
-            for (std::size_t k = 0; k < problem.demands.size(); ++k)
-                given += problem.demands[k].wants == PlanProblem::Wants::Virgins
-                             ? batch.toOrders[line][k] / option.virginsPerCell
-                             : batch.toOrders[line][k];
-            cells = std::min(std::max(cells - given, 0.0), inNucs);
+            const double cells = std::min(nucCellsOf(problem, batch, line), inNucs);
             stock.push_back(
                 {line, problem.provenQueens, option.ready, cells * option.queensPerCell});
         }

@@ -11,7 +11,8 @@ using Term = LinearProgram::Term;
 
 }  // namespace
 
-PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& margins)
+PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
+                     const std::vector<PlanCut>& cuts)
     : problem_(problem), margins_(margins) {
     for (const auto& demand : problem.demands)
         if (demand.wants == PlanProblem::Wants::Queens) dues_.push_back(demand.due);
@@ -20,8 +21,10 @@ PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& marg
     addDays();
     for (std::size_t i = 0; i < problem.options.size(); ++i) addOption(i);
     addPools();
+    addHours();
     addNucs();
     addDemands(margins);
+    for (const auto& cut : cuts) addCut(cut);
 }
 
 void PlanModel::addDays() {

@@ -4,7 +4,8 @@
 /// the graft days, the builders taken and what is short; grafts, cells and queens are continuous
 /// (whole ones make the proof hopeless; they are repaired afterwards). Queens go by the days on
 /// which orders fall due, not batch by batch: an order that is due earlier takes none of the later
-/// ones' days.
+/// ones' days. As in the season's supply an order keeps its place: what it lacks on its day stays
+/// owed and goes before orders due later.
 #pragma once
 #include <map>
 #include <tuple>
@@ -17,24 +18,33 @@ namespace tenthday {
 
 /// In the order in which they are met; each holds while the next is sought.
 enum class PlanAim : std::uint8_t {
-    Short,      ///< sum of weight times what orders lack
-    Unsure,     ///< sum of what margins lack
+    Short,      ///< sum of weight times what orders lack, margins included
     GraftDays,  ///< days on which is grafted
     Grafts,     ///< grafts, later ones costing up to a tenth more
 };
 
+/// A demand for queens is not sure enough with so many cells of a plan; it is where some batch
+/// gives more.
+struct PlanCut {
+    std::size_t demand = 0;
+    std::map<std::size_t, std::vector<double>> cells;  ///< by option used: in nucs, by line
+};
+
 class PlanModel {
 public:
-    /// @param margins  by demand: what is to be there beyond what it and those before it want
-    PlanModel(const PlanProblem& problem, const std::vector<double>& margins);
+    /// @param margins  by demand: what is to be there beyond what it and those before it want;
+    /// below
+    ///                 0: less does
+    PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
+              const std::vector<PlanCut>& cuts = {});
 
     /// The program with the costs of one aim.
     [[nodiscard]] LinearProgram forAim(PlanAim aim) const;
     /// From now on the aim's cost is no more than that.
     void hold(PlanAim aim, double most);
     /// What is short is settled: so many graft days are needed at the least, by what a day can
-    /// give.
-    void addDayCounts();
+    /// give. @param weighed  sum of weight times what is short
+    void addDayCounts(double weighed);
 
     [[nodiscard]] std::int32_t shortOf(const std::vector<double>& values, std::size_t demand) const;
     /// Grafts, cells and orders of each option; not whole yet.
@@ -71,11 +81,15 @@ private:
     void addBuilders(std::size_t at);
     void addCells(std::size_t at);
     void addPools();
+    void addHours();
+    /// 1 where the option is grafted at all.
+    [[nodiscard]] std::size_t usedColumn(std::size_t option);
     void addNucs();
     void addDemands(const std::vector<double>& margins);
     void addQueens(std::size_t demand, double margin);
     void addFlows();
     void addSum(std::size_t demand, bool all, double margin);
+    void addCut(const PlanCut& cut);
     void addCellDemand(std::size_t demand, double margin);
     [[nodiscard]] std::size_t bucketOf(std::size_t option) const;
     /// Builders that are there on all days of the use.
@@ -87,8 +101,7 @@ private:
     LinearProgram program_;
     std::map<std::int32_t, std::size_t> days_;  ///< graft day to its column
     std::vector<OptionColumns> options_;
-    std::vector<std::size_t> short_;   ///< by demand
-    std::vector<std::size_t> unsure_;  ///< of all margins
+    std::vector<std::size_t> short_;  ///< by demand
     std::vector<double> margins_;
     std::vector<std::int32_t> dues_;  ///< different due days of demands for queens, rising
 };

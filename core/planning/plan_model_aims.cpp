@@ -19,9 +19,6 @@ LinearProgram PlanModel::forAim(PlanAim aim) const {
             for (std::size_t k = 0; k < short_.size(); ++k)
                 program.column(short_[k]).cost = problem_.demands[k].weight;
             break;
-        case PlanAim::Unsure:
-            for (const auto column : unsure_) program.column(column).cost = 1;
-            break;
         case PlanAim::GraftDays:
             for (const auto& [day, column] : days_) program.column(column).cost = 1;
             break;
@@ -60,14 +57,15 @@ double PlanModel::mostQueens(std::int32_t day, const PlanProblem::Demand& demand
     return most;
 }
 
-void PlanModel::addDayCounts() {
+void PlanModel::addDayCounts(double weighed) {
     double wanted = 0;
-    double settled = 0;
     for (std::size_t k = 0; k < problem_.demands.size(); ++k) {
         const auto& demand = problem_.demands[k];
         if (demand.wants != PlanProblem::Wants::Queens) continue;
         wanted += demand.wanted;
-        settled = wanted + margins_[k];
+        if (demand.isMet) continue;
+        // No order lacks more than all that is short, by its weight.
+        double settled = wanted + margins_[k] - std::floor(weighed / demand.weight + kSlack);
         for (const auto& source : problem_.sources)
             if (source.day <= demand.due) settled -= source.count;
         std::vector<double> gives;

@@ -9,20 +9,34 @@ namespace {
 
 using Term = LinearProgram::Term;
 
+/// All that a demand can lack: of queens all that was wanted before it, too.
+double mostShort(const PlanProblem& problem, const std::vector<double>& margins, std::size_t at) {
+    if (problem.demands[at].isMet) return 0;
+    double most = problem.demands[at].wanted;
+    if (problem.demands[at].wants == PlanProblem::Wants::Queens)
+        for (std::size_t k = 0; k < at; ++k)
+            if (problem.demands[k].wants == PlanProblem::Wants::Queens)
+                most += problem.demands[k].wanted;
+    return most + std::ceil(std::max(margins[at], 0.0));
+}
+
 }  // namespace
 
 void PlanModel::addDemands(const std::vector<double>& margins) {
-    for (const auto& demand : problem_.demands)
-        short_.push_back(program_.addColumn({0, static_cast<double>(demand.wanted), 0, true}));
     for (std::size_t k = 0; k < problem_.demands.size(); ++k)
+        short_.push_back(program_.addColumn({0, mostShort(problem_, margins, k), 0, true}));
+    for (std::size_t k = 0; k < problem_.demands.size(); ++k) {
+        if (problem_.demands[k].isMet) continue;
         if (problem_.demands[k].wants == PlanProblem::Wants::Queens)
             addQueens(k, margins[k]);
         else
             addCellDemand(k, margins[k]);
+    }
     addFlows();
 }
 
-/// What is there by the day is enough for it and for all that come before it.
+/// What is there by the day is enough for it and for all that come before it, those short among
+/// them.
 void PlanModel::addQueens(std::size_t at, double margin) {
     const auto& demand = problem_.demands[at];
     addSum(at, true, margin);
@@ -34,15 +48,17 @@ void PlanModel::addSum(std::size_t at, bool all, double margin) {
     const auto counts = [&](std::size_t line, bool proven) {
         return all || fits(demand, line, proven);
     };
-    LinearProgram::Row row;
-    row.lower = 0;
+    LinearProgram::Row row{0, kUnbounded, {{short_[at], 1}}};
+    double wanted = 0;
     for (std::size_t k = 0; k <= at; ++k) {
         const auto& other = problem_.demands[k];
-        if (other.wants != PlanProblem::Wants::Queens || (!all && !includes(demand, other)))
-            continue;
-        row.lower += other.wanted;
-        row.terms.push_back({short_[k], 1});
+        if (other.wants != PlanProblem::Wants::Queens) continue;
+        wanted += other.wanted;
+        if (all || includes(demand, other)) row.lower += other.wanted;
     }
+    // Numbers spread as their root: of fewer queens less beyond them is asked for.
+    if (wanted > 0) margin *= std::sqrt(row.lower / wanted);
+    row.lower += margin;
     for (const auto& source : problem_.sources)
         if (source.day <= demand.due && counts(source.line, source.proven))
             row.lower -= source.count;
@@ -53,13 +69,36 @@ void PlanModel::addSum(std::size_t at, bool all, double margin) {
             if (counts(option.lines[l], problem_.provenQueens))
                 row.terms.push_back({options_[i].inNucs[l], option.queensPerCell});
     }
-    const bool binds = row.lower > 0 || margin > 0;
-    if (margin > 0) {
-        unsure_.push_back(program_.addColumn({0, std::ceil(margin), 0, true}));
-        row.terms.push_back({unsure_.back(), 1});
-        row.lower += margin;
+    if (row.lower > 0) program_.addRow(std::move(row));
+}
+
+/// The order is sure enough only where one of the batches gives more than it did, or there is a
+/// batch on another day; else it is short.
+void PlanModel::addCut(const PlanCut& cut) {
+    const auto& demand = problem_.demands[cut.demand];
+    LinearProgram::Row some{1, kUnbounded, {{short_[cut.demand], 1}}};
+    std::map<std::int32_t, bool> used;  // graft days that could serve it
+    for (std::size_t i = 0; i < options_.size(); ++i)
+        if (problem_.options[i].ready <= demand.due)
+            used[problem_.options[i].day] |= cut.cells.contains(i);
+    for (std::size_t i = 0; i < options_.size(); ++i) {
+        const auto& option = problem_.options[i];
+        if (option.ready > demand.due || !used[option.day]) continue;
+        const auto given = cut.cells.find(i);
+        // One graft more, or one cell less for an order for cells.
+        double more = 1;
+        for (const auto& use : option.steps.front()) more = std::min(more, use.ripe);
+        for (std::size_t l = 0; l < option.lines.size(); ++l) {
+            const auto gives = program_.addColumn({0, 1, 0, true});
+            const double had = given == cut.cells.end() ? 0 : given->second[option.lines[l]];
+            program_.addRow(
+                {0, kUnbounded, {{options_[i].inNucs[l], 1}, {gives, -(had + more / 2)}}});
+            some.terms.push_back({gives, 1});
+        }
     }
-    if (binds) program_.addRow(std::move(row));
+    for (const auto& [day, isUsed] : used)
+        if (!isUsed) some.terms.push_back({days_.at(day), 1});
+    program_.addRow(std::move(some));
 }
 
 /// Queens that are ready by the same due days go together; where no order may lie on one batch
@@ -124,9 +163,11 @@ void PlanModel::addFlows() {
         program_.addRow(std::move(row));
     }
     for (std::size_t k = 0; k < filled.size(); ++k) {
-        if (problem_.demands[k].wants != PlanProblem::Wants::Queens) continue;
+        const auto& demand = problem_.demands[k];
+        if (demand.wants != PlanProblem::Wants::Queens || demand.isMet) continue;
         filled[k].push_back({short_[k], 1});
-        program_.addRow({static_cast<double>(problem_.demands[k].wanted), kUnbounded, filled[k]});
+        const double wanted = demand.wanted + std::min(margins_[k], 0.0);
+        program_.addRow({wanted, kUnbounded, filled[k]});
     }
     if (!problem_.notOnOneBatch) return;
     for (auto& [key, terms] : ofDay)
@@ -147,10 +188,6 @@ void PlanModel::addCellDemand(std::size_t at, double margin) {
                         .push_back({column, 1});
     LinearProgram::Row row{static_cast<double>(demand.wanted) + margin, kUnbounded, {}};
     row.terms.push_back({short_[at], 1});
-    if (margin > 0) {
-        unsure_.push_back(program_.addColumn({0, std::ceil(margin), 0, true}));
-        row.terms.push_back({unsure_.back(), 1});
-    }
     const bool choose = !demand.inParts && byDay.size() > 1;
     LinearProgram::Row one{-kUnbounded, 1, {}};
     for (auto& [day, terms] : byDay) {

@@ -33,6 +33,26 @@ std::int32_t graftsOf(const WholeBatch& batch) {
     return sum;
 }
 
+double minutesOn(const PlanProblem& problem, const WholePlan& plan, std::int32_t day) {
+    if (!problem.hours) return 0;
+    double minutes = 0;
+    const auto add = [&](std::int32_t on, const PlanProblem::Work& work, double pieces) {
+        if (on == day) minutes += work.once + work.each * pieces;
+    };
+    for (const auto& batch : plan) {
+        const auto& option = problem.options[batch.option];
+        double ripe = 0;
+        double inNucs = 0;
+        for (std::size_t line = 0; line < problem.lines; ++line)
+            ripe += ripeOf(problem, batch, line);
+        for (const double cells : batch.nucCells) inNucs += cells;
+        add(option.day, problem.hours->graft, graftsOf(batch));
+        add(option.cellsDay, problem.hours->cells, std::round(ripe));
+        add(option.ready, problem.hours->caught, inNucs);
+    }
+    return minutes;
+}
+
 double ripeOf(const PlanProblem& problem, const WholeBatch& batch, std::size_t line) {
     double cells = 0;
     const auto& option = problem.options[batch.option];
@@ -41,6 +61,16 @@ double ripeOf(const PlanProblem& problem, const WholeBatch& batch, std::size_t l
             for (const auto& use : option.steps.front())
                 if (use.pool == bar.pools.front()) cells += use.ripe * bar.grafts;
     return cells;
+}
+
+double nucCellsOf(const PlanProblem& problem, const WholeBatch& batch, std::size_t line) {
+    const auto& option = problem.options[batch.option];
+    double cells = ripeOf(problem, batch, line);
+    for (std::size_t k = 0; k < problem.demands.size(); ++k)
+        cells -= problem.demands[k].wants == PlanProblem::Wants::Virgins
+                     ? batch.toOrders[line][k] / option.virginsPerCell
+                     : batch.toOrders[line][k];
+    return std::max(cells, 0.0);
 }
 
 }  // namespace tenthday

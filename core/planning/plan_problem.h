@@ -50,9 +50,23 @@ struct PlanProblem {
         bool proven = false;
         std::int32_t wanted = 0;  ///< >= 0
         std::int32_t weight = 1;  ///< >= 1
+        double sure = 0.5;        ///< chance with which it must be whole, 0..1
+        bool isMet = false;       ///< by what is in the book: it only takes its part
         std::int32_t due = 0;     ///< whole by then (queens), or the last day on which it can go
         std::vector<std::int32_t> goDays;  ///< of cells and virgins
         bool inParts = true;               ///< cells and virgins: from several batches
+    };
+    /// Minutes that work takes: once, the way there with it, and for each piece.
+    struct Work {
+        double once = 0;
+        double each = 0;
+    };
+    /// What a new batch adds to its days, where hours are limited.
+    struct Hours {
+        Work graft;                      ///< pieces are grafts
+        Work cells;                      ///< out and in; pieces are ripe cells
+        Work caught;                     ///< pieces are cells in nucs
+        std::vector<std::int32_t> left;  ///< minutes for new batches, by day of the horizon
     };
     /// Queens of batches in the book, expected, or bought in.
     struct Source {
@@ -72,6 +86,7 @@ struct PlanProblem {
     bool provenQueens = true;  ///< queens of new batches are caught with brood sealed, judged
     std::optional<std::int32_t> mostGraftsADay;
     bool notOnOneBatch = false;
+    std::optional<Hours> hours;
 };
 
 /// How many days a virgin serves an order after she is out (see cell_orders.h).
@@ -105,7 +120,12 @@ struct WholeBatch {
 using WholePlan = std::vector<WholeBatch>;
 
 [[nodiscard]] std::int32_t graftsOf(const WholeBatch& batch);
+/// Minutes a plan adds to a day; 0 where hours are not limited.
+[[nodiscard]] double minutesOn(const PlanProblem& problem, const WholePlan& plan, std::int32_t day);
 /// Ripe cells expected of one line of it.
 [[nodiscard]] double ripeOf(const PlanProblem& problem, const WholeBatch& batch, std::size_t line);
+/// Of these, expected to go into nucs: those not given to orders for cells and virgins.
+[[nodiscard]] double nucCellsOf(const PlanProblem& problem, const WholeBatch& batch,
+                                std::size_t line);
 
 }  // namespace tenthday

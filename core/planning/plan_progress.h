@@ -22,6 +22,9 @@ struct PlanProgress {
     std::optional<double> best;   ///< of the phase's aim so far: what is short (weighted), graft
                                   ///< days, or grafts with earliness
     std::optional<double> bound;  ///< no plan is better than that
+    /// Settled, while later aims are sought: short by weight, at the chances asked for; graft days.
+    std::optional<std::int32_t> shortBy;
+    std::optional<std::int32_t> graftDays;
 };
 
 /// All optional. A plan that is cancelled, or runs out of time, gives the best found so far and is

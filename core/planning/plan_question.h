@@ -19,6 +19,9 @@ struct PlanQuestion {
     std::array<bool, 7> freeWeekdays{};
     /// Most grafts on one day, >= 1; empty: as many as the builders take.
     std::optional<std::int32_t> mostGraftsADay;
+    /// Most minutes of work, ways included, on days on which a proposed batch is grafted, its cells
+    /// come out or its queens are caught, beside what the book has on them; >= 1. Empty: any.
+    std::optional<std::int32_t> mostMinutesADay;
     /// No batch is meant to give more than half of an order of two or more.
     bool notOnOneBatch = false;
     /// Proposals held fast: they stand as they are, and the rest is planned around them.

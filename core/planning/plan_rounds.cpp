@@ -1,13 +1,19 @@
 #include "planning/plan_rounds.h"
 
 #include <algorithm>
+#include <functional>
 
 #include "planning/plan_check.h"
+#include "planning/plan_hours.h"
+#include "planning/plan_margins.h"
 #include "planning/whole_plan.h"
 
 namespace tenthday {
 namespace {
 
+using Wants = PlanProblem::Wants;
+
+/// Of each kind: with cuts, and with raised margins.
 constexpr std::int32_t kMostRounds = 20;
 
 const OrderOutlook* standingOf(const std::vector<OrderOutlook>& orders, Id<Order> id) {
@@ -16,49 +22,225 @@ const OrderOutlook* standingOf(const std::vector<OrderOutlook>& orders, Id<Order
     return nullptr;
 }
 
-/// False: all are sure, or nothing more can be done about it.
-bool raise(const PlanSite& site, const PlanRounds& rounds, std::vector<double>& margins) {
-    if (rounds.solution.unsure > 0) return false;  // there is no more to be had
-    bool raised = false;
-    for (std::size_t k = 0; k < site.orders.size(); ++k) {
-        const auto* order = standingOf(rounds.season.orders, site.orders[k]);
-        if (order == nullptr || order->state == OrderState::Met || rounds.solution.shortOf[k] > 0)
-            continue;
-        margins[k] += std::max(order->lacking, 1);
-        raised = true;
-    }
-    return raised;
+/// Batches of a plan whose queens an order can have.
+std::size_t batchesFor(const PlanProblem& problem, const WholePlan& plan, std::size_t demand) {
+    return static_cast<std::size_t>(
+        std::count_if(plan.begin(), plan.end(), [&](const WholeBatch& batch) {
+            return problem.options[batch.option].ready <= problem.demands[demand].due;
+        }));
 }
+
+PlanCut cutFor(const PlanProblem& problem, const WholePlan& plan, std::size_t demand) {
+    PlanCut cut{demand, {}};
+    for (const auto& batch : plan) {
+        if (problem.options[batch.option].ready > problem.demands[demand].due) continue;
+        auto& cells = cut.cells[batch.option];
+        for (std::size_t line = 0; line < problem.lines; ++line)
+            cells.push_back(nucCellsOf(problem, batch, line));
+    }
+    return cut;
+}
+
+/// Whatever a cut forbids, another forbids too.
+bool says(const PlanCut& cut, const PlanCut& other) {
+    if (cut.demand != other.demand) return false;
+    return std::all_of(other.cells.begin(), other.cells.end(), [&](const auto& used) {
+        const auto here = cut.cells.find(used.first);
+        return here != cut.cells.end() &&
+               std::equal(used.second.begin(), used.second.end(), here->second.begin(),
+                          here->second.end(), std::less_equal<>());
+    });
+}
+
+/// What is expected beyond what a demand and all before it want.
+double beyond(const PlanProblem& problem, const WholePlan& plan, std::size_t at) {
+    const auto& demand = problem.demands[at];
+    double sum = 0;
+    for (std::size_t k = 0; k <= at; ++k)
+        if (problem.demands[k].wants == Wants::Queens) sum -= problem.demands[k].wanted;
+    for (const auto& source : problem.sources)
+        if (source.day <= demand.due) sum += source.count;
+    for (const auto& batch : plan) {
+        const auto& option = problem.options[batch.option];
+        if (option.ready > demand.due) continue;
+        for (std::size_t line = 0; line < problem.lines; ++line)
+            sum += nucCellsOf(problem, batch, line) * option.queensPerCell;
+    }
+    return sum;
+}
+
+/// How far a plan is from what is asked; the less the better.
+struct Worth {
+    std::int64_t tooLong = 0;  ///< minutes
+    std::int64_t lacking = 0;  ///< by weight
+    double doubt = 0;          ///< chance that lacks
+    friend auto operator<=>(const Worth&, const Worth&) = default;
+};
+
+class Rounds {
+public:
+    Rounds(const Snapshot& snapshot, const PlanSite& site, const Solver& solver, PlanBudget& budget,
+           bool onlyWhole)
+        : snapshot_(snapshot),
+          site_(site),
+          problem_(site.problem),
+          solver_(solver),
+          budget_(budget) {
+        asked_.margins = leastMargins(problem_);
+        asked_.onlyWhole = onlyWhole;
+    }
+
+    Result<PlanRounds> run() {
+        bool cutting = true;
+        for (std::int32_t round = 1, ofKind = 1; ofKind <= kMostRounds; ++round, ++ofKind) {
+            auto next = planned(round);
+            if (!next) return next.error();
+            now_ = std::move(next.value());
+            // Stopped in a later round: the best plan before is the better answer.
+            if (round > 1 && now_.solution.isStopped) {
+                best_.solution.isStopped = true;
+                break;
+            }
+            if (cutting && now_.solution.isProven) keepFloor();
+            keepBest(round);
+            if (now_.solution.isStopped) break;
+            if (shortenDays()) continue;
+            if (now_.isMet) break;
+            if (asked_.onlyWhole && now_.solution.weighed > 0) break;
+            if (cutting && now_.solution.isProven && ofKind < kMostRounds && cut()) continue;
+            if (cutting) {
+                cutting = false;
+                ofKind = 0;
+                asked_.cuts.clear();  // margins ask for more than they do
+            }
+            if (!raise()) break;
+        }
+        best_.floor = floor_;
+        best_.rounds = now_.rounds;
+        return std::move(best_);
+    }
+
+private:
+    Result<PlanRounds> planned(std::int32_t round) {
+        PlanRounds next;
+        next.rounds = round;
+        next.solution = solvePlan(problem_, asked_, solver_, budget_, round);
+        plan_ = wholePlan(problem_, next.solution.loads);
+        if (const auto wrong = whatIsWrong(problem_, plan_); !wrong.empty())
+            return Error{"the plan found does not hold: " + wrong.front()};
+        next.batches = proposalsOf(snapshot_, site_, plan_);
+        budget_.tell(PlanPhase::Sureness, round);
+        auto season = seasonWith(snapshot_, next.batches, memo_);
+        if (!season) return season.error();
+        next.season = std::move(season.value());
+        if (site_.mostMinutesADay)
+            next.season.longDays =
+                longDays(*next.season.outlook, next.batches, *site_.mostMinutesADay);
+        next.isMet = unmetOf(next).empty();
+        return next;
+    }
+
+    /// Demands that are not as sure as they must be.
+    [[nodiscard]] std::vector<std::size_t> unmetOf(const PlanRounds& rounds) const {
+        std::vector<std::size_t> unmet;
+        for (std::size_t k = 0; k < site_.orders.size(); ++k) {
+            const auto* order = standingOf(rounds.season.orders, site_.orders[k]);
+            if (order != nullptr && order->state != OrderState::Met) unmet.push_back(k);
+        }
+        return unmet;
+    }
+    [[nodiscard]] const OrderOutlook& standing(std::size_t demand) const {
+        return *standingOf(now_.season.orders, site_.orders[demand]);
+    }
+    /// More of it is to be had, as far as the solver has been asked.
+    [[nodiscard]] bool canHaveMore(std::size_t demand) const {
+        const auto& lacks = now_.solution.shortOf;
+        return demand < lacks.size() && lacks[demand] == 0;
+    }
+
+    void keepFloor() {
+        floor_ = {true, now_.solution.weighed, now_.solution.graftDays, now_.solution.bound};
+    }
+
+    /// Of days that take too long with all their tasks so much less is left. False: none does.
+    bool shortenDays() {
+        if (!site_.mostMinutesADay) return false;
+        bool shorter = false;
+        for (const auto& day : now_.season.longDays) {
+            auto& left = problem_.hours->left[static_cast<std::size_t>(site_.index(day.day))];
+            if (left <= 0) continue;
+            left -= day.minutes - *site_.mostMinutesADay;
+            shorter = true;
+        }
+        return shorter;
+    }
+
+    void keepBest(std::int32_t round) {
+        Worth worth;
+        for (const auto& day : now_.season.longDays)
+            worth.tooLong += day.minutes - *site_.mostMinutesADay;
+        for (const auto k : unmetOf(now_)) {
+            const auto& order = standing(k);
+            worth.lacking += std::int64_t{problem_.demands[k].weight} * order.lacking;
+            worth.doubt += problem_.demands[k].sure - order.chance;
+        }
+        if (round > 1 && !(worth < worth_)) return;
+        worth_ = worth;
+        best_ = now_;
+    }
+
+    /// False: cuts do not settle it.
+    bool cut() {
+        std::vector<PlanCut> cuts;
+        for (const auto k : unmetOf(now_)) {
+            if (!canHaveMore(k)) continue;
+            if (problem_.demands[k].wants != Wants::Queens || batchesFor(problem_, plan_, k) > 1)
+                return false;
+            cuts.push_back(cutFor(problem_, plan_, k));
+        }
+        for (auto& cut : cuts) {
+            std::erase_if(asked_.cuts, [&](const PlanCut& earlier) { return says(cut, earlier); });
+            asked_.cuts.push_back(std::move(cut));
+        }
+        return !cuts.empty();
+    }
+
+    /// False: there is no more to be had of any that is not sure enough.
+    bool raise() {
+        bool raised = false;
+        for (const auto k : unmetOf(now_)) {
+            if (!canHaveMore(k)) continue;
+            const auto& demand = problem_.demands[k];
+            const double lacking = std::max(standing(k).lacking, 1);
+            auto& margin = asked_.margins[k];
+            margin += lacking;
+            // What is there for others' sake binds nothing.
+            if (demand.wants == Wants::Queens && !demand.line && !demand.proven)
+                margin = std::max(margin, beyond(problem_, plan_, k) + lacking);
+            raised = true;
+        }
+        return raised;
+    }
+
+    const Snapshot& snapshot_;
+    const PlanSite& site_;
+    PlanProblem problem_;  ///< the site's; days get shorter
+    const Solver& solver_;
+    PlanBudget& budget_;
+    PlanAsked asked_;
+    OutlookMemo memo_;
+    WholePlan plan_;  ///< of now_
+    PlanRounds now_;
+    PlanRounds best_;
+    PlanFloor floor_;
+    Worth worth_;  ///< of best_
+};
 
 }  // namespace
 
 Result<PlanRounds> planInRounds(const Snapshot& snapshot, const PlanSite& site,
-                                const Solver& solver, PlanBudget& budget) {
-    PlanRounds now;
-    std::vector<double> margins(site.problem.demands.size());
-    OutlookMemo memo;
-    for (std::int32_t round = 1; round <= kMostRounds; ++round) {
-        PlanRounds next;
-        next.rounds = round;
-        next.margins = margins;
-        next.solution = solvePlan(site.problem, margins, solver, budget, round);
-        // Stopped in a later round: the plan of the one before is the better answer.
-        if (round > 1 && (next.solution.isStopped || next.solution.shortOf.empty())) {
-            now.solution.isStopped = true;
-            return now;
-        }
-        const auto plan = wholePlan(site.problem, next.solution.loads);
-        if (const auto wrong = whatIsWrong(site.problem, plan); !wrong.empty())
-            return Error{"the plan found does not hold: " + wrong.front()};
-        next.batches = proposalsOf(snapshot, site, plan);
-        budget.control().tell({PlanPhase::Sureness, round, std::nullopt, std::nullopt});
-        auto season = seasonWith(snapshot, next.batches, memo);
-        if (!season) return season.error();
-        next.season = std::move(season.value());
-        now = std::move(next);
-        if (now.solution.isStopped || !raise(site, now, margins)) break;
-    }
-    return now;
+                                const Solver& solver, PlanBudget& budget, bool onlyWhole) {
+    return Rounds(snapshot, site, solver, budget, onlyWhole).run();
 }
 
 }  // namespace tenthday

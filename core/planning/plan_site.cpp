@@ -8,6 +8,7 @@
 #include "base/natural_order.h"
 #include "drafting/batch_draft.h"
 #include "occupancy/builder_rhythm.h"
+#include "planning/plan_hours.h"
 
 namespace tenthday {
 namespace {
@@ -151,13 +152,18 @@ Result<PlanSite> planSite(const Outlook& outlook, const PlanQuestion& question) 
         std::max(DayWindow{from, last}.size(), 1) + static_cast<std::int32_t>(kBeyond.count());
     site.problem.mostGraftsADay = question.mostGraftsADay;
     site.problem.notOnOneBatch = question.notOnOneBatch;
+    site.mostMinutesADay = question.mostMinutesADay;
     site.problem.provenQueens = snapshot.book().catchRule != CatchRule::Eggs;
     if (question.mostGraftsADay && *question.mostGraftsADay < 1)
         return Error{"the most grafts a day must be 1 or more"};
+    if (question.mostMinutesADay && *question.mostMinutesADay < 1)
+        return Error{"the most minutes of work a day must be 1 or more"};
     addBuilders(outlook, site);
     addNucs(outlook, site);
     addOrders(outlook, site);
     if (auto done = addOptions(outlook, question, site); !done) return done.error();
+    if (question.mostMinutesADay)
+        site.problem.hours = hoursOf(outlook, site, *question.mostMinutesADay);
     return site;
 }
 

@@ -16,6 +16,7 @@ struct PlanSite {
     std::vector<Id<Order>> orders;                ///< by demand
     std::vector<Id<Yard>> yards;                  ///< with nucs, in driving order
     std::vector<std::vector<std::int32_t>> nucs;  ///< by yard, by day: free for a new batch
+    std::optional<std::int32_t> mostMinutesADay;  ///< as it was asked
 
     [[nodiscard]] Day day(std::int32_t index) const { return first + Days{index}; }
     [[nodiscard]] std::int32_t index(Day day) const {

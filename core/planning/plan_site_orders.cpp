@@ -48,6 +48,7 @@ PlanProblem::Demand demandOf(const PlanSite& site, const OrderNeed& need) {
     demand.proven = order.kind == OrderKind::Proven;
     demand.wanted = need.rest;
     demand.weight = std::max(order.weight, 1);
+    demand.sure = order.sure.value / 1000.0;
     demand.due = site.index(need.wholeOn);
     if (demand.wants != PlanProblem::Wants::Queens) demand.goDays = goDaysOf(site, need);
     demand.inParts = order.partOk || demand.wants == PlanProblem::Wants::Virgins;
@@ -104,9 +105,13 @@ void addOrders(const Outlook& outlook, PlanSite& site) {
         raisedParts(snapshot, timelines, outlook.nucs, ratesInForce(snapshot, ownRatesOf(outlook)));
     const auto cells = cellOrders(book, parts);
     std::vector<Day> dues;
+    const auto standing = supplyOf(outlook).orders();
     for (const auto& need : book.needs) {
         if (need.rest < 1) continue;
         auto demand = demandOf(site, need);
+        demand.isMet = std::any_of(standing.begin(), standing.end(), [&](const auto& order) {
+            return order.order->id == need.order->id && order.state == OrderState::Met;
+        });
         if (demand.wants == PlanProblem::Wants::Queens) dues.push_back(need.wholeOn);
         for (const auto& filled : cells.orders)
             if (filled.order->id == need.order->id) {

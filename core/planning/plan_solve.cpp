@@ -20,7 +20,6 @@ constexpr std::int32_t kDaysNodes = 150;
 PlanPhase phaseOf(PlanAim aim) {
     switch (aim) {
         case PlanAim::Short:
-        case PlanAim::Unsure:
             return PlanPhase::Orders;
         case PlanAim::GraftDays:
             return PlanPhase::GraftDays;
@@ -32,14 +31,18 @@ PlanPhase phaseOf(PlanAim aim) {
 
 class AimByAim {
 public:
-    AimByAim(const PlanProblem& problem, const std::vector<double>& margins, const Solver& solver,
+    AimByAim(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver,
              PlanBudget& budget, std::int32_t round)
-        : model_(problem, margins), solver_(solver), budget_(budget), round_(round) {}
+        : model_(problem, asked.margins, asked.cuts),
+          onlyWhole_(asked.onlyWhole),
+          solver_(solver),
+          budget_(budget),
+          round_(round) {}
 
     PlanSolution run() {
         solution_.isProven = true;
-        for (const auto aim :
-             {PlanAim::Short, PlanAim::Unsure, PlanAim::GraftDays, PlanAim::Grafts})
+        budget_.settle(std::nullopt, std::nullopt);
+        for (const auto aim : {PlanAim::Short, PlanAim::GraftDays, PlanAim::Grafts})
             if (!seek(aim)) break;
         if (!values_.empty()) read();
         return std::move(solution_);
@@ -53,6 +56,7 @@ private:
         options.goOn = asked.goOn;
         auto found = solver_(model.forAim(aim), options);
         budget_.spend(found.seconds);
+        spent_ += found.seconds;
         return found;
     }
 
@@ -115,7 +119,7 @@ private:
             return false;
         }
         keep(aim, model_.forAim(aim).costOf(values_), found.bound);
-        return true;
+        return !onlyWhole_ || solution_.weighed == 0;
     }
 
     void keep(PlanAim aim, double cost, double bound) {
@@ -123,12 +127,12 @@ private:
         switch (aim) {
             case PlanAim::Short:
                 solution_.weighed = whole;
-                break;
-            case PlanAim::Unsure:
-                solution_.unsure = whole;
+                budget_.settle(static_cast<std::int32_t>(whole), std::nullopt);
                 break;
             case PlanAim::GraftDays:
                 solution_.graftDays = static_cast<std::int32_t>(whole);
+                budget_.settle(static_cast<std::int32_t>(solution_.weighed), solution_.graftDays);
+                budget_.tell(PlanPhase::Grafts, round_);
                 break;
             case PlanAim::Grafts:
                 solution_.grafts = cost;
@@ -136,8 +140,8 @@ private:
                 return;
         }
         model_.hold(aim, whole);
-        if (aim == PlanAim::Unsure && solution_.weighed == 0 && solution_.unsure == 0)
-            model_.addDayCounts();
+        if (aim == PlanAim::Short) model_.addDayCounts(solution_.weighed);
+        if (aim == PlanAim::GraftDays) solution_.secondsToDays = spent_;
     }
 
     void read() {
@@ -147,9 +151,11 @@ private:
     }
 
     PlanModel model_;
+    bool onlyWhole_;
     const Solver& solver_;
     PlanBudget& budget_;
     std::int32_t round_;
+    double spent_ = 0;  ///< s
     std::vector<double> values_;
     PlanSolution solution_;
 };
@@ -161,15 +167,21 @@ SolveOptions PlanBudget::options(PlanPhase phase, std::int32_t round) const {
     options.seconds = left_;
     options.goOn = [this, phase, round](std::optional<double> best, double bound) {
         const bool known = bound > -kUnbounded;
-        control_.tell({phase, round, best, known ? std::optional(bound) : std::nullopt});
+        control_.tell({phase, round, best, known ? std::optional(bound) : std::nullopt, shortBy_,
+                       graftDays_});
         return !control_.isCancelled();
     };
     return options;
 }
 
+PlanSolution solvePlan(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver,
+                       PlanBudget& budget, std::int32_t round) {
+    return AimByAim(problem, asked, solver, budget, round).run();
+}
+
 PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                        const Solver& solver, PlanBudget& budget, std::int32_t round) {
-    return AimByAim(problem, margins, solver, budget, round).run();
+    return solvePlan(problem, PlanAsked{margins, {}, false}, solver, budget, round);
 }
 
 }  // namespace tenthday

@@ -12,15 +12,15 @@ namespace tenthday {
 using Solver = std::function<Solved(const LinearProgram&, const SolveOptions&)>;
 
 struct PlanSolution {
-    bool isProven = false;  ///< aims Short, Unsure and GraftDays: no plan is better
+    bool isProven = false;  ///< aims Short and GraftDays: no plan is better
     bool isStopped = false;
-    std::vector<std::int32_t> shortOf;  ///< by demand
+    std::vector<std::int32_t> shortOf;  ///< by demand, of what is wanted and its margin
     double weighed = 0;                 ///< sum of weight times what is short
-    double unsure = 0;                  ///< what margins lack
     std::int32_t graftDays = 0;
     double grafts = 0;  ///< cost of the last aim
     double bound = 0;   ///< no plan as good in the other aims costs less
     std::vector<PlanModel::Load> loads;
+    double secondsToDays = 0;  ///< that the aims Short and GraftDays took; for measuring
 };
 
 /// What a solve may use; the seconds left go down with each.
@@ -28,6 +28,15 @@ class PlanBudget {
 public:
     explicit PlanBudget(const PlanControl& control) : control_(control), left_(control.seconds) {}
     [[nodiscard]] SolveOptions options(PlanPhase phase, std::int32_t round) const;
+    /// What is told as settled from now on; nothing is, at the start of a round.
+    void settle(std::optional<std::int32_t> shortBy, std::optional<std::int32_t> graftDays) {
+        shortBy_ = shortBy;
+        graftDays_ = graftDays;
+    }
+    /// With what is settled, and nothing found yet.
+    void tell(PlanPhase phase, std::int32_t round) const {
+        control_.tell({phase, round, {}, {}, shortBy_, graftDays_});
+    }
     void spend(double seconds) {
         if (left_) *left_ -= seconds;
     }
@@ -37,10 +46,22 @@ public:
 private:
     const PlanControl& control_;
     std::optional<double> left_;
+    std::optional<std::int32_t> shortBy_;
+    std::optional<std::int32_t> graftDays_;
 };
 
-/// @param margins  by demand
-/// @param round    for the progress told
+/// What is asked of a plan beside its problem.
+struct PlanAsked {
+    std::vector<double> margins;  ///< by demand
+    std::vector<PlanCut> cuts;
+    bool onlyWhole = false;  ///< nothing more is sought once something is short
+};
+
+/// @param round  for the progress told
+[[nodiscard]] PlanSolution solvePlan(const PlanProblem& problem, const PlanAsked& asked,
+                                     const Solver& solver, PlanBudget& budget,
+                                     std::int32_t round = 1);
+/// The same with margins alone.
 [[nodiscard]] PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                                      const Solver& solver, PlanBudget& budget,
                                      std::int32_t round = 1);

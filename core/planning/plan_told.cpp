@@ -165,17 +165,13 @@ void tellBatches(const PlannedSeason& season, std::vector<ProposedBatch>& batche
     }
 }
 
-std::vector<UnsureOrder> unsureOf(const std::vector<OrderOutlook>& orders,
-                                  const std::vector<ShortOrder>& shortOf) {
-    std::vector<UnsureOrder> unsure;
-    for (const auto& order : orders) {
-        const bool isShort = std::any_of(shortOf.begin(), shortOf.end(), [&](const auto& each) {
-            return each.order == order.order->id;
-        });
-        if (order.state != OrderState::Met && !isShort)
-            unsure.push_back({order.order->id, order.order->sure.value / 1000.0, order.chance});
-    }
-    return unsure;
+std::vector<ShortOrder> shortOf(const std::vector<OrderOutlook>& orders) {
+    std::vector<ShortOrder> all;
+    for (const auto& order : orders)
+        if (order.state != OrderState::Met)
+            all.push_back({order.order->id, std::max(order.lacking, 1),
+                           order.order->sure.value / 1000.0, order.chance});
+    return all;
 }
 
 }  // namespace tenthday

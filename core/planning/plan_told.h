@@ -22,6 +22,7 @@ struct PlannedSeason {
     OutlookPtr outlook;
     std::vector<Id<Batch>> batches;  ///< of the proposals, in their order
     std::vector<OrderOutlook> orders;
+    std::vector<LongDay> longDays;  ///< where hours are limited
 };
 [[nodiscard]] Result<PlannedSeason> seasonWith(const Snapshot& snapshot,
                                                std::span<const ProposedBatch> batches,
@@ -31,8 +32,7 @@ struct PlannedSeason {
 
 /// Dates, cells and orders of the proposals as the season has them.
 void tellBatches(const PlannedSeason& season, std::vector<ProposedBatch>& batches);
-/// The orders that are not as sure as they must be, those in `shortOf` left out.
-[[nodiscard]] std::vector<UnsureOrder> unsureOf(const std::vector<OrderOutlook>& orders,
-                                                const std::vector<ShortOrder>& shortOf);
+/// The orders that are not as sure as they must be.
+[[nodiscard]] std::vector<ShortOrder> shortOf(const std::vector<OrderOutlook>& orders);
 
 }  // namespace tenthday

@@ -3,23 +3,27 @@
 #include <algorithm>
 #include <cmath>
 
+#include "planning/plan_hours.h"
 #include "planning/plan_rounds.h"
 
 namespace tenthday {
 namespace {
 
-std::vector<ShortOrder> shortOf(const PlanSite& site, const PlanSolution& solution) {
-    std::vector<ShortOrder> all;
-    for (std::size_t k = 0; k < solution.shortOf.size(); ++k)
-        if (solution.shortOf[k] > 0) all.push_back({site.orders[k], solution.shortOf[k]});
-    return all;
+PlanStatus statusOf(const PlanRounds& rounds, const PlanAnswer& answer) {
+    if (rounds.solution.isStopped || !rounds.floor.isProven) return PlanStatus::Stopped;
+    if (!answer.shortOf.empty()) return PlanStatus::Short;
+    return answer.batches.empty() ? PlanStatus::Nothing : PlanStatus::Proven;
 }
 
-PlanStatus statusOf(const PlanSolution& solution, const PlanAnswer& answer) {
-    if (solution.isStopped || !solution.isProven) return PlanStatus::Stopped;
-    if (!answer.shortOf.empty()) return PlanStatus::Short;
-    if (answer.batches.empty() && answer.unsure.empty()) return PlanStatus::Nothing;
-    return PlanStatus::Proven;
+/// How near the plan is to what no plan is better than.
+void tellGap(const PlanRounds& rounds, PlanAnswer& answer) {
+    const auto& solution = rounds.solution;
+    const auto& floor = rounds.floor;
+    answer.isShortProven = floor.isProven && floor.weighed > 0;
+    const auto leastDays = floor.isProven ? floor.graftDays : 0;
+    answer.graftDaysWithin = std::max(solution.graftDays - leastDays, 0);
+    answer.graftsWithin =
+        static_cast<std::int32_t>(std::ceil(std::max(solution.grafts - floor.grafts, 0.0) - 1e-6));
 }
 
 /// The proposals held fast stand in the season that is planned.
@@ -55,10 +59,8 @@ Result<PlanAnswer> planSeason(const Outlook& outlook, const PlanQuestion& questi
     PlanBudget budget(control);
     const auto rounds = planInRounds(held.value().snapshot, site.value(), solve, budget);
     if (!rounds) return rounds.error();
-    const auto& solution = rounds.value().solution;
     PlanAnswer answer;
     answer.rounds = rounds.value().rounds;
-    answer.shortOf = shortOf(site.value(), solution);
     answer.before = sumsOf(outlook);
     answer.batches = question.keep;
     answer.batches.insert(answer.batches.end(), rounds.value().batches.begin(),
@@ -70,10 +72,12 @@ Result<PlanAnswer> planSeason(const Outlook& outlook, const PlanQuestion& questi
     if (!season) return season.error();
     tellBatches(season.value(), answer.batches);
     answer.after = sumsOf(*season.value().outlook);
-    answer.unsure = unsureOf(season.value().orders, answer.shortOf);
-    answer.graftsWithin =
-        static_cast<std::int32_t>(std::ceil(solution.grafts - solution.bound - 1e-6));
-    answer.status = statusOf(solution, answer);
+    answer.shortOf = shortOf(season.value().orders);
+    tellGap(rounds.value(), answer);
+    if (question.mostMinutesADay)
+        answer.longDays =
+            longDays(*season.value().outlook, answer.batches, *question.mostMinutesADay);
+    answer.status = statusOf(rounds.value(), answer);
     return answer;
 }
 
@@ -87,10 +91,7 @@ Result<PlanAnswer> recheckPlan(const Outlook& outlook, const std::vector<Propose
     tellBatches(season.value(), answer.batches);
     answer.before = sumsOf(outlook);
     answer.after = sumsOf(*season.value().outlook);
-    for (const auto& order : season.value().orders)
-        if (order.state == OrderState::Short && order.lacking > 0)
-            answer.shortOf.push_back({order.order->id, order.lacking});
-    answer.unsure = unsureOf(season.value().orders, answer.shortOf);
+    answer.shortOf = shortOf(season.value().orders);
     answer.status = PlanStatus::Checked;
     return answer;
 }

@@ -1,15 +1,24 @@
 #include "planning/ways.h"
 
 #include <algorithm>
-#include <numeric>
 
 #include "planning/plan_rounds.h"
+#include "records/box_verbs.h"
+#include "records/edit_sequence.h"
 
 namespace tenthday {
 namespace {
 
 constexpr std::int32_t kMostDays = 60;
 constexpr std::int32_t kMostBuilders = 10;
+constexpr std::int32_t kMostNucs = 999;
+/// Rows of a way that is tried are named so; they are never kept.
+constexpr auto kTriedLabel = "tried for a way 1";
+
+/// Of rows that are never kept, apart from those of proposals (see planIds()).
+IdSource triedIds() {
+    return [next = std::uint64_t{0}]() mutable { return Uuid{0xFFFFFFFF0000C000ULL, ++next}; };
+}
 
 /// How much of each kind is tried together.
 struct Help {
@@ -30,23 +39,29 @@ struct Kind {
 
 class Ways {
 public:
-    Ways(const Outlook& outlook, const PlanQuestion& question, PlanBudget& budget)
-        : outlook_(outlook), snapshot_(outlook.snapshot), question_(question), budget_(budget) {}
+    Ways(const Outlook& outlook, const PlanQuestion& question, const PlanControl& control)
+        : outlook_(outlook),
+          snapshot_(outlook.snapshot),
+          question_(question),
+          control_(control),
+          quiet_{{}, control.cancel, control.seconds},
+          budget_(quiet_) {}
 
     Result<std::vector<WayToFix>> find() {
         auto site = planSite(outlook_, question_);
         if (!site) return site.error();
         site_ = std::move(site.value());
-        const auto rounds = planInRounds(snapshot_, site_, solve, budget_);
+        auto rounds = planInRounds(snapshot_, site_, solve, budget_);
         if (!rounds) return rounds.error();
-        rounds_ = rounds.value();
-        const auto& solution = rounds_.solution;
-        if (solution.weighed == 0 && solution.unsure == 0) return std::vector<WayToFix>{};
+        if (rounds.value().isMet) return std::vector<WayToFix>{};
+        orders_ = std::move(rounds.value().season.orders);
         std::vector<WayToFix> ways;
         bool fixed = false;
         for (const auto& kind : kinds()) {
             if (budget_.isOver()) return ways;
-            ways.push_back(alone(kind));
+            auto way = alone(kind);
+            if (budget_.isOver()) return ways;  // what was not tried to the end is not told
+            ways.push_back(std::move(way));
             fixed = fixed || ways.back().fixes;
         }
         if (!fixed) together(ways);
@@ -59,7 +74,7 @@ private:
         std::int32_t wanted = 0;
         for (const auto& demand : site_.problem.demands) wanted += demand.wanted;
         if (site_.problem.yards.front().isBound)
-            kinds.push_back({WayKind::MoreNucs, {}, 4 * wanted + 20});
+            kinds.push_back({WayKind::MoreNucs, {}, std::min(4 * wanted + 20, kMostNucs)});
         for (const auto where :
              {BuilderKind::Starter, BuilderKind::Finisher, BuilderKind::StarterFinisher})
             if (poolOf(where)) kinds.push_back({WayKind::MoreBuilders, where, kMostBuilders});
@@ -68,8 +83,18 @@ private:
             {WayKind::EarlierGrafts,
              {},
              std::min(kMostDays, static_cast<std::int32_t>((site_.first - earliest).count()))});
-        kinds.push_back({WayKind::LaterDue, {}, kMostDays});
+        kinds.push_back({WayKind::LaterDue, {}, mostLater()});
         return kinds;
+    }
+
+    /// So many days later an order that is short is still one of the season's.
+    [[nodiscard]] std::int32_t mostLater() const {
+        std::int32_t most = kMostDays;
+        const Day last = outlook_.season.last + kLeadIn;
+        for (const auto& order : orders_)
+            if (lacks(order))
+                most = std::min(most, static_cast<std::int32_t>((last - order.order->due).count()));
+        return most;
     }
 
     /// A pool of that kind, the one that takes most.
@@ -103,94 +128,75 @@ private:
         }
     }
 
-    struct Helped {
-        PlanProblem problem;
-        std::vector<double> margins;
-    };
-    /// The season with the help in it; nothing where it cannot be.
-    [[nodiscard]] std::optional<Helped> helped(const Help& help) {
-        auto site = site_;
-        if (help.earlier > 0) {
-            auto question = question_;
-            question.grafts.first = site_.first - Days{help.earlier};
-            auto earlier = planSite(outlook_, question);
-            if (!earlier) return std::nullopt;
-            site = std::move(earlier.value());
-        }
-        auto& problem = site.problem;
-        const auto shift = site_.first - site.first;
-        for (auto day = help.nucsFrom + static_cast<std::int32_t>(shift.count());
-             day < problem.horizon; ++day)
-            for (auto& yard : problem.yards)
-                yard.nucs[static_cast<std::size_t>(std::max(day, 0))] += help.nucs;
-        if (help.builders > 0) addBuilders(problem, help);
-        Helped now{std::move(problem), rounds_.margins};
-        if (help.later > 0) postpone(now, help.later);
-        return now;
+    /// The book with the help in it; an Error where it cannot be.
+    [[nodiscard]] Result<Snapshot> helped(const Help& help) const {
+        EditSequence edits(snapshot_);
+        const auto ids = triedIds();
+        if (help.nucs > 0)
+            if (auto done = edits.add(moreNucs(help, ids)); !done) return done.error();
+        if (help.builders > 0)
+            if (auto done = edits.add(moreBuilders(help, ids)); !done) return done.error();
+        if (help.later > 0)
+            if (auto done = edits.add(laterDue(help.later)); !done) return done.error();
+        return edits.snapshot();
     }
 
-    /// Orders that are short go later, and are filled in that order.
-    void postpone(Helped& now, std::int32_t days) const {
-        std::vector<std::size_t> order(now.problem.demands.size());
-        std::iota(order.begin(), order.end(), std::size_t{0});
-        for (const auto k : order)
-            if (lacks(k)) {
-                now.problem.demands[k].due += days;
-                for (auto& day : now.problem.demands[k].goDays) day += days;
-            }
-        std::stable_sort(order.begin(), order.end(), [&](auto a, auto b) {
-            return now.problem.demands[a].due < now.problem.demands[b].due;
-        });
-        auto sorted = now;
-        for (std::size_t i = 0; i < order.size(); ++i) {
-            sorted.problem.demands[i] = now.problem.demands[order[i]];
-            sorted.margins[i] = now.margins[order[i]];
-        }
-        now = std::move(sorted);
+    /// They stand in the yard that has most.
+    [[nodiscard]] Result<ChangeSet> moreNucs(const Help& help, const IdSource& ids) const {
+        std::size_t yard = 0;
+        for (std::size_t i = 0; i < site_.yards.size(); ++i)
+            if (site_.nucs[i] > site_.nucs[yard]) yard = i;
+        const BoxPlan plan{site_.yards[yard], "7", site_.day(help.nucsFrom), {}};
+        return addBoxes(snapshot_, kTriedLabel, help.nucs, plan, ids);
     }
 
     /// New builders stand all season, like the one of their kind that takes most.
-    void addBuilders(PlanProblem& problem, const Help& help) const {
-        const auto like = poolOf(help.where);
-        if (!like) return;
-        const auto fresh = problem.pools.size();
-        problem.pools.push_back(
-            {std::vector<std::int32_t>(static_cast<std::size_t>(problem.horizon), help.builders)});
-        for (auto& option : problem.options)
-            for (auto& step : option.steps)
-                for (std::size_t i = 0; i < step.size(); ++i)
-                    if (step[i].pool == *like) {
-                        auto use = step[i];
-                        use.pool = fresh;
-                        step.push_back(use);
-                        break;
-                    }
+    [[nodiscard]] ChangeSet moreBuilders(const Help& help, const IdSource& ids) const {
+        ChangeSet changes;
+        const auto pool = poolOf(help.where);
+        if (!pool) return changes;
+        auto builder = *snapshot_.find(site_.pools[*pool].front());
+        builder.from = std::min(builder.from, outlook_.season.first);
+        builder.until.reset();
+        builder.version = 1;
+        for (std::int32_t i = 0; i < help.builders; ++i) {
+            builder.id = {ids()};
+            builder.label = kTriedLabel + std::string(" ") + std::to_string(i + 1);
+            changes.add(builder);
+        }
+        return changes;
     }
 
-    [[nodiscard]] bool lacks(std::size_t demand) const {
-        if (rounds_.solution.shortOf[demand] > 0) return true;
-        const auto& orders = rounds_.season.orders;
-        return std::any_of(orders.begin(), orders.end(), [&](const OrderOutlook& order) {
-            return order.order->id == site_.orders[demand] && order.state != OrderState::Met;
-        });
+    /// Orders that are short go later.
+    [[nodiscard]] ChangeSet laterDue(std::int32_t days) const {
+        ChangeSet changes;
+        for (const auto& order : orders_)
+            if (lacks(order)) {
+                auto later = *order.order;
+                later.due += Days{days};
+                changes.edit(order.order, std::move(later));
+            }
+        return changes;
     }
 
-    /// Nothing is short, with the margins the plan asked for.
+    static bool lacks(const OrderOutlook& order) { return order.state != OrderState::Met; }
+
+    /// Every order is as sure as it must be.
     [[nodiscard]] bool does(const Help& help) {
         if (budget_.isOver()) return false;
-        ++tried_;
-        const auto season = helped(help);
-        if (!season) return false;
-        PlanModel model(season->problem, season->margins);
-        for (const auto aim : {PlanAim::Short, PlanAim::Unsure}) {
-            auto options = budget_.options(PlanPhase::Ways, tried_);
-            options.gap = 0.999;
-            const auto solved = solve(model.forAim(aim), options);
-            budget_.spend(solved.seconds);
-            if (solved.values.empty() || solved.cost > 0.5) return false;
-            model.hold(aim, 0);
-        }
-        return true;
+        PlanProgress progress;
+        progress.phase = PlanPhase::Ways;
+        progress.round = ++tried_;
+        control_.tell(progress);
+        const auto snapshot = helped(help);
+        if (!snapshot) return false;
+        auto question = question_;
+        question.grafts.first = site_.first - Days{help.earlier};
+        const auto outlook = outlookOf(snapshot.value(), memo_);
+        const auto site = planSite(*outlook, question);
+        if (!site || site.value().orders.size() != site_.orders.size()) return false;
+        const auto rounds = planInRounds(snapshot.value(), site.value(), solve, budget_, true);
+        return rounds && rounds.value().isMet;
     }
 
     /// The least that does, beside other help; more never does worse. Nothing where none does.
@@ -252,10 +258,10 @@ private:
                 break;
             case WayKind::LaterDue: {
                 std::vector<WayPart> all;
-                for (std::size_t k = 0; k < site_.orders.size(); ++k)
-                    if (lacks(k)) {
-                        part.order = site_.orders[k];
-                        part.due = snapshot_.find(site_.orders[k])->due + Days{amount};
+                for (const auto& order : orders_)
+                    if (lacks(order)) {
+                        part.order = order.order->id;
+                        part.due = order.order->due + Days{amount};
                         all.push_back(part);
                     }
                 return all;
@@ -280,9 +286,12 @@ private:
     const Outlook& outlook_;
     const Snapshot& snapshot_;
     const PlanQuestion& question_;
-    PlanBudget& budget_;
+    const PlanControl& control_;
+    PlanControl quiet_;  ///< what is tried tells nothing of itself
+    PlanBudget budget_;
+    OutlookMemo memo_;
     PlanSite site_;
-    PlanRounds rounds_;
+    std::vector<OrderOutlook> orders_;  ///< as the best plan leaves them
     std::int32_t tried_ = 0;
 };
 
@@ -290,12 +299,11 @@ private:
 
 Result<std::vector<WayToFix>> waysToFix(const Outlook& outlook, const PlanQuestion& question,
                                         const PlanControl& control) {
-    PlanBudget budget(control);
-    if (question.keep.empty()) return Ways(outlook, question, budget).find();
+    if (question.keep.empty()) return Ways(outlook, question, control).find();
     OutlookMemo memo;
     const auto season = seasonWith(outlook.snapshot, question.keep, memo);
     if (!season) return season.error();
-    return Ways(*season.value().outlook, question, budget).find();
+    return Ways(*season.value().outlook, question, control).find();
 }
 
 }  // namespace tenthday

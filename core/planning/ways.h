@@ -36,7 +36,9 @@ struct WayToFix {
 };
 
 /// Each kind by itself; and, where none does alone, two together. Empty where nothing is short.
-/// Cancelled: what was found so far.
+/// Each amount is tried in the book, without keeping it, and planned as planSeason() does it: a way
+/// fixes the shortfall when by the exact chances every order is as sure as it must be. Cancelled:
+/// what was found so far.
 [[nodiscard]] Result<std::vector<WayToFix>> waysToFix(const Outlook& outlook,
                                                       const PlanQuestion& question,
                                                       const PlanControl& control = {});

@@ -2,6 +2,7 @@
 /// 5 s for nine of ten; the second solver's time beside. One number is one made-up season.
 #include <benchmark/benchmark.h>
 
+#include "planning/plan_margins.h"
 #include "planning/plan_solve.h"
 #include "support/plan_seasons.h"
 #include "support/second_solver.h"
@@ -9,23 +10,28 @@
 namespace tenthday {
 namespace {
 
-/// Longer than any answer is waited for.
+/// Longer than any answer is waited for, s.
 constexpr double kSeconds = 30;
 
+/// The benchmark's own time is of all aims; `aims_1_2` are the seconds to the proof of what the
+/// reach is about.
 void plan(benchmark::State& state, const Solver& solver) {
-    const auto problem =
+    auto problem =
         test::madeUpSeason(static_cast<std::uint32_t>(state.range(0)), {120, 1, 12, 5, 200, 3, 1});
-    const std::vector<double> none(problem.demands.size());
-    bool proven = true;
+    for (auto& demand : problem.demands) demand.sure = 0.9;
+    const auto margins = leastMargins(problem);
+    PlanSolution solution;
     for (auto _ : state) {
         PlanControl control;
         control.seconds = kSeconds;
         PlanBudget budget(control);
-        const auto solution = solvePlan(problem, none, solver, budget);
-        proven = proven && solution.isProven;
+        solution = solvePlan(problem, margins, solver, budget);
         benchmark::DoNotOptimize(solution.graftDays);
     }
-    state.counters["proven"] = proven ? 1 : 0;
+    state.counters["proven"] = solution.isProven ? 1 : 0;
+    state.counters["aims_1_2"] = solution.isProven ? solution.secondsToDays : kSeconds;
+    state.counters["short"] = solution.weighed;
+    state.counters["graft_days"] = solution.graftDays;
 }
 void planBySolver(benchmark::State& state) { plan(state, solve); }
 void planBySecondSolver(benchmark::State& state) { plan(state, test::solveByGlpk); }

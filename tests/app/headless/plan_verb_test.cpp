@@ -18,6 +18,26 @@ TEST_F(PlanVerb, ListsWhatToGraftAndKeepsIt) {
     EXPECT_EQ(rowsOf(answer({"export", book, "bars"})).size(), before + proposed.size());
 }
 
+TEST_F(PlanVerb, TellsNoOrderShortThatIsSureEnough) {
+    const auto book = makeExample();
+    import(book, "orders", "label,kind,count,due\nK-30,mated,20,2027-08-06\n");
+    std::map<std::string, double> chance;
+    std::map<std::string, double> mustBe;
+    const auto sums = rowsOf(answer({"plan", book, "--sums"}));
+    for (const auto& row : sums) {
+        const auto& what = row.at("what");
+        if (what == "chance") chance[row.at("order")] = std::stod(row.at("after"));
+        if (what == "must_be") mustBe[row.at("order")] = std::stod(row.at("after"));
+    }
+    ASSERT_TRUE(chance.contains("Splits") && chance.contains("K-30"));
+    EXPECT_GT(chance["Splits"], 99);
+    EXPECT_FALSE(mustBe.contains("Splits")) << "it is sure enough";
+    for (const auto& [order, sure] : mustBe) EXPECT_LT(chance[order], sure) << order;
+    EXPECT_GE(chance["K-30"], 90) << "more grafts make it sure enough";
+    EXPECT_FALSE(mustBe.contains("K-30"));
+    EXPECT_TRUE(mustBe.contains("K-04")) << "due before anything grafted now is ready";
+}
+
 TEST_F(PlanVerb, AsksForOneThingAtATime) {
     const auto book = makeExample();
     const auto two = runHere({"plan", book, "--keep", "--ways"});

@@ -4,6 +4,7 @@
 #include <QDateEdit>
 #include <QDialog>
 #include <QLabel>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QSpinBox>
 
@@ -49,7 +50,7 @@ TEST_F(PlanTest, ThePlanIsToldWithItsStatusAndSumsAndKeepsNothingUntilTaken) {
     ASSERT_EQ(rows(), 1) << "one graft does";
     EXPECT_EQ(cell(0, ProposalsModel::Breeder), "Thistle 7");
     EXPECT_EQ(cell(0, ProposalsModel::For).substr(0, 6), "K-07: ");
-    EXPECT_TRUE(page_->status().startsWith(QStringLiteral("Proven: Every order is met")))
+    EXPECT_TRUE(page_->status().startsWith(QStringLiteral("Proven: every order is met")))
         << page_->status().toStdString();
     // The order's line, then the season's sums: before, and with the plan.
     EXPECT_EQ(sum(0, PlanSumsTable::What), "K-07: 8 mated queens by Tue 10 Aug");
@@ -174,6 +175,96 @@ TEST_F(PlanTest, WhatCannotBeMetIsSaidWithWhatIsShort) {
     EXPECT_TRUE(page_->waysButton().isVisible());
 }
 
+TEST_F(PlanTest, WaysAreFoundAndToldWithWhatFixesNothing) {
+    addThings(1);  // two nucs
+    addOrder(1, "K-07", 6, "2027-08-10");
+    openPage("2027-06-02", "2027-06-06");
+    planned();
+    ASSERT_TRUE(page_->waysButton().isVisible()) << page_->status().toStdString();
+    page_->waysButton().click();
+    ASSERT_TRUE(page_->isPlanning());
+    settle();
+    EXPECT_TRUE(page_->ways().contains(QStringLiteral("more nucs from")))
+        << page_->ways().toStdString();
+    EXPECT_TRUE(page_->ways().contains(QStringLiteral("alone fix"))) << page_->ways().toStdString();
+}
+
+TEST_F(PlanTest, TickedBatchesAreKeptAndTheRestIsPlannedRound) {
+    addThings(20);
+    addOrder(1, "K-07", 24, "2027-08-10");
+    openPage();
+    page_->form().most().setValue(24);  // so it takes several graft days
+    planned();
+    ASSERT_GE(rows(), 2);
+    // All but the first are let go; what is kept stands in the new plan as it was.
+    const auto kept = page_->model().at(0).batch;
+    for (int row = 1; row < rows(); ++row)
+        page_->model().setData(page_->model().index(row, 0), Qt::Unchecked, Qt::CheckStateRole);
+    settle();
+    page_->form().keep().setChecked(true);
+    planned();
+    const auto& all = page_->model().rows();
+    EXPECT_TRUE(std::any_of(all.begin(), all.end(), [&](const ProposalsModel::Row& row) {
+        return row.batch.graft == kept.graft && row.batch.bars == kept.bars;
+    }));
+    EXPECT_GE(rows(), 2) << "and what it lacks is planned beside it";
+}
+
+TEST_F(PlanTest, SomeAreTakenOverAndTheOthersStayProposed) {
+    addThings(20);
+    addOrder(1, "K-07", 24, "2027-08-10");
+    openPage();
+    page_->form().most().setValue(24);
+    planned();
+    const int all = rows();
+    ASSERT_GE(all, 2);
+    key(Qt::Key_Space);  // the first is not ticked any more
+    settle();
+    page_->takeOverButton().click();
+    settle();
+    EXPECT_EQ(batches(), static_cast<std::size_t>(all - 1));
+    EXPECT_EQ(rows(), 1) << "the one left stays proposed";
+    ASSERT_TRUE(desk_->undo().ok());
+    EXPECT_EQ(batches(), 0U);
+}
+
+TEST_F(PlanTest, StoppingEndsItWithTheBestFoundSoFar) {
+    addThings(20);
+    addOrder(1, "K-07", 24, "2027-08-10");
+    openPage("2027-06-02", "2027-07-20");
+    page_->plan();
+    ASSERT_TRUE(page_->isPlanning());
+    page_->stop();
+    settle();
+    EXPECT_FALSE(page_->isPlanning());
+    EXPECT_EQ(batches(), 0U);
+    page_->plan();  // and it can be planned again
+    EXPECT_TRUE(page_->isPlanning());
+    page_->stop();
+    settle();
+}
+
+TEST_F(PlanTest, AfterPlanningTheKeysGoToTheListAndNoNameIsCut) {
+    addThings(20);
+    addOrder(1, "Autumn requeening of the home yard", 12, "2027-08-10");
+    addOrder(2, "Splits for the neighbours", 8, "2027-08-10");
+    openPage();
+    page_->form().from().setFocus();
+    planned();
+    EXPECT_EQ(page_->focusWidget(), &page_->table());
+    auto& table = page_->table();
+    for (int row = 0; row < rows(); ++row) {
+        const auto at = page_->model().index(row, ProposalsModel::For);
+        const auto words = at.data().toString();
+        EXPECT_TRUE(at.data(Qt::ToolTipRole).toString().contains(words));
+        const QRect cell(0, 0, table.columnWidth(ProposalsModel::For), 10000);
+        EXPECT_GE(table.rowHeight(row),
+                  table.fontMetrics().boundingRect(cell, Qt::TextWordWrap, words).height())
+            << words.toStdString();
+        EXPECT_FALSE(table.horizontalScrollBar()->isVisible());
+    }
+}
+
 TEST_F(PlanTest, AnEditOfTheBookEndsPlanningOnTheOldOne) {
     addThings();
     addOrder(1, "K-07", 8, "2027-08-10");
@@ -191,11 +282,13 @@ TEST_F(PlanTest, WhatIsAskedIsWhatTheFieldsSay) {
     openPage();
     auto& form = page_->form();
     form.most().setValue(40);
+    form.hours().setValue(8);
     form.notOnOne().setChecked(true);
     form.weekday(6).setChecked(true);
     const auto question = form.question();
     EXPECT_EQ(question.grafts, (DayWindow{day("2027-06-02"), day("2027-06-14")}));
     EXPECT_EQ(question.mostGraftsADay, 40);
+    EXPECT_EQ(question.mostMinutesADay, 480);
     EXPECT_TRUE(question.notOnOneBatch);
     EXPECT_EQ(question.freeWeekdays,
               (std::array<bool, 7>{false, false, false, false, false, false, true}));

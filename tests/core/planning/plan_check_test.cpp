@@ -68,6 +68,19 @@ TEST_F(PlanCheck, NoMoreGraftsADayThanWanted) {
     EXPECT_TRUE(finds("more grafts than wanted"));
 }
 
+TEST_F(PlanCheck, NoMoreWorkThanHoursOnAnyOfItsDays) {
+    const auto& option = problem.options[plan.front().option];
+    for (const auto day : {option.day, option.cellsDay, option.ready}) {
+        problem.hours = PlanProblem::Hours{{20, 0.5}, {40, 1.3}, {30, 4}, {}};
+        problem.hours->left.assign(static_cast<std::size_t>(problem.horizon), 10000);
+        EXPECT_FALSE(finds("more work than hours"));
+        const double minutes = minutesOn(problem, plan, day);
+        EXPECT_GT(minutes, 20) << "day " << day;
+        problem.hours->left[static_cast<std::size_t>(day)] = static_cast<std::int32_t>(minutes) - 1;
+        EXPECT_TRUE(finds("more work than hours on day " + std::to_string(day)));
+    }
+}
+
 TEST_F(PlanCheck, NoLineWithoutABreederQueen) {
     problem.options[plan.front().option].lines.clear();
     EXPECT_TRUE(finds("no breeder queen of the line"));

@@ -157,18 +157,15 @@ std::optional<Best> worth(const PlanProblem& problem, const std::array<int, 5>& 
                 held += grafts[static_cast<std::size_t>(graft)];
         if (held > problem.yards[0].nucs[static_cast<std::size_t>(day)]) return std::nullopt;
     }
-    int used = 0;
-    auto demands = problem.demands;
-    std::sort(demands.begin(), demands.end(),
-              [](const auto& a, const auto& b) { return a.due < b.due; });
-    for (const auto& demand : demands) {
-        int there = -used;
+    // An order keeps its place: what it lacks on its day stays owed, before those due later.
+    int owed = 0;
+    for (const auto& demand : problem.demands) {
+        owed += demand.wanted;
+        int there = 0;
         for (int graft = 0; graft < 5; ++graft)
             if (graft + 2 + kTinyHold <= demand.due)
                 there += grafts[static_cast<std::size_t>(graft)];
-        const int given = std::min(there, demand.wanted);
-        used += given;
-        plan.lacking += demand.wanted - given;
+        plan.lacking += std::max(owed - there, 0);
     }
     return plan;
 }
@@ -211,6 +208,30 @@ TEST(SolvePlan, NoOrderLiesOnOneBatchAloneWhereThatIsAsked) {
     const auto spread = solved(problem);
     EXPECT_EQ(spread.weighed, 0);
     EXPECT_EQ(spread.graftDays, 2) << "two of three at most come of one batch";
+}
+
+TEST(SolvePlan, HoursADayAreKept) {
+    int fewer = 0;
+    for (std::uint32_t number = 0; number < kSeasons; number += 6) {
+        auto problem = season(number);
+        const auto before = solved(problem);
+        problem.hours = PlanProblem::Hours{{20, 0.5}, {40, 1.3}, {30, 4}, {}};
+        problem.hours->left.assign(static_cast<std::size_t>(problem.horizon), 120);
+        for (std::size_t day = 0; day < problem.hours->left.size(); day += 7)
+            problem.hours->left[day] = -30;  // too long already
+        const auto after = solved(problem);
+        const auto plan = wholePlan(problem, after.loads);
+        const auto wrong = whatIsWrong(problem, plan);
+        EXPECT_TRUE(wrong.empty()) << "season " << number << ": " << wrong.front();
+        EXPECT_GE(after.weighed, before.weighed) << "season " << number;
+        fewer += after.weighed > before.weighed;
+        for (const auto& batch : plan) {
+            const auto& option = problem.options[batch.option];
+            for (const auto day : {option.day, option.cellsDay, option.ready})
+                EXPECT_NE(day % 7, 0) << "season " << number;
+        }
+    }
+    EXPECT_GT(fewer, 0) << "two hours a day must bind somewhere";
 }
 
 TEST(SolvePlan, WhenCancelledItSaysSo) {

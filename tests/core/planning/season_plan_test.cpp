@@ -12,6 +12,7 @@
 #include "support/beta_draws.h"
 #include "support/season_maker.h"
 #include "support/with_rows.h"
+#include "tasks/work_time.h"
 
 namespace tenthday::test {
 namespace {
@@ -50,7 +51,6 @@ TEST(SeasonPlan, FromOrdersToGraftDaysThatAreSureEnough) {
     EXPECT_EQ(answer.status, PlanStatus::Proven);
     ASSERT_FALSE(answer.batches.empty());
     EXPECT_TRUE(answer.shortOf.empty());
-    EXPECT_TRUE(answer.unsure.empty());
     ASSERT_EQ(answer.after.orders.size(), 1U);
     EXPECT_EQ(answer.after.orders[0].state, OrderState::Met);
     EXPECT_GE(answer.after.orders[0].chance, 0.9);
@@ -171,6 +171,34 @@ TEST(SeasonPlan, KeepsToTheDaysAndGraftsAsked) {
     }
 }
 
+TEST(SeasonPlan, KeepsToTheHoursADayBesideWhatTheBookHas) {
+    auto question = may();
+    question.grafts.last = day("2027-05-17");
+    const auto book = emptySeason(10, 60);
+    const auto free = planned(book, question);
+    const auto most = [&](const PlanAnswer& plan) {
+        const auto edit = adopt(book, plan.batches, newIds());
+        const auto season = applied(book, edit.value());
+        const auto outlook = freshOutlook(season.value());
+        const auto tasks = tasksOf(*outlook);
+        std::int32_t longest = 0;
+        for (const auto& batch : plan.batches)
+            for (const auto day : {batch.graft, batch.cellsDay, batch.ready})
+                longest =
+                    std::max(longest, dayWork(season.value(), within(tasks, {day, day})).minutes());
+        return longest;
+    };
+    const std::int32_t limit = 70;
+    question.mostMinutesADay = limit;
+    const auto answer = planned(book, question);
+    EXPECT_GT(answer.batches.size(), free.batches.size()) << "so the work is spread";
+    EXPECT_TRUE(answer.longDays.empty());
+    EXPECT_LE(most(answer), limit);
+    EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met);
+    question.mostMinutesADay = 0;
+    EXPECT_FALSE(planSeason(*freshOutlook(book), question));
+}
+
 TEST(SeasonPlan, ABreederQueenOfTheLineThatIsAskedFor) {
     Line gentle;
     gentle.id = id<Line>(50);
@@ -202,34 +230,93 @@ TEST(SeasonPlan, RipeCellsOnTheirDayNeedNoNuc) {
     EXPECT_GE(answer.batches[0].sold, 12);
     EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met)
         << "chance " << answer.after.orders.at(0).chance << " of " << graftsOf(answer)
-        << " grafts in " << answer.rounds << " rounds, sold " << answer.batches[0].sold
-        << " unsure " << answer.unsure.size();
+        << " grafts in " << answer.rounds << " rounds, sold " << answer.batches[0].sold;
 }
 
-TEST(SeasonPlan, NucsThatLackAreToldAndEachWayIsTheLeast) {
-    const auto book = emptySeason(30, 12);
-    auto question = may();
-    question.grafts.last = day("2027-05-20");
-    const auto answer = planned(book, question);
-    EXPECT_EQ(answer.status, PlanStatus::Short);
-    ASSERT_EQ(answer.shortOf.size(), 1U);
-    EXPECT_GT(answer.shortOf[0].lacking, 15) << "12 nucs hold one round";
-    const auto ways = waysToFix(*freshOutlook(book), question);
-    ASSERT_TRUE(ways) << ways.error().text;
-    bool byNucs = false;
-    for (const auto& way : ways.value()) {
-        if (way.parts.front().kind == WayKind::MoreBuilders) {
-            EXPECT_FALSE(way.fixes) << "no builder helps where nucs lack";
+/// Every order that is told short is less sure than it must be, and would be sure if it wanted so
+/// many less, and no fewer; every other one is sure.
+void expectTrueShortfalls(const Snapshot& book, const PlanAnswer& answer) {
+    const auto edit = adopt(book, answer.batches, newIds());
+    ASSERT_TRUE(edit) << edit.error().text;
+    const auto season = applied(book, edit.value());
+    ASSERT_TRUE(season) << season.error().text;
+    for (const auto& standing : answer.after.orders) {
+        const auto told =
+            std::find_if(answer.shortOf.begin(), answer.shortOf.end(),
+                         [&](const auto& each) { return each.order == standing.order; });
+        const auto row = season.value().find(standing.order);
+        if (told == answer.shortOf.end()) {
+            EXPECT_GE(standing.chance, row->sure.value / 1000.0 - 1e-9) << row->label;
+            continue;
         }
-        if (way.parts.front().kind != WayKind::MoreNucs) continue;
-        ASSERT_TRUE(way.fixes);
-        byNucs = true;
-        const int nucs = way.parts.front().amount;
-        EXPECT_TRUE(planned(emptySeason(30, 12 + nucs), question).shortOf.empty());
-        EXPECT_FALSE(planned(emptySeason(30, 12 + nucs - 1), question).shortOf.empty())
-            << "one less fails";
+        EXPECT_EQ(told->reached, standing.chance);
+        EXPECT_LT(told->reached, told->wanted) << row->label;
+        for (const int less : {told->lacking, told->lacking - 1}) {
+            auto smaller = *row;
+            smaller.count -= less;
+            if (smaller.count < 1) continue;
+            ChangeSet changes;
+            changes.edit(row, smaller);
+            const auto then = applied(season.value(), changes);
+            ASSERT_TRUE(then);
+            const auto outlook = freshOutlook(then.value());
+            for (const auto& order : supplyOf(*outlook).orders())
+                if (order.order->id == standing.order) {
+                    EXPECT_EQ(order.state == OrderState::Met, less == told->lacking)
+                        << row->label << " with " << less << " less";
+                }
+        }
     }
-    EXPECT_TRUE(byNucs);
+}
+
+TEST(SeasonPlan, AShortfallIsToldByTheExactChance) {
+    auto often = orderFor(2, 20, "2027-07-20");
+    often.sure = Tenths{300};  // may fail oftener than not
+    for (const int nucs : {12, 25, 40}) {
+        const auto book = with(emptySeason(14, nucs), often);
+        auto question = may();
+        question.grafts.last = day("2027-05-20");
+        expectTrueShortfalls(book, planned(book, question));
+    }
+}
+
+TEST(SeasonPlan, WhatTheBookGivesSurelyEnoughIsNotPlannedFor) {
+    // 40 grafts give some 14 queens: 10 are sure enough, and no batch is proposed for them.
+    SeasonMaker maker("2027-04-01");
+    maker.yard("Mill").builder("B1", "Mill").builder("B2", "Mill");
+    maker.batch("7", "2027-05-14", 14, 40, "B1");
+    const auto book = with(maker.snapshot(), orderFor(1, 10, "2027-07-31"));
+    const auto answer = planned(book, may());
+    ASSERT_EQ(answer.before.orders.at(0).state, OrderState::Met)
+        << answer.before.orders.at(0).chance;
+    EXPECT_EQ(answer.status, PlanStatus::Nothing);
+    EXPECT_TRUE(answer.batches.empty());
+}
+
+TEST(SeasonPlan, MoreIsAskedForUntilAnOrderIsSureEnough) {
+    for (const int permille : {500, 800, 950, 990}) {
+        auto order = orderFor(2, 24, "2027-07-31");
+        order.sure = Tenths{permille};
+        const auto book = with(emptySeason(1), order);
+        const auto answer = planned(book, may());
+        EXPECT_EQ(answer.status, PlanStatus::Proven) << permille;
+        for (const auto& standing : answer.after.orders)
+            EXPECT_TRUE(standing.order != order.id || standing.chance >= permille / 1000.0);
+        EXPECT_LE(answer.graftDaysWithin, 1) << permille;
+    }
+}
+
+TEST(SeasonPlan, OneBatchIsNoLargerThanItMustBe) {
+    const auto answer = planned(emptySeason(6), may());
+    ASSERT_EQ(answer.batches.size(), 1U);
+    ASSERT_EQ(answer.status, PlanStatus::Proven);
+    EXPECT_EQ(answer.graftDaysWithin, 0);
+    EXPECT_LE(answer.graftsWithin, 8) << "the gap to what no plan does without";
+    auto fewer = answer.batches;
+    fewer.front().bars.front().grafts -= 2;  // one may be rounding
+    const auto again = recheckPlan(*freshOutlook(emptySeason(6)), fewer);
+    ASSERT_TRUE(again) << again.error().text;
+    EXPECT_FALSE(again.value().shortOf.empty());
 }
 
 TEST(SeasonPlan, ChangedProposalsAreLookedAtAgain) {

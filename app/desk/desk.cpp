@@ -4,6 +4,7 @@
 
 #include "book/earlier_reader.h"
 #include "records/hold_guard.h"
+#include "records/season_reach.h"
 
 namespace tenthday {
 namespace {
@@ -18,6 +19,21 @@ bool touchesEarlier(const ChangeSet& changes) {
     return touchesSeasons(changes) ||
            std::any_of(changes.rows.begin(), changes.rows.end(),
                        [](const RowChange& row) { return row.as<FactOverride>().has_value(); });
+}
+
+ReadRange rangeOf(Id<Season> season, bool allSeasons) {
+    return {season.isNone() ? std::nullopt : std::optional(season), allSeasons};
+}
+
+/// A step taken back or brought back, on the rows as they are now: those of other seasons, which
+/// are not read with the one shown, are looked for in all.
+/// @param fresh  the step's edit for a snapshot
+template <class Fresh>
+Result<ChangeSet> stepOn(const Snapshot& shown, BookFile& file, Fresh fresh) {
+    auto step = fresh(shown);
+    if (step) return step;
+    const auto all = file.read(rangeOf(shown.seasonId(), true));
+    return all ? fresh(all.value()) : step;
 }
 
 }  // namespace
@@ -94,23 +110,27 @@ Error Desk::refused(Error error) {
     return error;
 }
 
+/// What reaches beyond the season shown is checked against all seasons and written whole; shown is
+/// what of it belongs to the season.
 Result<void> Desk::save(const ChangeSet& changes) {
-    auto next = applied(snapshot(), changes);
+    const bool isWide = reachesBeyond(snapshot(), changes);
+    const auto ground =
+        isWide ? file_->read(rangeOf(snapshot().seasonId(), true)) : Result<Snapshot>(snapshot());
+    if (!ground) return ground.error();
+    auto next = applied(ground.value(), changes);
     if (!next) return next.error();
     if (auto written = file_->write(changes); !written) return written;
     // Other days of the season bring other batches.
-    if (touchesSeasons(changes)) {
+    if (isWide || touchesSeasons(changes)) {
         const auto shown = snapshot().seasonId();
         const bool isThere = next.value().find(shown) != nullptr;
-        auto read = file_->read({isThere ? std::optional(shown) : std::nullopt, false});
-        const auto earlier = next.value().earlier();
+        auto read = file_->read(rangeOf(isThere ? shown : Id<Season>{}, false));
         if (read) next = std::move(read);  // else what is saved is shown as it was edited
-        next.value().setEarlier(earlier);
-        if (!isThere) undo_.clear();  // its steps are of the season that went
+        next.value().setEarlier(snapshot().earlier());
     }
     saved_ = outlookOf(next.value(), memo_);
     preview_.reset();
-    if (touchesEarlier(changes)) readEarlierSeasons();
+    if (isWide || touchesEarlier(changes)) readEarlierSeasons();
     return {};
 }
 
@@ -119,7 +139,9 @@ Result<void> Desk::apply(const ChangeSet& changes) {
         if (preview_) return preview(std::nullopt);
         return {};
     }
-    if (const auto broken = brokenHold(snapshot(), changes))
+    // What comes from a list is told by findings: it may have been done elsewhere.
+    const bool isImport = changes.verb == Verb::Import;
+    if (const auto broken = isImport ? std::nullopt : brokenHold(snapshot(), changes))
         return refused(Error{englishText(*broken)});
     if (auto done = save(changes); !done) return refused(done.error());
     undo_.push(changes);
@@ -129,7 +151,8 @@ Result<void> Desk::apply(const ChangeSet& changes) {
 
 Result<void> Desk::undo() {
     if (!canUndo()) return {};
-    auto back = undo_.toUndo(snapshot());
+    const auto back =
+        stepOn(snapshot(), *file_, [this](const auto& rows) { return undo_.toUndo(rows); });
     if (!back) return refused(back.error());
     if (auto done = save(back.value()); !done) return refused(done.error());
     undo_.undone(back.value());
@@ -139,7 +162,8 @@ Result<void> Desk::undo() {
 
 Result<void> Desk::redo() {
     if (!canRedo()) return {};
-    auto again = undo_.toRedo(snapshot());
+    const auto again =
+        stepOn(snapshot(), *file_, [this](const auto& rows) { return undo_.toRedo(rows); });
     if (!again) return refused(again.error());
     if (auto done = save(again.value()); !done) return refused(done.error());
     undo_.redone(again.value());
@@ -164,7 +188,6 @@ Result<void> Desk::preview(const std::optional<ChangeSet>& changes) {
 Result<void> Desk::showSeason(Id<Season> season) {
     auto read = file_->read({season, false});
     if (!read) return refused(read.error());
-    undo_.clear();
     preview_.reset();
     saved_ = outlookOf(read.value(), memo_);
     readEarlierSeasons();

@@ -34,6 +34,7 @@ public:
     [[nodiscard]] bool isPreviewing() const { return preview_ != nullptr; }
 
     /// Saves an edit; ends a preview. An edit that changes nothing is fine and leaves no trace.
+    /// What of it belongs to other seasons is kept and not shown.
     [[nodiscard]] Result<void> apply(const ChangeSet& changes);
 
     [[nodiscard]] bool canUndo() const { return undo_.canUndo(); }
@@ -48,7 +49,7 @@ public:
     /// Each preview replaces the last.
     [[nodiscard]] Result<void> preview(const std::optional<ChangeSet>& changes);
 
-    /// Reads another season; undo begins anew.
+    /// Reads another season. What was done before can still be undone, though maybe not seen.
     [[nodiscard]] Result<void> showSeason(Id<Season> season);
     /// Asks the clock; tells when the day has changed.
     void refreshToday();

@@ -11,6 +11,7 @@
 
 #include "book/new_id.h"
 #include "look/page_parts.h"
+#include "paste/kept_list.h"
 #include "records/verbs.h"
 #include "screen_text/fact_text.h"
 #include "screen_text/window_text.h"
@@ -61,6 +62,13 @@ void FactsPage::layOut() {
     table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                             QAbstractItemView::AnyKeyPressed);
     table_->horizontalHeader()->setSectionResizeMode(FactsModel::What, QHeaderView::Stretch);
+
+    keepList(desk_, *table_, [this] {
+        return KeptList{{"facts"}, [this](int row) {
+                            const auto at = shown_->mapToSource(shown_->index(row, 0));
+                            return std::string(token(FactsModel::factAt(at.row())));
+                        }};
+    });
 
     told_->setWordWrap(true);
     told_->setTextInteractionFlags(Qt::TextSelectableByMouse);

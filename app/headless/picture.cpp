@@ -3,7 +3,7 @@
 #include <QFileInfo>
 
 #include "exchange/field_text.h"
-#include "headless/verb.h"
+#include "headless/optional_day.h"
 
 namespace tenthday {
 namespace {
@@ -17,13 +17,6 @@ struct Wish {
     std::optional<Day> from;
     std::optional<Day> to;
 };
-
-Result<std::optional<Day>> optionalDay(const Arguments& arguments, std::string_view option) {
-    if (!arguments.has(option)) return std::optional<Day>{};
-    const auto day = dayOption(arguments, option);
-    if (!day) return day.error();
-    return std::optional(day.value());
-}
 
 /// "1920x1080".
 std::optional<QSize> sizeOf(std::string_view text) {

@@ -1,6 +1,6 @@
 #include "book/book_file.h"
 #include "book/new_id.h"
-#include "headless/verb.h"
+#include "headless/optional_day.h"
 #include "planning/adopt.h"
 #include "planning/ways.h"
 
@@ -15,16 +15,12 @@ constexpr std::string_view kSums = "--sums";
 
 Result<PlanQuestion> questionOf(const Arguments& arguments) {
     PlanQuestion question;
-    if (arguments.has(kFrom)) {
-        const auto from = dayOption(arguments, kFrom);
-        if (!from) return from.error();
-        question.grafts.first = from.value();
-    }
-    if (arguments.has(kTo)) {
-        const auto to = dayOption(arguments, kTo);
-        if (!to) return to.error();
-        question.grafts.last = to.value();
-    }
+    const auto from = optionalDay(arguments, kFrom);
+    if (!from) return from.error();
+    const auto to = optionalDay(arguments, kTo);
+    if (!to) return to.error();
+    question.grafts.first = from.value().value_or(question.grafts.first);
+    question.grafts.last = to.value().value_or(question.grafts.last);
     if (question.grafts.isEmpty()) return optionError(kTo, "lies before --from");
     const int asked = arguments.has(kKeep) + arguments.has(kWays) + arguments.has(kSums);
     if (asked > 1) return Error{"only one of --keep, --ways and --sums can be asked for"};

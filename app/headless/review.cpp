@@ -1,5 +1,6 @@
 #include "headless/review.h"
 
+#include "headless/optional_day.h"
 #include "outlook/year_review.h"
 
 namespace tenthday {
@@ -39,13 +40,9 @@ Listing listingOf(const YearReview& review) {
 }
 
 Answer run(const Call& call) {
-    std::optional<Day> on;
-    if (call.arguments.has("--on")) {
-        const auto day = dayOption(call.arguments, "--on");
-        if (!day) return Answer::wrongUse(day.error());
-        on = day.value();
-    }
-    const auto outlook = readOutlook(call, on);
+    const auto on = optionalDay(call.arguments, "--on");
+    if (!on) return Answer::wrongUse(on.error());
+    const auto outlook = readOutlook(call, on.value());
     if (!outlook) return Answer::failed(outlook.error());
     return call.print(listingOf(yearReview(*outlook.value())));
 }

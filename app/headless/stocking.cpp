@@ -1,4 +1,4 @@
-#include "headless/verb.h"
+#include "headless/optional_day.h"
 #include "occupancy/stocking_list.h"
 
 namespace tenthday {
@@ -17,19 +17,15 @@ std::vector<ListingCell> rowOf(const Outlook& outlook, const StockingNeed& need)
 }
 
 Answer run(const Call& call) {
-    std::optional<Day> on;
-    if (call.arguments.has("--on")) {
-        const auto day = dayOption(call.arguments, "--on");
-        if (!day) return Answer::wrongUse(day.error());
-        on = day.value();
-    }
-    const auto outlook = readOutlook(call, on);
+    const auto on = optionalDay(call.arguments, "--on");
+    if (!on) return Answer::wrongUse(on.error());
+    const auto outlook = readOutlook(call, on.value());
     if (!outlook) return Answer::failed(outlook.error());
     const auto& season = *outlook.value();
     Listing listing{{"day_by", "yard", "box", "side", "bees_ml", "brood_frames", "donor", "reason"},
                     {}};
     const auto list =
-        stockingList(season.snapshot, season.nucs, on.value_or(season.snapshot.today()));
+        stockingList(season.snapshot, season.nucs, on.value().value_or(season.snapshot.today()));
     for (const auto& need : list.needs) listing.rows.push_back(rowOf(season, need));
     return call.print(listing);
 }

@@ -1,4 +1,4 @@
-#include "headless/verb.h"
+#include "headless/optional_day.h"
 #include "occupancy/waiting_virgins.h"
 
 namespace tenthday {
@@ -34,15 +34,12 @@ Listing listingOf(const Outlook& outlook, Day day) {
 }
 
 Answer run(const Call& call) {
-    std::optional<Day> on;
-    if (call.arguments.has("--on")) {
-        const auto day = dayOption(call.arguments, "--on");
-        if (!day) return Answer::wrongUse(day.error());
-        on = day.value();
-    }
-    const auto outlook = readOutlook(call, on);
+    const auto on = optionalDay(call.arguments, "--on");
+    if (!on) return Answer::wrongUse(on.error());
+    const auto outlook = readOutlook(call, on.value());
     if (!outlook) return Answer::failed(outlook.error());
-    return call.print(listingOf(*outlook.value(), on.value_or(outlook.value()->snapshot.today())));
+    return call.print(
+        listingOf(*outlook.value(), on.value().value_or(outlook.value()->snapshot.today())));
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 #include "supply/what_if.h"
 
 #include "exchange/field_text.h"
-#include "headless/verb.h"
+#include "headless/optional_day.h"
 #include "outlook/supply_of.h"
 
 namespace tenthday {
@@ -78,20 +78,17 @@ Listing listingOf(const WhatIfAnswer& answer) {
 Answer run(const Call& call) {
     auto what = questionOf(call.arguments);
     if (!what) return Answer::wrongUse(what.error());
-    std::optional<Day> from;
-    if (call.arguments.has(kFrom)) {
-        const auto day = dayOption(call.arguments, kFrom);
-        if (!day) return Answer::wrongUse(day.error());
-        from = day.value();
-    }
+    const auto from = optionalDay(call.arguments, kFrom);
+    if (!from) return Answer::wrongUse(from.error());
     const auto outlook = readOutlookWithRates(call);
     if (!outlook) return Answer::failed(outlook.error());
     const auto& snapshot = outlook.value()->snapshot;
-    if (what.value().nucs) what.value().nucs->from = from.value_or(snapshot.today());
+    const Day lostFrom = from.value().value_or(snapshot.today());
+    if (what.value().nucs) what.value().nucs->from = lostFrom;
     if (const auto label = call.arguments.value(kBuilder)) {
         const auto builder = findByLabel<Builder>(snapshot, *label);
         if (!builder) return Answer::failed(Error{"no builder " + inQuotes(*label)});
-        what.value().builder = WhatIf::BuilderLost{builder->id, from.value_or(snapshot.today())};
+        what.value().builder = WhatIf::BuilderLost{builder->id, lostFrom};
     }
     const auto answer = whatIf(*outlook.value(), what.value());
     if (!answer) return Answer::failed(answer.error());

@@ -22,18 +22,6 @@ std::vector<int> shownColumns(const QTableView& table) {
     return columns;
 }
 
-std::vector<int> chosenRows(const QTableView& table) {
-    std::vector<int> rows;
-    if (const auto* chosen = table.selectionModel())
-        for (const auto& index : chosen->selectedRows()) rows.push_back(index.row());
-    std::sort(rows.begin(), rows.end());
-    if (rows.size() > 1) return rows;
-    rows.clear();
-    for (int row = 0; row < table.model()->rowCount(); ++row)
-        if (!table.isRowHidden(row)) rows.push_back(row);
-    return rows;
-}
-
 /// What stands in a cell; a box that is ticked says so.
 std::string cellText(const QModelIndex& index) {
     const auto text = index.data(Qt::DisplayRole).toString();
@@ -59,6 +47,18 @@ private:
 
 }  // namespace
 
+std::vector<int> copiedRows(const QTableView& table) {
+    std::vector<int> rows;
+    if (const auto* chosen = table.selectionModel())
+        for (const auto& index : chosen->selectedRows()) rows.push_back(index.row());
+    std::sort(rows.begin(), rows.end());
+    if (rows.size() > 1) return rows;
+    rows.clear();
+    for (int row = 0; row < table.model()->rowCount(); ++row)
+        if (!table.isRowHidden(row)) rows.push_back(row);
+    return rows;
+}
+
 QString textOf(const QTableView& table) {
     if (table.model() == nullptr) return {};
     const auto columns = shownColumns(table);
@@ -67,7 +67,7 @@ QString textOf(const QTableView& table) {
     for (const int column : columns)
         cells.push_back(table.model()->headerData(column, Qt::Horizontal).toString().toStdString());
     appendPasted(text, cells);
-    for (const int row : chosenRows(table)) {
+    for (const int row : copiedRows(table)) {
         cells.clear();
         for (const int column : columns)
             cells.push_back(cellText(table.model()->index(row, column)));

@@ -10,6 +10,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableWidget>
+#include <QTextDocument>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -36,9 +37,11 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
       desk_(desk),
       kind_(std::move(kind)),
       save_(std::move(save)),
+      came_(text),
       text_(new QPlainTextEdit),
       preview_(new QTableWidget),
       summary_(new QLabel),
+      shownOf_(new QLabel),
       told_(new QLabel),
       take_(new QPushButton),
       rest_(new QTimer(this)) {
@@ -50,6 +53,7 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
     text_->setMaximumHeight(kTextLines * text_->fontMetrics().lineSpacing() + 16);
     summary_->setWordWrap(true);
     makeStrong(*summary_);
+    shownOf_->hide();
     told_->setWordWrap(true);
     told_->hide();
     preview_->setAccessibleName(paste_text::preview());
@@ -63,6 +67,7 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
     look->addWidget(text_);
     look->addWidget(summary_);
     look->addWidget(preview_, 1);
+    look->addWidget(shownOf_);
     auto* parts = new QHBoxLayout;
     parts->addWidget(makeColumns());
     parts->addLayout(look, 1);
@@ -78,12 +83,14 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
     rest_->setSingleShot(true);
     rest_->setInterval(kRest);
     connect(rest_, &QTimer::timeout, this, &PasteDialog::readText);
-    text_->setPlainText(text);
+    text_->setPlainText(came_);
+    text_->document()->setModified(false);
     connect(text_, &QPlainTextEdit::textChanged, rest_, qOverload<>(&QTimer::start));
     readText();
 }
 
 QString PasteDialog::summary() const { return summary_->text(); }
+QString PasteDialog::shownOf() const { return shownOf_->text(); }
 QString PasteDialog::told() const { return told_->text(); }
 
 QWidget* PasteDialog::makeColumns() {
@@ -103,9 +110,18 @@ QWidget* PasteDialog::makeColumns() {
     return group;
 }
 
+/// Not toPlainText(): that makes plain spaces of those that do not break.
+std::string PasteDialog::textGiven() const {
+    if (!text_->document()->isModified()) return came_.toStdString();
+    auto typed = text_->document()->toRawText();
+    for (const auto end : {QChar::ParagraphSeparator, QChar::LineSeparator})
+        typed.replace(QChar(end), u'\n');
+    return typed.toStdString();
+}
+
 void PasteDialog::readText() {
     rest_->stop();
-    auto read = readPasted(text_->toPlainText().toStdString());
+    auto read = readPasted(textGiven());
     const auto unreadable = read ? QString() : paste_text::unreadable(plain(read.error().text));
     cells_ = read ? std::move(read).value() : PastedCells{};
     offerColumns();
@@ -193,8 +209,11 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
     preview_->setColumnCount(static_cast<int>(heads.size()));
     for (auto& head : heads) head.remove(u'&');
     preview_->setHorizontalHeaderLabels(heads);
-    const int rows = std::min(kMostShown, static_cast<int>(lines.size()));
+    const int all = static_cast<int>(lines.size());
+    const int rows = std::min(kMostShown, all);
     preview_->setRowCount(rows);
+    shownOf_->setText(rows < all ? paste_text::shownOf(rows, all) : QString());
+    shownOf_->setVisible(rows < all);
     const auto danger = paletteOf(lookOf(palette()))[Role::Danger];
     for (int row = 0; row < rows; ++row) {
         const auto at = static_cast<std::size_t>(row);

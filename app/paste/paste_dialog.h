@@ -64,6 +64,8 @@ public:
     [[nodiscard]] QTableWidget& preview() { return *preview_; }
     [[nodiscard]] QPushButton& takeButton() { return *take_; }
     [[nodiscard]] QString summary() const;
+    /// How many lines the preview shows, where that is not all; else empty.
+    [[nodiscard]] QString shownOf() const;
     [[nodiscard]] QString told() const;
 
     void accept() override;
@@ -71,6 +73,8 @@ public:
 private:
     [[nodiscard]] QWidget* makeColumns();
     void readText();
+    /// The text as it came, as long as nobody has changed it.
+    [[nodiscard]] std::string textGiven() const;
     void offerColumns();
     void judge();
     /// "line 3: why", of the first line that cannot be taken; empty when all can.
@@ -82,6 +86,7 @@ private:
     const Desk& desk_;
     PasteKind kind_;
     Save save_;
+    QString came_;
     PastedCells cells_;
     bool hasHeader_ = false;
     bool filling_ = false;
@@ -90,6 +95,7 @@ private:
     std::vector<QComboBox*> columns_;
     QTableWidget* preview_;
     QLabel* summary_;
+    QLabel* shownOf_;
     QLabel* told_;
     QPushButton* take_;
     QTimer* rest_;

@@ -83,6 +83,7 @@ std::vector<Key> weatherKeys() {
         {Words::tr("Up, Down"), Words::tr("the day after, the day before")},
         {Words::tr("F, N, Del"), Words::tr("queens flew, did not fly, nobody looked")},
         {Words::tr("F2, or type"), Words::tr("the usual weather of a month; Enter keeps it")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet")},
     };
 }
 
@@ -133,12 +134,14 @@ std::vector<Key> setupKeys() {
         {Words::tr("Del"), Words::tr("delete it, or retire what is in use")},
         {Words::tr("F4"), Words::tr("the season of the chosen builder or queen in order")},
         {Words::tr("Ctrl+F"), Words::tr("find in the list")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet")},
     };
 }
 
 std::vector<Key> factsKeys() {
     return {{Words::tr("Up, Down"), Words::tr("the number before, the number after")},
-            {Words::tr("F2, or type"), Words::tr("give a number of your own; Enter keeps it")}};
+            {Words::tr("F2, or type"), Words::tr("give a number of your own; Enter keeps it")},
+            {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet")}};
 }
 
 std::vector<Key> pointer() {

@@ -1,5 +1,6 @@
 #include "screen_text/paste_text.h"
 
+#include "screen_text/chart_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::paste_text {
@@ -16,6 +17,10 @@ QString cellColumn(int number, const QString& head) {
                           : Words::tr("%1: %2").arg(QString::number(number), head);
 }
 QString preview() { return Words::tr("Lines as they were read"); }
+QString shownOf(int shown, int all) {
+    return Words::tr("%1 of %2 lines are shown; all of them are taken in.")
+        .arg(chart_text::number(shown), chart_text::number(all));
+}
 QString line() { return Words::tr("Line"); }
 QString state() { return Words::tr("What it brings"); }
 QString lineState(const QString& trouble, bool isNew) {

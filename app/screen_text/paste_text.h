@@ -13,6 +13,8 @@ namespace tenthday::paste_text {
 /// "2: due"; the number alone without a header.
 [[nodiscard]] QString cellColumn(int number, const QString& head);
 [[nodiscard]] QString preview();
+/// "500 of 1,234 lines shown; all are taken."
+[[nodiscard]] QString shownOf(int shown, int all);
 [[nodiscard]] QString line();
 [[nodiscard]] QString state();
 /// What is wrong; else "new" or "changes one".

@@ -23,8 +23,10 @@ QString workHead(int column) {
             return Words::tr("Once");
         case 2:
             return Words::tr("And for each");
-        default:
+        case 3:
             return Words::tr("From");
+        default:
+            return {};
     }
 }
 QString wayHead(int column) {
@@ -33,8 +35,10 @@ QString wayHead(int column) {
             return Words::tr("From");
         case 1:
             return Words::tr("To");
-        default:
+        case 2:
             return Words::tr("Driving");
+        default:
+            return {};
     }
 }
 QString home() { return Words::tr("home"); }
@@ -47,6 +51,11 @@ QString learned(int minutes, int gaps) {
         .arg(chart_text::number(minutes));
 }
 QString takeLearned() { return Words::tr("&Take what ticks say"); }
+QString clear() { return Words::tr("Clear"); }
+QString clearTip() {
+    return Words::tr("Takes your own times back: those of common practice count again.");
+}
+QString clearWayTip() { return Words::tr("Takes the time back: nothing is counted for this way."); }
 QString learnHint() {
     return Words::tr(
         "Ticks teach something only where you tick each task as you finish it: the "

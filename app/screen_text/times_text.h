@@ -9,9 +9,9 @@ namespace tenthday::times_text {
 [[nodiscard]] QString explained();
 [[nodiscard]] QString works();
 [[nodiscard]] QString ways();
-/// Kind of task, minutes once, minutes for each piece, where from.
+/// Kind of task, minutes once, minutes for each piece, where from; nothing over the buttons.
 [[nodiscard]] QString workHead(int column);
-/// From, to, minutes.
+/// From, to, minutes; nothing over the buttons.
 [[nodiscard]] QString wayHead(int column);
 [[nodiscard]] QString home();
 [[nodiscard]] QString minutes();
@@ -21,6 +21,10 @@ namespace tenthday::times_text {
 /// "ticks say about 35 min (8 times)".
 [[nodiscard]] QString learned(int minutes, int gaps);
 [[nodiscard]] QString takeLearned();
+[[nodiscard]] QString clear();
+/// What clearing the times of a kind, and those of a way, does.
+[[nodiscard]] QString clearTip();
+[[nodiscard]] QString clearWayTip();
 /// What tick times can teach, and what not.
 [[nodiscard]] QString learnHint();
 [[nodiscard]] QString nothingLearned();

@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
+#include "paste/kept_list.h"
 #include "records/hold_guard.h"
 #include "screen_text/diary_text.h"
 #include "screen_text/window_text.h"
@@ -24,6 +25,37 @@
 #include "setup/story_dialog.h"
 
 namespace tenthday {
+namespace {
+
+/// Kinds of `export` that a kind's things are lines of.
+std::vector<std::string> listsOf(setup_text::Kind kind) {
+    switch (kind) {
+        case setup_text::Kind::Yards:
+            return {"yards"};
+        case setup_text::Kind::Boxes:
+            return {"boxes"};
+        case setup_text::Kind::Builders:
+            return {"builders"};
+        case setup_text::Kind::Diary:
+            return {"makeups", "buildernotes"};
+        case setup_text::Kind::Queens:
+        case setup_text::Kind::Caught:
+            return {"queens"};
+        case setup_text::Kind::Methods:
+            return {"methods"};
+        case setup_text::Kind::Drones:
+            return {"drones"};
+        case setup_text::Kind::YardNotes:
+            return {"yardnotes"};
+        case setup_text::Kind::DaysOff:
+            return {"daysoff"};
+        case setup_text::Kind::Seasons:
+            return {"seasons"};
+    }
+    return {};
+}
+
+}  // namespace
 
 SetupPage::SetupPage(Desk& desk, QWidget* parent)
     : QWidget(parent),
@@ -103,6 +135,12 @@ QWidget* SetupPage::makeList() {
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->setTabKeyNavigation(false);
+    keepList(desk_, *table_, [this] {
+        return KeptList{listsOf(kind().kind()), [this](int row) {
+                            const auto at = shown_->mapToSource(shown_->index(row, 0));
+                            return toText(model_->idAt(at.row()));
+                        }};
+    });
     empty_->setWordWrap(true);
     empty_->setAlignment(Qt::AlignCenter);
     empty_->setMargin(24);

@@ -113,7 +113,7 @@ ListPaper catchPaper(const Outlook& outlook, Day day) {
             group.rows.push_back({{nucOf(*side), batch, breeders}, task.done.has_value()});
     }
     std::erase_if(list.groups, [](const auto& group) { return group.rows.empty(); });
-    list.lead = {paper_text::queens(queens), paper_text::markOf(day)};
+    if (!list.groups.empty()) list.lead = {paper_text::queens(queens), paper_text::markOf(day)};
     list.notes = paper_text::workNotes();
     return list;
 }
@@ -232,10 +232,12 @@ ListPaper loadingPaper(const Outlook& outlook, Day day) {
         rules.push_back(task.key.rule);
         const auto thing = thingOf(outlook, task);
         if (thing.isEmpty()) continue;
+        const auto label = plainText(task.subjectLabel);
+        const bool isOfBatch = task.batch && label == labelOf(outlook, task.batch);
+        const auto subject = isOfBatch ? paper_text::batch(label) : label;
         groupOf(list, yardName(outlook, task.yard), columns)
             .rows.push_back({{thing, chart_text::number(task.count),
-                              sheet_text::with(sheet_text::work(task.key.rule),
-                                               plainText(task.subjectLabel))}});
+                              sheet_text::with(sheet_text::work(task.key.rule), subject)}});
     }
     const auto tools =
         sheet_text::takeAlong(rules, day).split(QStringLiteral(", "), Qt::SkipEmptyParts);

@@ -15,6 +15,7 @@
 #include "book/new_id.h"
 #include "look/page_parts.h"
 #include "outlook/sky.h"
+#include "paste/kept_list.h"
 #include "records/verbs.h"
 #include "records/weather_verbs.h"
 #include "screen_text/drone_text.h"
@@ -108,6 +109,9 @@ QWidget* WeatherPage::makeDays() {
     makeTable(*days_, daysModel_, weather_text::lastDays());
     days_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     days_->installEventFilter(this);
+    keepList(desk_, *days_, [this] {
+        return KeptList{{"weather"}, [this](int row) { return toText(daysModel_->dayAt(row)); }};
+    });
     fitted_->setWordWrap(true);
     connect(flew_, &QPushButton::clicked, this, [this] { say(true); });
     connect(not_, &QPushButton::clicked, this, [this] { say(false); });
@@ -138,6 +142,9 @@ QWidget* WeatherPage::makeMonths() {
     months_->setSelectionBehavior(QAbstractItemView::SelectItems);
     months_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                              QAbstractItemView::AnyKeyPressed);
+    keepList(desk_, *months_, [] {
+        return KeptList{{"climate"}, [](int row) { return std::to_string(row + 1); }};
+    });
     connect(monthsModel_, &MonthsModel::wished, this, &WeatherPage::setMonth);
     connect(monthsModel_, &MonthsModel::refused, this,
             [this](const QString& why) { told_->setText(why); });

@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableWidget>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -18,12 +19,12 @@
 #include "look/page_parts.h"
 #include "screen_text/times_text.h"
 #include "screen_text/week_text.h"
-#include "tasks/work_time.h"
 
 namespace tenthday {
 namespace {
 
 constexpr int kNotSet = -1;
+enum WorkColumn { OfTask, Once, Each, Source, Clear };
 
 QString plain(const std::string& text) { return QString::fromStdString(text); }
 
@@ -53,6 +54,23 @@ QTableWidget* makeTable(int columns, const QString& name, QString (*head)(int)) 
     return table;
 }
 
+QToolButton* makeClear(const QString& tip, const QString& of) {
+    auto* clear = new QToolButton;
+    clear->setText(times_text::clear());
+    clear->setToolTip(tip);
+    clear->setAccessibleName(times_text::clear() + u' ' + of);
+    clear->setFocusPolicy(Qt::StrongFocus);
+    return clear;
+}
+
+QSpinBox* makeMinutes(int least, const QString& name) {
+    auto* minutes = new QSpinBox;
+    minutes->setRange(least, 1440);
+    minutes->setSuffix(times_text::minutes());
+    minutes->setAccessibleName(name);
+    return minutes;
+}
+
 }  // namespace
 
 std::vector<TickTime> tickTimes(Desk& desk) {
@@ -73,8 +91,8 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
     : QDialog(parent),
       desk_(desk),
       learned_(learnedTimes(tickTimes(desk))),
-      works_(makeTable(4, times_text::works(), times_text::workHead)),
-      ways_(makeTable(3, times_text::ways(), times_text::wayHead)),
+      workTable_(makeTable(5, times_text::works(), times_text::workHead)),
+      wayTable_(makeTable(4, times_text::ways(), times_text::wayHead)),
       told_(new QLabel),
       learn_(new QPushButton(times_text::takeLearned())),
       save_(new QPushButton(times_text::save())) {
@@ -82,8 +100,8 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
     auto* explained = new QLabel(times_text::explained());
     for (auto* words : {explained, told_}) words->setWordWrap(true);
     auto* tables = new QHBoxLayout;
-    tables->addWidget(works_, 3);
-    tables->addWidget(ways_, 2);
+    tables->addWidget(workTable_, 3);
+    tables->addWidget(wayTable_, 2);
     auto* cancel = new QPushButton(times_text::cancel());
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(learn_);
@@ -104,57 +122,83 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
     told_->setText(learned_.empty() ? times_text::nothingLearned() + u' ' + times_text::learnHint()
                                     : times_text::learnHint());
     resize(1080, 680);
-    fillWorks();
+    for (std::size_t i = 0; i < kTokenCount<TaskRule>; ++i) addWork(static_cast<TaskRule>(i));
+    workTable_->resizeColumnsToContents();
     fillWays();
 }
 
 QString TimesDialog::told() const { return told_->text(); }
 
-void TimesDialog::fillWorks() {
-    works_->setRowCount(static_cast<int>(kTokenCount<TaskRule>));
-    for (std::size_t i = 0; i < kTokenCount<TaskRule>; ++i) {
-        const int row = static_cast<int>(i);
-        const auto rule = static_cast<TaskRule>(i);
-        const auto minutes = taskMinutes(desk_.snapshot(), rule);
-        auto* once = new QSpinBox;
-        once->setRange(0, 1440);
-        once->setSuffix(times_text::minutes());
-        once->setValue(minutes.once);
-        auto* each = new QDoubleSpinBox;
-        each->setRange(0, 240);
-        each->setDecimals(1);
-        each->setSingleStep(0.5);
-        each->setSuffix(times_text::minutes());
-        each->setValue(minutes.each.value / 10.0);
-        once->setAccessibleName(week_text::kind(rule) + u' ' + times_text::workHead(1));
-        each->setAccessibleName(week_text::kind(rule) + u' ' + times_text::workHead(2));
-        auto from = minutes.own ? times_text::own() : times_text::usual();
-        for (const auto& learned : learned_)
-            if (learned.rule == rule)
-                from += QStringLiteral("; ") + times_text::learned(learned.minutes, learned.gaps);
-        works_->setItem(row, 0, new QTableWidgetItem(week_text::kind(rule)));
-        works_->setCellWidget(row, 1, once);
-        works_->setCellWidget(row, 2, each);
-        works_->setItem(row, 3, new QTableWidgetItem(from));
-        once_.push_back(once);
-        each_.push_back(each);
-    }
-    works_->resizeColumnsToContents();
+QString TimesDialog::from(TaskRule rule) const {
+    return workTable_->item(static_cast<int>(rule), Source)->text();
 }
 
-void TimesDialog::addWay(std::optional<Id<Yard>> from, const Ptr<Yard>& to, const QString& name) {
-    const int row = ways_->rowCount();
-    ways_->setRowCount(row + 1);
-    auto* minutes = new QSpinBox;
-    minutes->setRange(kNotSet, 1440);
+void TimesDialog::addWork(TaskRule rule) {
+    const int row = workTable_->rowCount();
+    workTable_->setRowCount(row + 1);
+    const auto name = week_text::kind(rule);
+    const auto minutes = taskMinutes(desk_.snapshot(), rule);
+    auto* once = makeMinutes(0, name + u' ' + times_text::workHead(Once));
+    once->setValue(minutes.once);
+    auto* each = new QDoubleSpinBox;
+    each->setRange(0, 240);
+    each->setDecimals(1);
+    each->setSingleStep(0.5);
+    each->setSuffix(times_text::minutes());
+    each->setValue(minutes.each.value / 10.0);
+    each->setAccessibleName(name + u' ' + times_text::workHead(Each));
+    auto* clear = makeClear(times_text::clearTip(), name);
+    works_.push_back({once, each, clear, minutes.own});
+    workTable_->setItem(row, OfTask, new QTableWidgetItem(name));
+    workTable_->setCellWidget(row, Once, once);
+    workTable_->setCellWidget(row, Each, each);
+    workTable_->setItem(row, Source, new QTableWidgetItem);
+    workTable_->setCellWidget(row, Clear, clear);
+    setOwn(rule, minutes.own);
+    connect(once, &QSpinBox::valueChanged, this, [this, rule] { setOwn(rule, true); });
+    connect(each, &QDoubleSpinBox::valueChanged, this, [this, rule] { setOwn(rule, true); });
+    connect(clear, &QToolButton::clicked, this, [this, rule] { clearWork(rule); });
+}
+
+void TimesDialog::setOwn(TaskRule rule, bool own) {
+    works_[at(rule)].own = own;
+    works_[at(rule)].clear->setEnabled(own && !desk_.isReadOnly());
+    auto from = own ? times_text::own() : times_text::usual();
+    for (const auto& learned : learned_)
+        if (learned.rule == rule)
+            from += QStringLiteral("; ") + times_text::learned(learned.minutes, learned.gaps);
+    workTable_->item(static_cast<int>(rule), Source)->setText(from);
+}
+
+void TimesDialog::clearWork(TaskRule rule) {
+    const auto usual = usualMinutes(rule);
+    const auto& work = works_[at(rule)];
+    work.once->setFocus();  // the button is no use any more
+    work.once->setValue(usual.once);
+    work.each->setValue(usual.each.value / 10.0);
+    setOwn(rule, false);
+}
+
+void TimesDialog::addWay(const DrivenWay& way, const QString& from, const QString& to) {
+    const int row = wayTable_->rowCount();
+    wayTable_->setRowCount(row + 1);
+    auto* minutes = makeMinutes(kNotSet, from + u' ' + to);
     minutes->setSpecialValueText(times_text::notSet());
-    minutes->setSuffix(times_text::minutes());
-    minutes->setValue(driveMinutes(desk_.snapshot(), from, to->id).value_or(kNotSet));
-    minutes->setAccessibleName(name + u' ' + plain(to->label));
-    ways_->setItem(row, 0, new QTableWidgetItem(name));
-    ways_->setItem(row, 1, new QTableWidgetItem(plain(to->label)));
-    ways_->setCellWidget(row, 2, minutes);
-    wayRows_.push_back({from, to->id, minutes});
+    auto* clear = makeClear(times_text::clearWayTip(), from + u' ' + to);
+    connect(minutes, &QSpinBox::valueChanged, clear, [this, clear](int value) {
+        clear->setEnabled(value != kNotSet && !desk_.isReadOnly());
+    });
+    connect(clear, &QToolButton::clicked, minutes, [minutes] {
+        minutes->setFocus();
+        minutes->setValue(kNotSet);
+    });
+    minutes->setValue(driveMinutes(desk_.snapshot(), way.from, way.to).value_or(kNotSet));
+    clear->setEnabled(minutes->value() != kNotSet && !desk_.isReadOnly());
+    wayTable_->setItem(row, 0, new QTableWidgetItem(from));
+    wayTable_->setItem(row, 1, new QTableWidgetItem(to));
+    wayTable_->setCellWidget(row, 2, minutes);
+    wayTable_->setCellWidget(row, 3, clear);
+    ways_.push_back({way, minutes, clear});
 }
 
 /// From home to each yard, then between each two, in driving order.
@@ -163,37 +207,55 @@ void TimesDialog::fillWays() {
     for (const auto& yard : desk_.snapshot().all<Yard>()) yards.push_back(yard);
     std::stable_sort(yards.begin(), yards.end(),
                      [](const auto& a, const auto& b) { return a->driveOrder < b->driveOrder; });
-    for (const auto& yard : yards) addWay(std::nullopt, yard, times_text::home());
+    for (const auto& yard : yards)
+        addWay({std::nullopt, yard->id}, times_text::home(), plain(yard->label));
     for (std::size_t i = 0; i < yards.size(); ++i)
         for (std::size_t k = i + 1; k < yards.size(); ++k)
-            addWay(yards[i]->id, yards[k], plain(yards[i]->label));
-    ways_->resizeColumnsToContents();
+            addWay({yards[i]->id, yards[k]->id}, plain(yards[i]->label), plain(yards[k]->label));
+    wayTable_->resizeColumnsToContents();
 }
 
 /// All of it is put on "once": ticks cannot tell what each piece takes.
 void TimesDialog::takeLearned() {
     for (const auto& learned : learned_) {
-        once_[static_cast<std::size_t>(learned.rule)]->setValue(learned.minutes);
-        each_[static_cast<std::size_t>(learned.rule)]->setValue(0);
+        works_[at(learned.rule)].once->setValue(learned.minutes);
+        works_[at(learned.rule)].each->setValue(0);
+        setOwn(learned.rule, true);  // also where it is just what is usual
     }
 }
 
-void TimesDialog::accept() {
+Result<ChangeSet> TimesDialog::changes() const {
     const auto& snapshot = desk_.snapshot();
     std::vector<WorkTime> works;
-    for (std::size_t i = 0; i < once_.size(); ++i) {
+    std::vector<TaskRule> dropped;
+    for (std::size_t i = 0; i < works_.size(); ++i) {
+        const auto& work = works_[i];
         const auto rule = static_cast<TaskRule>(i);
-        const auto now = taskMinutes(snapshot, rule);
-        const Tenths each{static_cast<std::int32_t>(each_[i]->value() * 10 + 0.5)};
-        if (once_[i]->value() != now.once || each != now.each)
-            works.push_back({{}, 1, rule, once_[i]->value(), each});
+        const Tenths each{static_cast<std::int32_t>(work.each->value() * 10 + 0.5)};
+        if (work.own)
+            works.push_back({{}, 1, rule, work.once->value(), each});
+        else
+            dropped.push_back(rule);
     }
     std::vector<DriveTime> drives;
-    for (const auto& way : wayRows_)
-        if (way.minutes->value() != kNotSet)
-            drives.push_back({{}, 1, way.from, way.to, way.minutes->value()});
-    const auto changes = setTimes(snapshot, works, drives, [] { return idMaker().next(); });
-    const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
+    std::vector<DrivenWay> without;
+    for (const auto& [way, minutes, clear] : ways_) {
+        if (minutes->value() == kNotSet)
+            without.push_back(way);
+        else
+            drives.push_back({{}, 1, way.from, way.to, minutes->value()});
+    }
+    auto changes = setTimes(snapshot, works, drives, [] { return idMaker().next(); });
+    if (!changes) return changes;
+    const auto gone = dropTimes(snapshot, dropped, without);
+    auto& rows = changes.value().rows;
+    rows.insert(rows.end(), gone.rows.begin(), gone.rows.end());
+    return changes;
+}
+
+void TimesDialog::accept() {
+    const auto edit = changes();
+    const auto done = edit ? desk_.apply(edit.value()) : Result<void>(edit.error());
     if (done) return QDialog::accept();
     told_->setText(plain(done.error().text));
 }

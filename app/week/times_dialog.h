@@ -5,19 +5,22 @@
 
 #include "desk/desk.h"
 #include "tasks/learned_times.h"
+#include "tasks/work_time.h"
 
 class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
 class QSpinBox;
 class QTableWidget;
+class QToolButton;
 
 namespace tenthday {
 
 /// The ticks the book's log of changes knows, in order. Empty where it cannot be read.
 [[nodiscard]] std::vector<TickTime> tickTimes(Desk& desk);
 
-/// What is saved is one edit. Times that are not touched stay those of common practice.
+/// What is saved is one edit. Times that are not touched stay those of common practice, and those
+/// that are cleared become so again.
 class TimesDialog : public QDialog {
     Q_OBJECT
 
@@ -26,30 +29,44 @@ public:
     explicit TimesDialog(Desk& desk, QWidget* parent = nullptr);
 
     /// Of the kind in the order of TaskRule.
-    [[nodiscard]] QSpinBox& once(TaskRule rule) { return *once_[static_cast<std::size_t>(rule)]; }
-    [[nodiscard]] QTableWidget& ways() { return *ways_; }
+    [[nodiscard]] QSpinBox& once(TaskRule rule) { return *works_[at(rule)].once; }
+    [[nodiscard]] QDoubleSpinBox& each(TaskRule rule) { return *works_[at(rule)].each; }
+    /// Takes a time of the user's own back.
+    [[nodiscard]] QToolButton& clearButton(TaskRule rule) { return *works_[at(rule)].clear; }
+    /// Where the times of a kind come from.
+    [[nodiscard]] QString from(TaskRule rule) const;
+    [[nodiscard]] QTableWidget& ways() { return *wayTable_; }
     [[nodiscard]] QPushButton& learnButton() { return *learn_; }
     [[nodiscard]] QString told() const;
     void takeLearned();
     void accept() override;
 
 private:
-    struct Way {
-        std::optional<Id<Yard>> from;
-        Id<Yard> to;
-        QSpinBox* minutes;
+    struct Work {
+        QSpinBox* once;
+        QDoubleSpinBox* each;
+        QToolButton* clear;
+        bool own;  ///< set by the user, else of common practice
     };
-    void fillWorks();
+    struct WayRow {
+        DrivenWay way;
+        QSpinBox* minutes;
+        QToolButton* clear;
+    };
+    static std::size_t at(TaskRule rule) { return static_cast<std::size_t>(rule); }
+    void addWork(TaskRule rule);
+    void setOwn(TaskRule rule, bool own);
+    void clearWork(TaskRule rule);
     void fillWays();
-    void addWay(std::optional<Id<Yard>> from, const Ptr<Yard>& to, const QString& name);
+    void addWay(const DrivenWay& way, const QString& from, const QString& to);
+    [[nodiscard]] Result<ChangeSet> changes() const;
 
     Desk& desk_;
     std::vector<LearnedTime> learned_;
-    std::vector<QSpinBox*> once_;
-    std::vector<QDoubleSpinBox*> each_;
-    std::vector<Way> wayRows_;
-    QTableWidget* works_;
-    QTableWidget* ways_;
+    std::vector<Work> works_;  ///< in the order of TaskRule
+    std::vector<WayRow> ways_;
+    QTableWidget* workTable_;
+    QTableWidget* wayTable_;
     QLabel* told_;
     QPushButton* learn_;
     QPushButton* save_;

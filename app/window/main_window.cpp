@@ -23,12 +23,11 @@
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
 #include "exchange/pasted.h"
-#include "exchange/spreadsheet.h"
 #include "facts/facts_page.h"
 #include "help/keys_dialog.h"
 #include "nucs/nucs_page.h"
 #include "orders/orders_page.h"
-#include "paste/paste_dialog.h"
+#include "paste/list_dialog.h"
 #include "phone/phone_link.h"
 #include "plan/plan_page.h"
 #include "reasons/why_dialog.h"
@@ -442,23 +441,12 @@ void MainWindow::importList() {
     const auto text = readWhole(wish->path);
     // Of the bytes: as a QString what is no UTF-8 would pass for text.
     const auto readable = text ? readPasted(text.value()) : Result<PastedCells>(text.error());
-    const auto all =
-        readable ? allSeasons(*desk_) : Result<std::shared_ptr<const Snapshot>>(readable.error());
-    if (!all) return questions_->tell(window_text::cannotImport(), all.error(), {});
-    auto kind = listToPaste(wish->kind);
-    kind.book = all.value();
-    const auto plain = QString::fromStdString(plainCsv(text.value(), wish->kind));
-    auto* dialog = new PasteDialog(
-        *desk_, std::move(kind), plain,
-        [this, book = all.value()](const ChangeSet& changes) {
-            if (const auto done = takeList(*desk_, *book, changes); !done)
-                return QString::fromStdString(done.error().text);
-            statusBar()->showMessage(window_text::imported(static_cast<int>(changes.rows.size())));
-            return QString();
-        },
-        this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
+    const auto taken = [this](int rows) { statusBar()->showMessage(window_text::imported(rows)); };
+    const auto dialog = readable ? listDialog(*desk_, wish->kind, text.value(), taken, this)
+                                 : Result<PasteDialog*>(readable.error());
+    if (!dialog) return questions_->tell(window_text::cannotImport(), dialog.error(), {});
+    dialog.value()->setAttribute(Qt::WA_DeleteOnClose);
+    dialog.value()->open();
 }
 
 void MainWindow::exportList() {

@@ -1,5 +1,7 @@
 #include "exchange/csv.h"
 
+#include "exchange/outer_space.h"
+
 namespace tenthday {
 namespace {
 
@@ -133,7 +135,7 @@ void appendCsv(std::string& text, const std::vector<std::string>& fields) {
     if (fields.size() == 1 && fields[0].empty()) text += "\"\"";
     for (std::size_t i = 0; i < fields.size(); ++i) {
         if (i > 0) text += ',';
-        if (fields[i].find_first_of(",\"\r\n") == std::string::npos) {
+        if (fields[i].find_first_of(",\"\r\n") == std::string::npos && !hasOuterSpace(fields[i])) {
             text += fields[i];
             continue;
         }

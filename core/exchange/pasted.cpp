@@ -5,6 +5,7 @@
 
 #include "exchange/csv.h"
 #include "exchange/kinds.h"
+#include "exchange/outer_space.h"
 #include "records/order_days.h"
 
 namespace tenthday {
@@ -47,7 +48,7 @@ private:
         do {
             auto cell = !rest_.empty() && rest_.front() == '"' ? quoted() : plain();
             if (!cell) return cell.error();
-            line.push_back(trimmed(cell.value()));
+            line.push_back(std::move(cell).value());
         } while (take(part_));
         endLine();
         const bool blank =
@@ -63,7 +64,7 @@ private:
         while (!rest_.empty() && rest_.front() != part_ && rest_.front() != '\n' &&
                rest_.front() != '\r')
             if (auto good = character(cell); !good) return good.error();
-        return cell;
+        return trimmed(cell);
     }
 
     Result<std::string> quoted() {
@@ -149,7 +150,8 @@ Result<PastedCells> readPasted(std::string_view text) { return PasteReader(text)
 void appendPasted(std::string& text, const std::vector<std::string>& cells) {
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0) text += '\t';
-        if (cells[i].find_first_of("\t\r\n\"") == std::string::npos) {
+        const bool isBare = cells[i].find_first_of("\t\r\n\"") == std::string::npos;
+        if (isBare && !hasOuterSpace(cells[i])) {
             text += cells[i];
             continue;
         }

@@ -17,8 +17,8 @@ struct PastedCells {
 
 /// Reads what was pasted: parted by tabs if its first line holds one, else by semicolons if it
 /// holds more of them than commas, else by commas. LF, CRLF or CR end a line; blank lines are
-/// passed over. Cells lose spaces at both ends. Bytes that are no UTF-8 are refused, and a quote
-/// that is never closed.
+/// passed over. Cells without quotes lose spaces at both ends. Bytes that are no UTF-8 are refused,
+/// and a quote that is never closed.
 [[nodiscard]] Result<PastedCells> readPasted(std::string_view text);
 
 /// Cells parted by tabs, as a spreadsheet takes them in.

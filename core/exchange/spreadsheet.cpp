@@ -6,6 +6,7 @@
 #include "exchange/csv.h"
 #include "exchange/kind_columns.h"
 #include "exchange/kinds.h"
+#include "exchange/outer_space.h"
 
 namespace tenthday {
 namespace {
@@ -50,7 +51,7 @@ std::string withSign(std::string text, char from, char to) {
 
 void appendCell(std::string& text, const std::string& cell, char part) {
     const std::string marks{part, '"', '\r', '\n'};
-    if (cell.find_first_of(marks) == std::string::npos) {
+    if (cell.find_first_of(marks) == std::string::npos && !hasOuterSpace(cell)) {
         text += cell;
         return;
     }

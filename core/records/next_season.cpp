@@ -21,6 +21,24 @@ bool isAmong(const std::vector<Id<Row>>& ids, Id<Row> id) {
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
+/// Stands nowhere from the day on; where it was to go later is given up.
+void retireBox(const Snapshot& snapshot, Id<Box> box, Day from, const IdSource& newId,
+               ChangeSet& changes) {
+    bool leaves = false;
+    for (const auto& stay : snapshot.all<BoxStay>().of(box.uuid)) {
+        if (stay->from < from) continue;
+        if (stay->from > from) {
+            changes.erase(stay);
+            continue;
+        }
+        BoxStay nowhere = *stay;
+        nowhere.yard.reset();
+        changes.edit(stay, nowhere);
+        leaves = true;
+    }
+    if (!leaves) changes.add(BoxStay{Id<BoxStay>{newId()}, 1, box, std::nullopt, from});
+}
+
 Day aYearLater(Day day) {
     const date::year_month_day is{day};
     const date::year_month_day next = (is.year() + date::years{1}) / is.month() / is.day();
@@ -89,7 +107,7 @@ Result<ChangeSet> carryOver(const Snapshot& snapshot, const NextSeason& next,
     const Day before = next.from - Days{1};
     for (const auto& box : standingBoxes(snapshot))
         if (isAmong(next.retiredBoxes, box->id))
-            changes.add(BoxStay{Id<BoxStay>{newId()}, 1, box->id, std::nullopt, next.from});
+            retireBox(snapshot, box->id, next.from, newId, changes);
     for (const auto& builder : standingBuilders(snapshot)) {
         Builder after = *builder;
         if (isAmong(next.retiredBuilders, builder->id))

@@ -14,7 +14,7 @@ struct NextSeason {
     std::string label;
     Day from;
     Day until;
-    std::vector<Id<Box>> retiredBoxes;         ///< stand nowhere from its first day on
+    std::vector<Id<Box>> retiredBoxes;         ///< stand nowhere from its first day on, also later
     std::vector<Id<Builder>> retiredBuilders;  ///< their last day is the day before
     std::vector<Id<Queen>> retiredBreeders;    ///< likewise as breeder queens
 };

@@ -57,6 +57,10 @@ Ptr<DriveTime> rowBetween(const Snapshot& snapshot, std::optional<Id<Yard>> from
 
 TaskMinutes taskMinutes(const Snapshot& snapshot, TaskRule rule) {
     if (const auto row = rowOf(snapshot, rule)) return {row->minutes, row->each, true};
+    return usualMinutes(rule);
+}
+
+TaskMinutes usualMinutes(TaskRule rule) {
     const auto& usual = kUsual[static_cast<std::size_t>(rule)];
     return {usual.once, Tenths{usual.tenths}, false};
 }
@@ -144,13 +148,13 @@ Result<ChangeSet> setTimes(const Snapshot& snapshot, const std::vector<WorkTime>
     return changes;
 }
 
-ChangeSet dropTimes(const Snapshot& snapshot, const std::vector<Id<WorkTime>>& works,
-                    const std::vector<Id<DriveTime>>& drives) {
+ChangeSet dropTimes(const Snapshot& snapshot, const std::vector<TaskRule>& rules,
+                    const std::vector<DrivenWay>& ways) {
     ChangeSet changes{Verb::SetMinutes, {}, {}, {}};
-    for (const auto id : works)
-        if (const auto row = snapshot.find(id)) changes.erase(row);
-    for (const auto id : drives)
-        if (const auto row = snapshot.find(id)) changes.erase(row);
+    for (const auto rule : rules)
+        if (const auto row = rowOf(snapshot, rule)) changes.erase(row);
+    for (const auto& way : ways)
+        if (const auto row = rowBetween(snapshot, way.from, way.to)) changes.erase(row);
     return changes;
 }
 

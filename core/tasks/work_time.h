@@ -21,6 +21,9 @@ struct TaskMinutes {
 /// measured it.
 [[nodiscard]] TaskMinutes taskMinutes(const Snapshot& snapshot, TaskRule rule);
 
+/// Of common practice, whatever the book says.
+[[nodiscard]] TaskMinutes usualMinutes(TaskRule rule);
+
 /// Minutes of a kind of task with so many pieces, rounded up.
 [[nodiscard]] std::int32_t workMinutes(const Snapshot& snapshot, TaskRule rule,
                                        std::int32_t pieces);
@@ -54,8 +57,14 @@ struct DayWork {
                                          const std::vector<WorkTime>& works,
                                          const std::vector<DriveTime>& drives,
                                          const IdSource& newId);
-/// Takes the times of the user's own back: those of a rule, of a way.
-[[nodiscard]] ChangeSet dropTimes(const Snapshot& snapshot, const std::vector<Id<WorkTime>>& works,
-                                  const std::vector<Id<DriveTime>>& drives);
+/// Between two places, either way; from nowhere: home.
+struct DrivenWay {
+    std::optional<Id<Yard>> from;
+    Id<Yard> to;
+};
+/// Takes times of the user's own back: those of common practice count again, and nothing for ways.
+/// What has none of its own is passed over.
+[[nodiscard]] ChangeSet dropTimes(const Snapshot& snapshot, const std::vector<TaskRule>& rules,
+                                  const std::vector<DrivenWay>& ways);
 
 }  // namespace tenthday

@@ -34,6 +34,9 @@ protected:
     Day dayOfBatch() const { return desk_->snapshot().find(test::kBatch)->day; }
     Day dayShown() const { return desk_->outlook()->snapshot.find(test::kBatch)->day; }
     Day dayInFile() { return reread(desk_->path()).find(test::kBatch)->day; }
+    Snapshot seasonInFile(std::uint64_t n) {
+        return desk_->file().read({id<Season>(n), false}).value();
+    }
     ChangeSet moveTo(std::string_view text) {
         return moveBatch(desk_->snapshot(), test::kBatch, day(text)).value();
     }
@@ -172,7 +175,7 @@ TEST_F(DeskTest, AReadOnlyBookShowsAndPreviewsButRefusesEdits) {
     EXPECT_EQ(dayShown(), day("2027-06-04"));
 }
 
-TEST_F(DeskTest, ShowsAnotherSeasonAndForgetsUndo) {
+TEST_F(DeskTest, ShowsAnotherSeasonAndUndoGoesOn) {
     ChangeSet changes;
     changes.add(Season{id<Season>(2), 1, "2028", day("2028-04-01"), day("2028-09-30")});
     std::vector<std::string> labels;
@@ -183,10 +186,63 @@ TEST_F(DeskTest, ShowsAnotherSeasonAndForgetsUndo) {
     ASSERT_TRUE(desk_->showSeason(id<Season>(2)));
     EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
     EXPECT_TRUE(desk_->outlook()->batches.empty());
-    EXPECT_FALSE(desk_->canUndo());
     for (const auto& label : labels) EXPECT_TRUE(desk_->snapshot().isLabelOfOtherSeason(label));
     EXPECT_FALSE(desk_->showSeason(id<Season>(3)));
     EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->snapshot().find(id<Season>(2)), nullptr);
+    EXPECT_EQ(desk_->outlook()->batches.size(), labels.size());
+    EXPECT_FALSE(desk_->snapshot().isLabelOfOtherSeason(labels[0]));
+    ASSERT_TRUE(desk_->redo());
+    EXPECT_NE(desk_->snapshot().find(id<Season>(2)), nullptr);
+}
+
+TEST_F(DeskTest, WhatWasDoneInASeasonIsTakenBackFromAnother) {
+    ChangeSet changes;
+    changes.add(Season{id<Season>(2), 1, "2028", day("2028-04-01"), day("2028-09-30")});
+    ASSERT_TRUE(desk_->apply(changes));
+    ASSERT_TRUE(desk_->apply(moveTo("2027-06-08")));
+    ASSERT_TRUE(desk_->showSeason(id<Season>(2)));
+    const Listener listener(*desk_);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(seasonInFile(1).find(test::kBatch)->day, day("2027-06-04"));
+    EXPECT_EQ(desk_->snapshot().seasonId(), id<Season>(2));
+    EXPECT_TRUE(desk_->outlook()->batches.empty());
+    EXPECT_EQ(listener.heard.size(), 1U);
+    ASSERT_TRUE(desk_->redo());
+    EXPECT_EQ(seasonInFile(1).find(test::kBatch)->day, day("2027-06-08"));
+}
+
+TEST_F(DeskTest, ARowOfAnotherSeasonIsKeptNotShownAndTakenBack) {
+    ChangeSet season;
+    season.add(Season{id<Season>(2), 1, "2028", day("2028-04-01"), day("2028-09-30")});
+    ASSERT_TRUE(desk_->apply(season));
+    Batch later = *desk_->snapshot().find(test::kBatch);
+    later.id = id<Batch>(900);
+    later.label = "900";
+    later.day = day("2028-06-01");
+    ChangeSet brings;
+    brings.add(later);
+    Outcome graft;
+    graft.id = id<Outcome>(901);
+    graft.batch = later.id;
+    graft.day = later.day;
+    brings.add(graft);
+    ASSERT_TRUE(desk_->apply(brings));
+    EXPECT_EQ(desk_->snapshot().find(later.id), nullptr);
+    EXPECT_TRUE(desk_->snapshot().isLabelOfOtherSeason("900"));
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(seasonInFile(2).find(later.id), nullptr);
+    ASSERT_TRUE(desk_->redo());
+    const auto there = seasonInFile(2);
+    ASSERT_NE(there.find(later.id), nullptr);
+    EXPECT_GT(there.find(later.id)->version, 1);
+    EXPECT_NE(there.find(id<Outcome>(901)), nullptr);
+    // A label that is taken in another season is refused there too.
+    ChangeSet twice;
+    later.id = id<Batch>(902);
+    twice.add(later);
+    EXPECT_FALSE(desk_->apply(twice));
 }
 
 TEST_F(DeskTest, OtherDaysOfTheSeasonReadItsBatchesAnew) {

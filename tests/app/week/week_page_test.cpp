@@ -3,12 +3,15 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDateEdit>
+#include <QDoubleSpinBox>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTest>
+#include <QToolButton>
 
 #include "app/book/book_fixture.h"
 #include "exchange/example.h"
@@ -271,6 +274,36 @@ TEST_F(WeekPageTest, TimesOfWorkAreSetInOneStepAndTheRestStaysUsual) {
     EXPECT_FALSE(taskMinutes(desk_->snapshot(), TaskRule::Feed).own);
     ASSERT_TRUE(desk_->undo());
     EXPECT_TRUE(desk_->snapshot().all<WorkTime>().empty());
+}
+
+TEST_F(WeekPageTest, TimesThatAreClearedAreThoseOfCommonPracticeAgain) {
+    const auto usual = taskMinutes(desk_->snapshot(), TaskRule::Graft);
+    const auto setTo = [](QTableWidget& ways, int minutes) {
+        qobject_cast<QSpinBox*>(ways.cellWidget(0, 2))->setValue(minutes);
+    };
+    {
+        TimesDialog dialog(*desk_);
+        EXPECT_FALSE(dialog.clearButton(TaskRule::Graft).isEnabled());
+        dialog.once(TaskRule::Graft).setValue(33);
+        dialog.each(TaskRule::Graft).setValue(1.5);
+        EXPECT_EQ(dialog.from(TaskRule::Graft), QStringLiteral("your own"));
+        setTo(dialog.ways(), 25);
+        dialog.accept();
+    }
+    ASSERT_EQ(desk_->snapshot().all<WorkTime>().size(), 1U);
+    ASSERT_EQ(desk_->snapshot().all<DriveTime>().size(), 1U);
+    TimesDialog dialog(*desk_);
+    dialog.clearButton(TaskRule::Graft).click();
+    EXPECT_EQ(dialog.once(TaskRule::Graft).value(), usual.once);
+    EXPECT_EQ(dialog.from(TaskRule::Graft), QStringLiteral("common practice"));
+    qobject_cast<QToolButton*>(dialog.ways().cellWidget(0, 3))->click();
+    dialog.accept();
+    EXPECT_TRUE(desk_->snapshot().all<WorkTime>().empty());
+    EXPECT_TRUE(desk_->snapshot().all<DriveTime>().empty());
+    EXPECT_FALSE(taskMinutes(desk_->snapshot(), TaskRule::Graft).own);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(taskMinutes(desk_->snapshot(), TaskRule::Graft).once, 33) << "one step";
+    EXPECT_EQ(desk_->snapshot().all<DriveTime>().size(), 1U);
 }
 
 TEST_F(WeekPageTest, TheLogOfChangesKnowsWhenATickWasMade) {

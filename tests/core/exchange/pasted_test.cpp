@@ -34,6 +34,7 @@ TEST(Pasted, QuotesHoldLineEndsTabsAndQuotes) {
     EXPECT_EQ(linesOf("\"Hill, J.\"\t\"two\nlines\"\t\"6\"\"\"\n"),
               (Lines{{"Hill, J.", "two\nlines", "6\""}}));
     EXPECT_EQ(linesOf("6\" frame\tx"), (Lines{{"6\" frame", "x"}})) << "inside a cell";
+    EXPECT_EQ(linesOf(" a \t\" b \" \n"), (Lines{{"a", " b "}})) << "its spaces are meant";
     EXPECT_EQ(linesOf("a\t\"open"), (Lines{{"refused: line 1: a quote is never closed"}}));
 }
 
@@ -48,7 +49,8 @@ TEST(Pasted, WhatIsNoTextIsRefused) {
 }
 
 TEST(Pasted, WhatIsWrittenReadsBack) {
-    const Lines lines{{"K-03", "two\nlines", "a\tb"}, {"6\"", "", "plain, with comma"}};
+    const Lines lines{
+        {"K-03", "two\nlines", "a\tb"}, {"6\"", "", "plain, with comma"}, {" outer ", "\t", "x"}};
     std::string text;
     for (const auto& line : lines) appendPasted(text, line);
     EXPECT_EQ(linesOf(text), lines);

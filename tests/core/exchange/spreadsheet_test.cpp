@@ -3,10 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <random>
 
 #include "exchange/csv.h"
 #include "exchange/kinds.h"
+#include "exchange/pasted.h"
 
 namespace tenthday {
 namespace {
@@ -65,6 +67,13 @@ std::vector<std::vector<std::string>> read(const std::string& text) {
     return all;
 }
 
+std::vector<std::vector<std::string>> withoutBlank(std::vector<std::vector<std::string>> lines) {
+    std::erase_if(lines, [](const auto& line) {
+        return std::all_of(line.begin(), line.end(), [](const auto& cell) { return cell.empty(); });
+    });
+    return lines;
+}
+
 TEST(Spreadsheet, TenThousandFilesComeBackToTheByteWithEitherSign) {
     for (std::uint32_t seed = 0; seed < 10000; ++seed) {
         const auto listing = CsvFiles(seed).listing();
@@ -79,6 +88,12 @@ TEST(Spreadsheet, TenThousandFilesComeBackToTheByteWithEitherSign) {
             EXPECT_EQ(text.substr(0, 3), "\xEF\xBB\xBF");
             ASSERT_EQ(read(plainCsv(text, "yards")), wanted) << "seed " << seed << "\n" << text;
         }
+        // Copied and pasted: blank lines are passed over.
+        if (listing.columns.size() == 1) continue;
+        const auto copied = renderForSpreadsheet(listing, "yards", {'\t', ','});
+        const auto pasted = readPasted(plainCsv(copied, "yards"));
+        ASSERT_TRUE(pasted) << pasted.error().text;
+        ASSERT_EQ(pasted.value().lines, withoutBlank(wanted)) << "seed " << seed << "\n" << copied;
     }
 }
 

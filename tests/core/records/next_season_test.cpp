@@ -72,6 +72,31 @@ TEST_F(NextSeasons, WhatGoesOnStandsAndWhatDoesNotIsRetiredInOneStep) {
     EXPECT_TRUE(back.value().sameContent(book_));
 }
 
+TEST_F(NextSeasons, ARetiredBoxGoesNowhereItWasToGoLater) {
+    const auto box = idOf<Box>("Q2");
+    const auto goesTo = [&](std::uint64_t n, const char* from) {
+        ChangeSet stay;
+        stay.add(BoxStay{test::id<BoxStay>(n), 1, box, idOf<Yard>("Mill"), day(from)});
+        book_ = applied(book_, stay).value();
+    };
+    goesTo(901, "2028-05-10");
+    auto next = nextSeasonAfter(book_);
+    next.retiredBoxes = {box};
+    for (const bool alsoOnItsFirstDay : {false, true}) {
+        if (alsoOnItsFirstDay) goesTo(902, "2028-01-01");
+        const auto edit = carryOver(book_, next, fresh);
+        ASSERT_TRUE(edit) << edit.error().text;
+        const auto after = applied(book_, edit.value());
+        ASSERT_TRUE(after) << after.error().text;
+        for (const char* on : {"2028-01-01", "2028-05-10", "2028-11-30"})
+            EXPECT_FALSE(yardOn(after.value(), box, day(on))) << on;
+        EXPECT_TRUE(yardOn(after.value(), box, day("2027-12-31")));
+        const auto back = applied(after.value(), edit.value().inverse());
+        ASSERT_TRUE(back) << back.error().text;
+        EXPECT_TRUE(back.value().sameContent(book_));
+    }
+}
+
 TEST_F(NextSeasons, CannotBeginBeforeThisOneHasEnded) {
     auto next = nextSeasonAfter(book_);
     next.from = day("2027-12-31");

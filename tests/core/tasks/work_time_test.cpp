@@ -65,6 +65,21 @@ TEST_F(WorkTimes, AWayIsTheSameBothWaysAndSetAgainChangesItsRow) {
     EXPECT_EQ(driveMinutes(book_, {}, yard("Mill")), std::nullopt);
 }
 
+TEST_F(WorkTimes, WhatIsClearedIsOfCommonPracticeAgainAndTheRestStays) {
+    const auto usual = usualMinutes(TaskRule::Graft);
+    set({{{}, 1, TaskRule::Graft, 50, {}}, {{}, 1, TaskRule::Feed, 7, {}}},
+        {way({}, yard("Mill"), 20)});
+    const auto edit =
+        dropTimes(book_, {TaskRule::Graft, TaskRule::Confine}, {{std::nullopt, yard("Mill")}});
+    const auto after = applied(book_, edit);
+    ASSERT_TRUE(after) << after.error().text;
+    EXPECT_EQ(taskMinutes(after.value(), TaskRule::Graft).once, usual.once);
+    EXPECT_FALSE(taskMinutes(after.value(), TaskRule::Graft).own);
+    EXPECT_EQ(taskMinutes(after.value(), TaskRule::Feed).once, 7);
+    EXPECT_FALSE(driveMinutes(after.value(), std::nullopt, yard("Mill")));
+    EXPECT_TRUE(applied(after.value(), edit.inverse()).value().sameContent(book_));
+}
+
 TEST_F(WorkTimes, WhatCannotBeIsRefused) {
     const auto no = [] { return test::id<Book>(1).uuid; };
     EXPECT_FALSE(setTimes(book_, {{{}, 1, TaskRule::Graft, -1, {}}}, {}, no));

@@ -1,0 +1,187 @@
+// What is copied from a list of the book pastes back as nothing new, and changed as one edit.
+#include "paste/kept_list.h"
+
+#include <QClipboard>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableWidget>
+
+#include "app/setup/setup_page_fixture.h"
+#include "facts/facts_page.h"
+#include "paste/paste_dialog.h"
+#include "records/verbs.h"
+#include "records/weather_verbs.h"
+#include "screen_text/paste_text.h"
+#include "weather/weather_page.h"
+
+namespace tenthday::test {
+namespace {
+
+using Kind = setup_text::Kind;
+
+/// What is pasted into a list, kind after kind.
+class Pasting {
+public:
+    explicit Pasting(QTableView& table) : table_(table) {
+        QTest::keyClick(&table, Qt::Key_V, Qt::ControlModifier);
+    }
+    [[nodiscard]] PasteDialog* dialog() const {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        return table_.findChild<PasteDialog*>();
+    }
+
+private:
+    QTableView& table_;
+};
+
+QString copied(QTableView& table) {
+    QApplication::clipboard()->clear();
+    QTest::keyClick(&table, Qt::Key_C, Qt::ControlModifier);
+    return QApplication::clipboard()->text();
+}
+
+/// How many lines were copied and read again, none of which says anything new.
+int linesThatSayNothingNew(QTableView& table) {
+    static_cast<void>(copied(table));
+    const Pasting pasting(table);
+    int lines = 0;
+    while (auto* dialog = pasting.dialog()) {
+        lines += dialog->preview().rowCount();
+        if (dialog->preview().rowCount() > 0) {
+            EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+            dialog->accept();
+            EXPECT_EQ(dialog->told(), paste_text::nothingNew());
+        }
+        dialog->reject();
+    }
+    return lines;
+}
+
+class KeptListTest : public SetupPageTest {
+protected:
+    void changeText(const QString& from, const QString& to) {
+        auto text = QApplication::clipboard()->text();
+        ASSERT_TRUE(text.contains(from)) << text.toStdString();
+        QApplication::clipboard()->setText(text.replace(from, to));
+    }
+    void set(const ChangeSet& changes) { ASSERT_TRUE(desk_->apply(changes)); }
+};
+
+TEST_F(KeptListTest, WhatEachListOfTheSetUpPageCopiesIsNothingNew) {
+    openExample();
+    for (const char* decimals : {"en_GB", "de_DE"}) {
+        QLocale::setDefault(QLocale(QString::fromLatin1(decimals)));
+        for (int kind = 0; kind < page_->kinds().count(); ++kind) {
+            SCOPED_TRACE(page_->kinds().item(kind)->text().toStdString());
+            page_->kinds().setCurrentRow(kind);
+            const int things = page_->table().model()->rowCount();
+            const int lines = linesThatSayNothingNew(page_->table());
+            EXPECT_GE(lines, things) << "a thing has a line or more";
+        }
+    }
+    EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(KeptListTest, ChosenRowsAloneAreCopiedAndComeBackChangedInOneStep) {
+    openExample();
+    goTo(Kind::Boxes);
+    const auto before = desk_->snapshot();
+    page_->table().selectionModel()->clearSelection();
+    for (const int row : {0, 1})
+        page_->table().selectionModel()->select(
+            page_->table().model()->index(row, 0),
+            QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    const auto label = cell(0, 0);
+    const auto text = copied(page_->table());
+    EXPECT_EQ(text.count(u'\n'), 3) << text.toStdString();
+    EXPECT_TRUE(text.startsWith(QStringLiteral("id\tlabel\t"))) << text.toStdString();
+    changeText(u'\t' + label + u'\t', QStringLiteral("\tQ 99\t"));
+    Pasting pasting(page_->table());
+    ASSERT_NE(pasting.dialog(), nullptr);
+    pasting.dialog()->accept();
+    EXPECT_EQ(pasting.dialog(), nullptr);
+    EXPECT_NE(findByLabel<Box>(desk_->snapshot(), "Q 99"), nullptr);
+    EXPECT_EQ(desk_->snapshot().all<Box>().size(), before.all<Box>().size());
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(KeptListTest, SpacesThatDoNotBreakAndOuterOnesComeBackAsTheyWere) {
+    openExample();
+    const auto yard = *desk_->snapshot().all<Yard>().begin();
+    Yard noted = *yard;
+    noted.note = " a\u00A0b \ntwo; 1,5\t\"x\" ";
+    ChangeSet changes;
+    changes.edit(yard, noted);
+    set(changes);
+    goTo(Kind::Yards);
+    EXPECT_GT(linesThatSayNothingNew(page_->table()), 0);
+    EXPECT_EQ(desk_->snapshot().find(yard->id)->note, noted.note);
+}
+
+TEST_F(KeptListTest, TheDiaryCopiesItsTwoKindsAndReadsThemByTheirHeads) {
+    const std::vector<std::string> kinds{"makeups", "buildernotes"};
+    const auto parts = partsByKind(
+        "id\tbuilder\tday\n\tBig\t2027-05-01\n\nid\tbuilder\tkind\tday\n\tBig\tlook\t2027-05-02\n",
+        kinds);
+    ASSERT_EQ(parts.size(), 2U);
+    EXPECT_EQ(parts[0].kind, "makeups");
+    EXPECT_EQ(parts[1].kind, "buildernotes");
+    EXPECT_NE(parts[1].text.find("2027-05-02"), std::string::npos);
+    EXPECT_EQ(parts[0].text.find("2027-05-02"), std::string::npos);
+    EXPECT_EQ(partsByKind("Big\t2027-05-01\n", kinds).size(), 1U) << "no heads: the first kind";
+    EXPECT_EQ(partsByKind("", kinds).size(), 1U);
+}
+
+TEST_F(KeptListTest, WeatherAndTradeNumbersComeBackToo) {
+    openExample();
+    set(setFact(desk_->snapshot(), Fact::FlyTmaxC, 16.5, id<FactOverride>(77)).value());
+    const auto twoDaysAgo = desk_->snapshot().today() - Days{2};
+    set(recordFlew(desk_->snapshot(), twoDaysAgo, true, id<WeatherDay>(78)));
+    for (const char* decimals : {"en_GB", "de_DE"}) {
+        QLocale::setDefault(QLocale(QString::fromLatin1(decimals)));
+        SCOPED_TRACE(decimals);
+        FactsPage facts(*desk_);
+        EXPECT_EQ(linesThatSayNothingNew(facts.table()), static_cast<int>(kTokenCount<Fact>));
+        WeatherPage weather(*desk_);
+        EXPECT_GT(linesThatSayNothingNew(weather.days()), 0);
+        static_cast<void>(linesThatSayNothingNew(weather.months()));
+    }
+    QApplication::clipboard()->setText(QStringLiteral("month;tmax_c;rain_days\n5;19,5;10\n"));
+    WeatherPage weather(*desk_);
+    const Pasting pasting(weather.months());
+    ASSERT_NE(pasting.dialog(), nullptr);
+    EXPECT_TRUE(pasting.dialog()->takeButton().isEnabled())
+        << pasting.dialog()->summary().toStdString();
+    pasting.dialog()->accept();
+    bool found = false;
+    for (const auto& month : desk_->snapshot().all<ClimateMonth>())
+        found = found || (month->month == 5 && month->tmaxC == Tenths{195});
+    EXPECT_TRUE(found);
+    EXPECT_GT(linesThatSayNothingNew(weather.months()), 0);
+}
+
+TEST_F(KeptListTest, NothingIsPastedIntoABookThatIsReadOnly) {
+    openExample(Access::ReadOnly);
+    EXPECT_FALSE(copied(page_->table()).isEmpty());
+    const Pasting pasting(page_->table());
+    EXPECT_EQ(pasting.dialog(), nullptr);
+}
+
+TEST_F(KeptListTest, ALongListSaysHowManyOfItsLinesAreShown) {
+    openExample();
+    QString text = QStringLiteral("from,until,note\n");
+    for (int i = 0; i < 1234; ++i) text += QStringLiteral("2027-01-01,2027-01-01,n%1\n").arg(i);
+    PasteDialog dialog(*desk_, listToPaste("daysoff"), text,
+                       [](const ChangeSet&) { return QString(); });
+    EXPECT_EQ(dialog.preview().rowCount(), 500);
+    EXPECT_EQ(dialog.shownOf().toStdString(),
+              "500 of 1,234 lines are shown; all of them are taken in.");
+    dialog.text().setPlainText(QStringLiteral("from,until,note\n2027-01-01,2027-01-02,x\n"));
+    dialog.accept();
+    EXPECT_EQ(dialog.preview().rowCount(), 1) << "what is typed is read before it is taken";
+    EXPECT_EQ(dialog.shownOf(), QString());
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -193,6 +193,8 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
     if (!hasRoom && !tracks.isClear(place)) return;
     tracks.words.push_back(place);
     const int target = sheet.target(trouble.key(load.batch), place);
+    if (input.options.proposals && hasRoom)  // off the outlines of what is proposed
+        sheet.fill(Layer::Words, Role::Ground, place.adjusted(-1, -1, 1, 1), target, 2);
     sheet.glyph(Layer::Words, trouble.role(), Glyph::Warning,
                 {place.left() + kSign / 2, place.center().y()}, kSign, target);
     if (hasRoom)

@@ -136,44 +136,6 @@ void SeasonChart::goToToday() {
     showAxis(axis_.centredOn(shown_->snapshot.today()), scrollY());
 }
 
-void SeasonChart::foldOrUnfold(LaneName lane) {
-    auto& folded = options_.foldedLanes;
-    if (options_.isFolded(lane))
-        folded.erase(std::find(folded.begin(), folded.end(), lane));
-    else
-        folded.push_back(lane);
-    showAxis(axis_, scrollY());
-}
-
-void SeasonChart::foldOrUnfoldLegend() {
-    options_.legendFolded = !options_.legendFolded;
-    showAxis(axis_, scrollY());
-}
-
-void SeasonChart::setProposals(const ChartProposalsPtr& proposals) {
-    options_.proposals = proposals;
-    relayout();
-}
-
-void SeasonChart::openOrClose(Id<Yard> yard) {
-    auto& open = options_.openYards;
-    if (options_.isOpen(yard))
-        open.erase(std::find(open.begin(), open.end(), yard));
-    else
-        open.push_back(yard);
-    showAxis(axis_, scrollY());
-}
-
-void SeasonChart::openOrCloseYards() {
-    if (!shown_) return;
-    std::vector<Id<Yard>> all;
-    for (const auto& yard : shown_->nucs.yards) all.push_back(yard.yard->id);
-    const bool areOpen =
-        std::all_of(all.begin(), all.end(), [&](Id<Yard> id) { return options_.isOpen(id); });
-    options_.openYards = areOpen ? std::vector<Id<Yard>>{} : all;
-    showAxis(axis_, scrollY());
-}
-
 void SeasonChart::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     if (options_.pixelRatio != devicePixelRatioF()) {

@@ -38,6 +38,8 @@ public:
     void setSelectedBatch(std::optional<Id<Batch>> batch);
     /// All that are selected, the one that keys and pages go by first.
     [[nodiscard]] std::vector<Id<Batch>> selectedBatches() const;
+    /// Lanes folded to a line, and whether the legend is: as they were left last.
+    void setFolds(const std::vector<LaneName>& lanes, bool legend);
     /// Batches that somebody proposes, drawn as ghosts; null takes them away.
     void setProposals(const ChartProposalsPtr& proposals);
     /// Where the keys stand; Hit::None while they stand nowhere.
@@ -79,6 +81,8 @@ Q_SIGNALS:
     /// To be saved, in one step.
     void wished(const tenthday::ChartWish& wish);
     void batchSelected();
+    /// A lane or the legend was folded or unfolded.
+    void foldsChanged();
     /// Enter, or a double click on the batch.
     void editRequested(tenthday::Id<tenthday::Batch> batch);
     /// A double click where no batch is.

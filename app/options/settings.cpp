@@ -24,6 +24,8 @@ const QString kCalendarPath = QStringLiteral("path");
 const QString kCalendarKinds = QStringLiteral("kinds");
 const QString kCalendarAllDay = QStringLiteral("all_day");
 const QString kPrint = QStringLiteral("print/");
+const QString kFoldedLanes = QStringLiteral("chart/folded_lanes");
+const QString kFoldedLegend = QStringLiteral("chart/folded_legend");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -260,6 +262,14 @@ void Settings::setPrintChoice(const PrintChoice& choice) {
     eachOf(choice.labels, [&](const QString& name, const auto& number) {
         store_->setValue(kPrint + QStringLiteral("labels/") + name, number);
     });
+}
+
+Settings::ChartFolds Settings::chartFolds() const {
+    return {store_->value(kFoldedLanes).toStringList(), store_->value(kFoldedLegend).toBool()};
+}
+void Settings::setChartFolds(const ChartFolds& folds) {
+    store_->setValue(kFoldedLanes, folds.lanes);
+    store_->setValue(kFoldedLegend, folds.legend);
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

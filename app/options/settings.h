@@ -5,6 +5,7 @@
 #include <QRect>
 #include <QSettings>
 #include <QString>
+#include <QStringList>
 #include <array>
 #include <memory>
 #include <optional>
@@ -86,6 +87,16 @@ public:
     /// What was printed last, and how.
     [[nodiscard]] PrintChoice printChoice() const;
     void setPrintChoice(const PrintChoice& choice);
+
+    /// Lanes of the chart that are folded, by their tokens, and whether its legend is.
+    struct ChartFolds {
+        QStringList lanes;
+        bool legend = false;
+        friend bool operator==(const ChartFolds&, const ChartFolds&) = default;
+    };
+    /// Nothing is folded when never set.
+    [[nodiscard]] ChartFolds chartFolds() const;
+    void setChartFolds(const ChartFolds& folds);
 
     /// Where the window stood, frame's corner and size without frame; null when never set.
     [[nodiscard]] QRect windowPlace() const;

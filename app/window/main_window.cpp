@@ -20,6 +20,7 @@
 #include "book/restore.h"
 #include "cellsday/cells_day_dialog.h"
 #include "chart/chart_desk_link.h"
+#include "chart/kept_folds.h"
 #include "evening/evening_view.h"
 #include "evening/queen_numbers_dialog.h"
 #include "exchange/pasted.h"
@@ -250,6 +251,7 @@ void MainWindow::makePages() {
     addPage(orders_, actions_.ordersPage);
     chart_ = new SeasonChart;
     chart_->setLook(lookFor(settings_.look(), desktop_));
+    keepFolds(*chart_, settings_);
     auto* link = new ChartDeskLink(*chart_, *desk_);
     connect(link, &ChartDeskLink::refused, this,
             [this](const QString& why) { statusBar()->showMessage(why); });

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "chart/order_flag.h"
+#include "screen_text/joined_orders.h"
 #include "screen_text/order_text.h"
 
 namespace tenthday {
@@ -200,11 +201,9 @@ private:
     /// "3 orders, 1 not met", all on the cloth: no word beside it looks like that of one order.
     [[nodiscard]] Flag joinedFlag(const std::vector<std::size_t>& members) const {
         const auto& orders = input_.options.orders->orders;
-        const auto unmet = std::count_if(members.begin(), members.end(), [&](auto i) {
-            return orders[i].state != OrderState::Met;
-        });
-        const Flag flag{
-            {order_text::joined(static_cast<int>(members.size()), static_cast<int>(unmet))}, {}};
+        std::vector<const OrderOutlook*> all;
+        for (const auto i : members) all.push_back(&orders[i]);
+        const Flag flag{{order_text::joinedName(all)}, {}};
         return measured(flag, orders[members.front()].state, ruler_);
     }
 

@@ -1,5 +1,7 @@
 #include "screen_text/joined_orders.h"
 
+#include <algorithm>
+
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/order_text.h"
@@ -19,9 +21,19 @@ CardTone toneOf(const OrderOutlook& order) {
                                                : CardTone::Danger;
 }
 
+QString joinedName(const std::vector<const OrderOutlook*>& orders) {
+    const auto all = Words::tr("%Ln order(s)", nullptr, static_cast<int>(orders.size()));
+    const auto unmet = std::count_if(orders.begin(), orders.end(), [](const auto* order) {
+        return order->state != OrderState::Met;
+    });
+    return unmet == 0
+               ? Words::tr("%1, all met").arg(all)
+               : Words::tr("%1, %2 not met").arg(all, chart_text::number(static_cast<int>(unmet)));
+}
+
 CardText joinedCard(const std::vector<const OrderOutlook*>& orders) {
     CardText card;
-    card.title = joined(static_cast<int>(orders.size()));
+    card.title = joinedName(orders);
     for (const auto* order : orders)
         card.lines.push_back({nameOf(*order->order), state(*order),
                               Words::tr("due %1").arg(weekdayAndDay(order->order->due)),

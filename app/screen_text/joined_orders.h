@@ -10,6 +10,8 @@ namespace tenthday::order_text {
 /// "24 mated queens for K-07".
 [[nodiscard]] QString nameOf(const Order& order);
 [[nodiscard]] CardTone toneOf(const OrderOutlook& order);
+/// "3 orders, 1 not met": an order at risk is not met.
+[[nodiscard]] QString joinedName(const std::vector<const OrderOutlook*>& orders);
 /// Each with its state and due day.
 [[nodiscard]] CardText joinedCard(const std::vector<const OrderOutlook*>& orders);
 

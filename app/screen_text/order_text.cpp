@@ -92,12 +92,6 @@ QString flag(const Order& order, const QString& label) {
 
 QString briefly(const Order& order) { return chart_text::number(order.count); }
 
-QString joined(int orders, int unmet) {
-    const auto all = Words::tr("%Ln order(s)", nullptr, orders);
-    return unmet == 0 ? Words::tr("%1, all met").arg(all)
-                      : Words::tr("%1, %2 not met").arg(all, chart_text::number(unmet));
-}
-
 QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }

@@ -25,8 +25,6 @@ namespace tenthday::order_text {
 [[nodiscard]] QString briefly(const Order& order);
 
 // The lanes of the chart.
-/// On one flag for several: "3 orders, 2 not met", "3 orders, all met".
-[[nodiscard]] QString joined(int orders, int unmet);
 [[nodiscard]] QString queensLane();
 [[nodiscard]] QString inHandRange();
 /// While a batch is dragged: what is shown is of the season as it was.

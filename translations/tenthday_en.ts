@@ -781,13 +781,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Not possible: whatever is grafted on these days, %Ln order(s) come out short. This plan leaves as little short as can be.</source>
-        <translation>
-            <numerusform>Not possible: whatever is grafted on these days, %Ln order comes out short. This plan leaves as little short as can be.</numerusform>
-            <numerusform>Not possible: whatever is grafted on these days, %Ln orders come out short. This plan leaves as little short as can be.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%Ln more warning(s)</source>
         <translation>
             <numerusform>%Ln more warning</numerusform>

@@ -779,27 +779,11 @@
         </translation>
     </message>
     <message>
-        <source>ripe %1</source>
-        <translation>maduras %1</translation>
-    </message>
-    <message>
-        <source>ready %1 +%2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ready %1</source>
-        <translation>listos %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 too many</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>left %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
@@ -1018,10 +1002,6 @@
     </message>
     <message>
         <source>sealed, ripe</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>likely, once caught</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7428,10 +7408,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>bought in: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>any</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7579,10 +7555,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Can promise</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>more, 90 % sure</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8281,10 +8253,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>another season</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Chance that it is whole</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8760,10 +8728,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         </translation>
     </message>
     <message>
-        <source>%1 not met</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Week sheet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9226,29 +9190,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         </translation>
     </message>
     <message>
-        <source>Every order is met, with %1 in all.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is enough for every order, with %1 in all, but not all are as sure as they must be.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Proven: %1 Fewer graft days do not do, nor do fewer grafts.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Proven: %1 Fewer graft days do not do; grafts are proven within %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>Not possible: whatever is grafted on these days, %Ln order(s) come out short. This plan leaves as little short as can be.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Stopped: the best plan found so far; nothing is proven of it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9262,14 +9203,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Looked at again as it stands now; nothing was planned anew.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 short of %3 %4, due %5</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 sure, must be %3</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10179,6 +10112,182 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Of %1 lines %2 cannot be taken; none is until all can. First: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen %1 stays in nuc %2. Enter first where she is now, or that she is lost: Set-up, Queens caught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nucs left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ready +%2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely, once caught (+5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be: queen %1 stays in this nuc since %2. Enter first where she is now, or that she is lost: Set-up, Queens caught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, all met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each by itself: at its mast, or zoomed in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as planned before, or proposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late, or other trouble</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>90 % sure, by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not worked out yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not worked out: the weather is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this week is over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orders and queens are being reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set its source on the page of weather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines are shown; all of them are taken in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is proven within %1: so sure with fewer was not found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer graft days do not do; grafts are proven within %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer graft days do not do, nor do fewer grafts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proven: every order is met, with %1 in all. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not possible: whatever is grafted on these days, not every order is met. This plan leaves %1 short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not every order is met: this plan leaves %1 short, and asking for more grafts brought no more. That no plan does better is not proven.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 short of %3 %4, due %5 (%6 sure, must be %7)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ %1 takes %2 with all that is to be done, longer than you asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day&apos;s &amp;work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> h at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours of work with its ways, on days on which a proposed batch is grafted, its cells come out or its queens are caught, beside what the book has on those days. It goes by the book&apos;s times of work and driving.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enough for every order with %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As little short as can be with %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of an earlier season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes your own times back: those of common practice count again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the time back: nothing is counted for this way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch %1 is late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days without flying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded or forecast, from the first day its virgins could fly to the day of the first look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 were every day a flying day (S47, S49, S58)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

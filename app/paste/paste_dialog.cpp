@@ -84,7 +84,6 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
     rest_->setInterval(kRest);
     connect(rest_, &QTimer::timeout, this, &PasteDialog::readText);
     text_->setPlainText(came_);
-    text_->document()->setModified(false);
     connect(text_, &QPlainTextEdit::textChanged, rest_, qOverload<>(&QTimer::start));
     readText();
 }
@@ -112,11 +111,15 @@ QWidget* PasteDialog::makeColumns() {
 
 /// Not toPlainText(): that makes plain spaces of those that do not break.
 std::string PasteDialog::textGiven() const {
-    if (!text_->document()->isModified()) return came_.toStdString();
-    auto typed = text_->document()->toRawText();
-    for (const auto end : {QChar::ParagraphSeparator, QChar::LineSeparator})
-        typed.replace(QChar(end), u'\n');
-    return typed.toStdString();
+    const auto withPlainEnds = [](QString text) {
+        text.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+        for (const QChar end : {QChar(QChar::ParagraphSeparator), QChar(QChar::LineSeparator),
+                                QChar(QChar::CarriageReturn)})
+            text.replace(end, QChar(QChar::LineFeed));
+        return text;
+    };
+    const auto typed = withPlainEnds(text_->document()->toRawText());
+    return (typed == withPlainEnds(came_) ? came_ : typed).toStdString();
 }
 
 void PasteDialog::readText() {

@@ -104,7 +104,8 @@ TEST_F(ListsTest, AHoldForDiseaseRefusesNoList) {
 
 TEST_F(ListsTest, ABadLineChangesNothingAndIsNamed) {
     const auto before = desk_->snapshot();
-    const auto bad = take("batches", "label,day\n7,2028-06-20\n8,2028-02-30\n");
+    const auto bad =
+        take("batches", "label,day,method\n7,2028-06-20,our way\n8,2028-02-30,our way\n");
     ASSERT_FALSE(bad);
     EXPECT_NE(bad.error().text.find("line 3: column day"), std::string::npos) << bad.error().text;
     EXPECT_TRUE(desk_->snapshot().sameContent(before));

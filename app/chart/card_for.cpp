@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/flying_text.h"
 #include "screen_text/joined_orders.h"
 #include "screen_text/limit_text.h"
@@ -105,8 +106,34 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
     return {};
 }
 
+namespace {
+
+/// Batches in the same trouble that share their words: each by its name, the first dozen.
+CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Target& target) {
+    constexpr int kMost = 12;
+    CardText card;
+    int count = 0;
+    for (auto other = layout.targets.rbegin(); other != layout.targets.rend(); ++other) {
+        if (other->key.hit != Hit::Trouble || other->rect != target.rect) continue;
+        const auto one = cardFor(outlook, other->key, nullptr);
+        if (one.lines.empty() || ++count > kMost) continue;
+        const auto& line = one.lines.front();
+        card.lines.push_back({one.title, {}, {}, line.tone});
+    }
+    if (count < 2) return {};
+    card.title = chart_hand_text::batches(count);
+    if (count > kMost) card.lines.push_back({trouble_text::more(count - kMost), {}, {}});
+    return card;
+}
+
+}  // namespace
+
 CardText cardFor(const Outlook& outlook, const Layout& layout, const Target& target,
                  const SeasonOrders* orders) {
+    if (target.key.hit == Hit::Trouble) {
+        auto card = joinedTroubles(outlook, layout, target);
+        if (!card.lines.empty()) return card;
+    }
     if (target.key.hit != Hit::OrderFlag || orders == nullptr)
         return cardFor(outlook, target.key, orders);
     std::vector<const OrderOutlook*> all;

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "chart/trouble_line.h"
+#include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -36,8 +37,7 @@ Label labelOf(const CellsDay& day, bool brief, const TextRuler& ruler) {
     const int likely = wholeLikely(day.numbers);
     const int ready = day.numbers.ready;
     Label label;
-    label.lines[0] = {brief ? chart_text::number(day.ripe) : chart_text::ripe(day.ripe),
-                      Type::Strong};
+    label.lines[0] = {cells_sum_text::ripe(day.ripe, day.toNucs, brief), Type::Strong};
     label.lines[1] = {
         brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
         Type::Small};

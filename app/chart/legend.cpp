@@ -5,12 +5,14 @@
 
 #include "chart/bands.h"
 #include "chart/flying_lane.h"
+#include "chart/leaves_mark.h"
 #include "chart/outline.h"
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
 #include "screen_text/legend_text.h"
+#include "supply/order_needs.h"
 
 namespace tenthday {
 namespace {
@@ -18,12 +20,20 @@ namespace {
 using chart_text::LegendEntry;
 
 /// An entry of the lanes, or one of the signs that stand over all of them.
-enum class Sign : std::uint8_t { Planned, Trouble };
+enum class Sign : std::uint8_t { Leaves, Planned, Trouble };
 using Entry = std::variant<LegendEntry, Sign>;
 
 QString textOf(const Entry& entry) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return chart_text::legend(*of);
-    return std::get<Sign>(entry) == Sign::Planned ? legend_text::planned() : legend_text::trouble();
+    switch (std::get<Sign>(entry)) {
+        case Sign::Leaves:
+            return legend_text::leaves();
+        case Sign::Planned:
+            return legend_text::planned();
+        case Sign::Trouble:
+            break;
+    }
+    return legend_text::trouble();
 }
 
 constexpr qreal kSwatch = 15;
@@ -47,6 +57,7 @@ std::vector<Entry> entriesOf(const Outlook& outlook) {
     if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
     if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
         entries.push_back(LegendEntry::OutsideLimits);
+    if (!ordersOf(outlook.snapshot).empty()) entries.push_back(Sign::Leaves);
     entries.insert(entries.end(), {Sign::Planned, Sign::Trouble});
     return entries;
 }
@@ -162,7 +173,10 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
 
 void layEntry(const Entry& entry, const QRectF& box, Sheet& sheet) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return laySwatch(*of, box, sheet);
-    if (std::get<Sign>(entry) == Sign::Planned) return layOutline(Layer::Heads, box, sheet);
+    const auto sign = std::get<Sign>(entry);
+    if (sign == Sign::Planned) return layOutline(Layer::Heads, box, sheet);
+    if (sign == Sign::Leaves)
+        return sheet.path(Layer::Heads, Role::Good, leavesMark({box.center().x(), box.bottom()}));
     sheet.glyph(Layer::Heads, Role::Caution, Glyph::Warning, box.center(), 9);
 }
 

@@ -64,12 +64,14 @@ qreal writeNumber(const LaneInput& input, const QString& batch, const BarShape& 
                   BuilderTracks& tracks, Sheet& sheet, int target) {
     const auto& ruler = sheet.ruler();
     const auto [from, to] = bar.inSight(input.axis);
-    const qreal wide = ruler.width(batch, Type::Batch) + 7;
-    const qreal high = base - bar.edge.between(from, std::min(to, from + wide)).lowestY();
-    if (wide <= to - from && ruler.capHeight(Type::Batch) + kInAir <= high) {
-        const QPointF at(from + 4, sheet.baselineAt(Type::Batch, base - high / 2));
+    const qreal number = ruler.width(batch, Type::Batch);
+    const qreal left = clearOfLines(input, from + 4, number);
+    const qreal end = left + number + 3;
+    const qreal high = base - bar.edge.between(from, std::min(to, end)).lowestY();
+    if (end <= to && ruler.capHeight(Type::Batch) + kInAir <= high) {
+        const QPointF at(left, sheet.baselineAt(Type::Batch, base - high / 2));
         if (put(Role::CellsInk, Type::Batch, batch, at, tracks, sheet, target))
-            return from + 4 + ruler.width(batch, Type::Batch);
+            return left + number;
     }
     if (!tracks.isDense() && to - from >= ruler.capHeight(Type::Batch))
         writeOutside(input, batch, bar, base, tracks, sheet, target);
@@ -164,8 +166,7 @@ void leaveUntold(const LaneInput& input, const BuilderLoad& load, const LoadTrou
     const auto words = chart_text::trouble(*trouble.finding);
     const bool comes = trouble.finding->day >= input.outlook.snapshot.today();
     tracks.untold.push_back(
-        {key,
-         batch ? trouble_text::ofBatch(QString::fromStdString(batch->batch->label), words) : words,
+        {key, batch ? QString::fromStdString(batch->batch->label) : QString(), words,
          trouble.role(), trouble.end,
          (comes ? kComing : 0) + (trouble.finding->severity == Severity::Danger ? kDanger : 0)});
 }
@@ -193,7 +194,8 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
     if (!hasRoom && !tracks.isClear(place)) return;
     tracks.words.push_back(place);
     const int target = sheet.target(trouble.key(load.batch), place);
-    if (input.options.proposals && hasRoom)  // off the outlines of what is proposed
+    // Off the outlines of what is proposed, and off the lines of days.
+    if (hasRoom && (input.options.proposals || input.isCrossed(place)))
         sheet.fill(Layer::Words, Role::Ground, place.adjusted(-1, -1, 1, 1), target, 2);
     sheet.glyph(Layer::Words, trouble.role(), Glyph::Warning,
                 {place.left() + kSign / 2, place.center().y()}, kSign, target);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "chart/leaves_mark.h"
 #include "chart/order_flag.h"
 #include "screen_text/joined_orders.h"
 #include "screen_text/order_text.h"
@@ -13,7 +14,6 @@ namespace {
 constexpr qreal kPadY = 2;
 constexpr qreal kRowGap = 4;
 constexpr qreal kMast = 1.5;
-constexpr qreal kShip = 5;
 constexpr qreal kNear = 160;  ///< masts so far apart can hang on one flag
 
 qreal flagHeight(const TextRuler& ruler) { return std::ceil(ruler.line(Type::Small)) + 2 * kPadY; }
@@ -109,11 +109,7 @@ void layMast(const LaneInput& input, const OrderOutlook& order, qreal top, const
     if (!order.days || order.days->go == order.order->due) return;
     if (!input.visible.contains(order.days->go)) return;
     const QPointF at(input.axis.middleOf(order.days->go), area.bottom());
-    QPainterPath mark(at + QPointF(-kShip, 0));
-    mark.lineTo(at + QPointF(kShip, 0));
-    mark.lineTo(at + QPointF(0, -1.6 * kShip));
-    mark.closeSubpath();
-    sheet.path(Layer::Marks, roleOf(order.state), mark, target);
+    sheet.path(Layer::Marks, roleOf(order.state), leavesMark(at), target);
 }
 
 /// Those in sight, the worst first: they get their room first.
@@ -194,17 +190,20 @@ private:
         std::stable_sort(into.orders.begin(), into.orders.end(),
                          [&](auto a, auto b) { return orders[a].state > orders[b].state; });
         into.mast = std::min(into.mast, gone.mast);
-        into.flags = {joinedFlag(into.orders)};
+        into.flags = joinedFlags(into.orders);
         hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
     }
 
-    /// "3 orders, 1 not met", all on the cloth: no word beside it looks like that of one order.
-    [[nodiscard]] Flag joinedFlag(const std::vector<std::size_t>& members) const {
+    /// "3 orders, K-04 14 short", else "3 orders, 1 not met", all on the cloth: no word beside it
+    /// looks like that of one order.
+    [[nodiscard]] std::vector<Flag> joinedFlags(const std::vector<std::size_t>& members) const {
         const auto& orders = input_.options.orders->orders;
         std::vector<const OrderOutlook*> all;
         for (const auto i : members) all.push_back(&orders[i]);
-        const Flag flag{{order_text::joinedName(all)}, {}};
-        return measured(flag, orders[members.front()].state, ruler_);
+        std::vector<Flag> flags;
+        for (const auto& name : {order_text::joinedName(all), order_text::joinedBriefly(all)})
+            flags.push_back(measured({{name}, {}}, orders[members.front()].state, ruler_));
+        return flags;
     }
 
     const LaneInput& input_;

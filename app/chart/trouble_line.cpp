@@ -1,6 +1,7 @@
 #include "chart/trouble_line.h"
 
 #include "look/space.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/flying_text.h"
 #include "screen_text/trouble_text.h"
 #include "timeline/late.h"
@@ -49,55 +50,102 @@ private:
     std::vector<QRectF> taken_;
 };
 
+/// Those alike in one, at the first of them by day.
+std::vector<Trouble> joined(const std::vector<Trouble>& troubles) {
+    std::vector<Trouble> all;
+    for (const auto& trouble : troubles) {
+        const auto alike = std::find_if(all.begin(), all.end(), [&](const Trouble& other) {
+            return !trouble.batch.isEmpty() && !other.batch.isEmpty() &&
+                   other.words == trouble.words && other.role == trouble.role &&
+                   other.weight == trouble.weight;
+        });
+        if (alike == all.end())
+            all.push_back(trouble);
+        else
+            alike->others.push_back(trouble.key);
+    }
+    return all;
+}
+
+QString textOf(const Trouble& trouble) {
+    if (trouble.batch.isEmpty()) return trouble.words;
+    const auto who =
+        trouble.count() > 1 ? chart_hand_text::batches(trouble.count()) : trouble.batch;
+    return trouble_text::ofBatch(who, trouble.words);
+}
+
 void write(const LaneInput& input, const Trouble& trouble, const QRectF& place, Sheet& sheet) {
+    // All that share the words can be asked there, the first of them in front.
+    for (auto i = trouble.others.size(); i-- > 0;) sheet.target(trouble.others[i], place);
     const int target = sheet.target(trouble.key, place);
     const qreal middle = place.center().y();
     if (input.isCrossed(place) || input.ribbon.meets(place))
         sheet.fill(Layer::Words, Role::Ground, place.adjusted(-2, 0, 2, 0), target, 2);
     sheet.glyph(Layer::Words, trouble.role, Glyph::Warning, {place.left() + kSign / 2, middle},
                 kSign, target);
-    sheet.text(Layer::Words, trouble.role, Type::Strong, trouble.text,
+    sheet.text(Layer::Words, trouble.role, Type::Strong, textOf(trouble),
                {place.left() + kSign + kToWord, sheet.baselineAt(Type::Strong, middle)},
                Align::Left, target);
 }
 
-/// Trouble by trouble its place; fewer where the words for the rest would else have none.
-std::vector<QRectF> placesFor(const LaneInput& input, const std::vector<Trouble>& troubles,
-                              LineRoom& room, QRectF& more, const TextRuler& ruler) {
+/// Places given to the first troubles of a line, then to the words for the rest.
+struct Laid {
     std::vector<QRectF> places;
+    QRectF more;  ///< null where none are left, or there is no room for the words either
+    int left = 0;
+};
+
+int batchesFrom(const std::vector<Trouble>& troubles, std::size_t first) {
+    int count = 0;
+    for (std::size_t i = first; i < troubles.size(); ++i) count += troubles[i].count();
+    return count;
+}
+
+/// Trouble by trouble its place; fewer where the words for the rest would else have none.
+Laid placesFor(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom room,
+               bool inOrder, const TextRuler& ruler) {
+    Laid laid;
+    const qreal start = input.axis.left();
     for (const auto& trouble : troubles) {
-        const qreal width = kSign + kToWord + ruler.width(trouble.text, Type::Strong);
-        const auto place = room.take(std::max(trouble.x, input.axis.left()), width);
+        const qreal width = kSign + kToWord + ruler.width(textOf(trouble), Type::Strong);
+        const auto place = room.take(inOrder ? start : std::max(trouble.x, start), width);
         if (place.isNull()) break;
-        places.push_back(place);
+        laid.places.push_back(place);
     }
-    const auto all = static_cast<int>(troubles.size());
-    while (static_cast<int>(places.size()) < all) {
-        const auto words = trouble_text::more(all - static_cast<int>(places.size()));
-        const qreal beside = places.empty() ? input.axis.left() : places.back().right() + kBetween;
-        more = room.take(beside, ruler.width(words, Type::Small));
-        if (!more.isNull() || places.empty()) break;
+    while (laid.places.size() < troubles.size()) {
+        laid.left = batchesFrom(troubles, laid.places.size());
+        const auto words = trouble_text::more(laid.left);
+        const qreal beside = laid.places.empty() ? start : laid.places.back().right() + kBetween;
+        laid.more = room.take(beside, ruler.width(words, Type::Small));
+        if (!laid.more.isNull() || laid.places.empty()) break;
         room.giveBack();
-        places.pop_back();
+        laid.places.pop_back();
     }
-    return places;
+    return laid;
 }
 
 }  // namespace
 
 void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
                  const std::vector<QRectF>& taken, Sheet& sheet) {
-    std::stable_sort(troubles.begin(), troubles.end(),
-                     [](const auto& a, const auto& b) { return a.weight > b.weight; });
-    LineRoom room(line, taken);
-    QRectF more;
-    const auto places = placesFor(input, troubles, room, more, sheet.ruler());
-    for (std::size_t i = 0; i < places.size(); ++i) write(input, troubles[i], places[i], sheet);
+    std::stable_sort(troubles.begin(), troubles.end(), [](const auto& a, const auto& b) {
+        return a.weight != b.weight ? a.weight > b.weight : a.x < b.x;
+    });
+    const auto all = joined(troubles);
+    const LineRoom room(line, taken);
+    const bool inDanger = std::any_of(all.begin(), all.end(), [](const Trouble& trouble) {
+        return trouble.role == Role::Danger;
+    });
+    auto laid = placesFor(input, all, room, inDanger, sheet.ruler());
+    if (!inDanger && laid.places.size() < all.size())
+        laid = placesFor(input, all, room, true, sheet.ruler());
+    for (std::size_t i = 0; i < laid.places.size(); ++i)
+        write(input, all[i], laid.places[i], sheet);
+    const auto& more = laid.more;
     if (more.isNull()) return;
     if (input.isCrossed(more) || input.ribbon.meets(more))
         sheet.fill(Layer::Words, Role::Ground, more.adjusted(-2, 0, 2, 0), -1, 2);
-    sheet.text(Layer::Words, Role::Ink, Type::Small,
-               trouble_text::more(static_cast<int>(troubles.size() - places.size())),
+    sheet.text(Layer::Words, Role::Ink, Type::Small, trouble_text::more(laid.left),
                {more.left(), sheet.baselineAt(Type::Small, more.center().y())}, Align::Left);
 }
 
@@ -115,7 +163,8 @@ std::vector<Trouble> lateBatches(const LaneInput& input) {
         const auto* due = line.find(Event::DueToFly);
         const Day from = due ? dayOf(due->earliest) : stay.first;
         late.push_back({{.hit = Hit::Trouble, .batch = batch->batch->id, .day = from},
-                        trouble_text::ofBatch(QString::fromStdString(batch->batch->label), words),
+                        QString::fromStdString(batch->batch->label),
+                        words,
                         Role::Caution,
                         input.axis.xOf(from),
                         days + (stay.last >= outlook.snapshot.today() ? kNotCaught : 0)});

@@ -7,13 +7,19 @@ namespace tenthday {
 
 struct Trouble {
     TargetKey key;
-    QString text;
+    QString batch;  ///< its number; empty where it is of none
+    QString words;
     Role role = Role::Caution;
     qreal x = 0;     ///< where its batch stands: the words stand as near as they can
     int weight = 0;  ///< the weightiest get their room first
+    std::vector<TargetKey> others{};  ///< batches that share the words; its place is the first's
+
+    [[nodiscard]] int count() const { return 1 + static_cast<int>(others.size()); }
 };
 
-/// Lays as many side by side as have room, then how many more there are.
+/// Lays as many side by side as have room, then how many more there are. Batches alike share their
+/// words. Each stands near its batch; where one is in danger or room is short, all stand from the
+/// left edge on, the urgent first, then by day.
 /// @param taken  what stands there already
 void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
                  const std::vector<QRectF>& taken, Sheet& sheet);

@@ -9,6 +9,12 @@
 
 namespace tenthday::order_text {
 
+namespace {
+
+bool isUnmet(const OrderOutlook* order) { return order->state != OrderState::Met; }
+
+}  // namespace
+
 QString nameOf(const Order& order) {
     return Words::tr("%1 %2 for %3")
         .arg(chart_text::number(order.count), kind(order.kind),
@@ -21,14 +27,20 @@ CardTone toneOf(const OrderOutlook& order) {
                                                : CardTone::Danger;
 }
 
-QString joinedName(const std::vector<const OrderOutlook*>& orders) {
+QString joinedBriefly(const std::vector<const OrderOutlook*>& orders) {
     const auto all = Words::tr("%Ln order(s)", nullptr, static_cast<int>(orders.size()));
-    const auto unmet = std::count_if(orders.begin(), orders.end(), [](const auto* order) {
-        return order->state != OrderState::Met;
-    });
+    const auto unmet = std::count_if(orders.begin(), orders.end(), isUnmet);
     return unmet == 0
                ? Words::tr("%1, all met").arg(all)
                : Words::tr("%1, %2 not met").arg(all, chart_text::number(static_cast<int>(unmet)));
+}
+
+QString joinedName(const std::vector<const OrderOutlook*>& orders) {
+    if (std::count_if(orders.begin(), orders.end(), isUnmet) != 1) return joinedBriefly(orders);
+    const auto& order = **std::find_if(orders.begin(), orders.end(), isUnmet);
+    return Words::tr("%1, %2 %3")
+        .arg(Words::tr("%Ln order(s)", nullptr, static_cast<int>(orders.size())),
+             QString::fromStdString(order.order->label), state(order));
 }
 
 CardText joinedCard(const std::vector<const OrderOutlook*>& orders) {

@@ -11,6 +11,8 @@ namespace tenthday::order_text {
 [[nodiscard]] QString nameOf(const Order& order);
 [[nodiscard]] CardTone toneOf(const OrderOutlook& order);
 /// "3 orders, 1 not met": an order at risk is not met.
+[[nodiscard]] QString joinedBriefly(const std::vector<const OrderOutlook*>& orders);
+/// Where one alone is not met, which and what it lacks: "3 orders, K-04 14 short"; else briefly.
 [[nodiscard]] QString joinedName(const std::vector<const OrderOutlook*>& orders);
 /// Each with its state and due day.
 [[nodiscard]] CardText joinedCard(const std::vector<const OrderOutlook*>& orders);

@@ -4,6 +4,7 @@
 
 namespace tenthday::legend_text {
 
+QString leaves() { return Words::tr("an order leaves"); }
 QString planned() { return Words::tr("as planned before, or proposed"); }
 QString trouble() { return Words::tr("late, or other trouble"); }
 

@@ -4,6 +4,8 @@
 
 namespace tenthday::legend_text {
 
+/// The triangle on the foot of the queens' lane: an order that leaves before or after it is due.
+[[nodiscard]] QString leaves();
 /// The broken outline of what is not so, or not yet.
 [[nodiscard]] QString planned();
 /// The sign of trouble.

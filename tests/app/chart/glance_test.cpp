@@ -117,7 +117,11 @@ TEST_F(Glance, ManyInTroubleAreCountedWhereTheyHaveNoRoom) {
     options.size = {900, 700};
     const auto layout = lay(*large, large->season);
     const auto texts = textsOf(layout);
-    EXPECT_TRUE(anyStarts(texts, "and ")) << "and so many more";
+    // Batches alike share their words: "12 batches late: ..."; else so many more are counted.
+    const bool joined = std::any_of(texts.begin(), texts.end(), [](const std::string& text) {
+        return text.find(" batch") != std::string::npos;
+    });
+    EXPECT_TRUE(joined || anyStarts(texts, "and "));
     // All of the season in one window: its last lane ends within the plot or can be scrolled to.
     EXPECT_GT(layout.contentHeight, 0);
 }

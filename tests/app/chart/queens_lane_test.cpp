@@ -125,7 +125,10 @@ TEST_F(QueensLaneTest, OrdersDueCloseTogetherShareAFlag) {
             run.text.contains(QStringLiteral("not met")))
             joined += run.text.toStdString() + ";";
     EXPECT_NE(joined.find(" order"), std::string::npos) << joined;
-    EXPECT_NE(joined.find("1 not met;"), std::string::npos) << joined;
+    // The one that is not met is named with what it lacks; without room for that it is counted.
+    EXPECT_TRUE(joined.find("K-4 4 short;") != std::string::npos ||
+                joined.find("1 not met;") != std::string::npos)
+        << joined;
     // Every order can still be asked: the worst by the flag, each other by its mast.
     for (int order = 0; order < 5; ++order) EXPECT_FALSE(itemsOf(layout, order).empty()) << order;
     // At the flag's place the card tells of all that share it, the worst first.

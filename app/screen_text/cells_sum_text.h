@@ -1,0 +1,11 @@
+/// @file cells_sum_text.h  The first line of a cells day's sum in the chart.
+#pragma once
+#include <QString>
+
+namespace tenthday::cells_sum_text {
+
+/// "22 ripe"; "20 of 22 ripe" where only 20 of them are for nucs, so that the nucs left are what
+/// is ready less the first number. In the least room ("22", "20 of 22") without the word.
+[[nodiscard]] QString ripe(int ripe, int toNucs, bool brief);
+
+}  // namespace tenthday::cells_sum_text

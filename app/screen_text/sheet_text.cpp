@@ -1,5 +1,7 @@
 #include "screen_text/sheet_text.h"
 
+#include <algorithm>
+
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/words.h"
@@ -45,11 +47,23 @@ QString toNobody(int tasks) {
     return Words::tr("%Ln task(s) of this week are given to nobody and not on this sheet.", nullptr,
                      tasks);
 }
+namespace {
+
+/// With no-break spaces from the first digit on: a time is never broken over two lines.
+QString unbroken(QString time) {
+    const auto digit =
+        std::find_if(time.cbegin(), time.cend(), [](QChar c) { return c.isDigit(); });
+    const auto from = digit - time.cbegin();
+    return time.left(from) + time.mid(from).replace(u' ', QChar(QChar::Nbsp));
+}
+
+}  // namespace
+
 QString hours(int minutes) {
-    if (minutes < 60) return Words::tr("about %1 min").arg(chart_text::number(minutes));
-    return Words::tr("about %1 h %2")
-        .arg(chart_text::number(minutes / 60))
-        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    if (minutes < 60) return unbroken(Words::tr("about %1 min").arg(chart_text::number(minutes)));
+    return unbroken(Words::tr("about %1 h %2")
+                        .arg(chart_text::number(minutes / 60))
+                        .arg(minutes % 60, 2, 10, QLatin1Char('0')));
 }
 QString hoursExplained(bool own, bool driven) {
     const auto work =

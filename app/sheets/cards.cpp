@@ -29,7 +29,7 @@ const SideRound* roundOn(const SideOutlook& side, Day day) {
 
 LabelCard cardOf(const Outlook& outlook, const SideOutlook& side, const SideRound& round, Day day) {
     const auto& facts = outlook.snapshot.facts();
-    LabelCard card{nucOf(side), labelOf(outlook, side.yardOn(day)), {}};
+    LabelCard card{nucOf(side), labelOf(outlook, side.yardOn(day)), {}, {}};
     card.lines +=
         paper_text::wentIn(labelOf(outlook, std::optional(round.batch)),
                            breedersOf(outlook, round.batch), round.transferDay, round.done);
@@ -37,11 +37,15 @@ LabelCard cardOf(const Outlook& outlook, const SideOutlook& side, const SideRoun
     if (out != nullptr) card.lines += paper_text::outAbout(dayOf(out->likely));
     if (round.transferDay < round.lookDay)
         card.lines += paper_text::leaveShut(round.transferDay + Days{1}, round.lookDay - Days{1});
-    card.lines += paper_text::shutHours(static_cast<int>(facts[Fact::FlightFromH]),
-                                        static_cast<int>(facts[Fact::FlightToH]));
+    const auto shutHours = paper_text::shutHours(static_cast<int>(facts[Fact::FlightFromH]),
+                                                 static_cast<int>(facts[Fact::FlightToH]));
+    card.lines += shutHours;
     card.lines += paper_text::lookFrom(round.lookDay);
     card.lines += paper_text::catchFrom(round.catchDay);
     card.lines += paper_text::seenOn();
+    // On a small label the dates of this nuc come before what holds for every nuc of the yard.
+    card.spare = {shutHours};
+    if (out != nullptr) card.spare += paper_text::outAbout(dayOf(out->likely));
     return card;
 }
 
@@ -73,13 +77,16 @@ std::vector<LabelCard> nucCards(const Outlook& outlook, Day day) {
 namespace {
 
 PaperColumn column(Head head, qreal share, bool blank = false, Print type = Print::Text) {
-    return {paper_text::head(head), share, type, blank};
+    return {paper_text::head(head), share, type, blank, false};
+}
+PaperColumn numbers(Head head, qreal share, Print type = Print::Text) {
+    return {paper_text::head(head), share, type, false, true};
 }
 
 PaperGroup barsOf(const Outlook& outlook, const BatchOutlook& batch) {
     PaperGroup group{paper_text::bars(),
-                     {column(Head::Bar, 0.5, false, Print::Strong), column(Head::Breeder, 1.5),
-                      column(Head::Grafts, 0.7), column(Head::Started, 0.8, true),
+                     {numbers(Head::Bar, 0.5, Print::Strong), column(Head::Breeder, 1.5),
+                      numbers(Head::Grafts, 0.7), column(Head::Started, 0.8, true),
                       column(Head::Sealed, 0.8, true), column(Head::Ripe, 0.8, true)},
                      {},
                      {}};
@@ -158,7 +165,7 @@ ListPaper orderPaper(const Outlook& outlook, const Order& order) {
     paper.lead = {paper_text::orderLead(outlook.snapshot.today())};
     paper.ticks = false;
     PaperGroup group{paper_text::ordered(),
-                     {column(Head::What, 1.4, false, Print::Strong), column(Head::Count, 0.6),
+                     {column(Head::What, 1.4, false, Print::Strong), numbers(Head::Count, 0.6),
                       column(Head::Line, 1), column(Head::Due, 1.4)},
                      {},
                      {}};
@@ -181,8 +188,8 @@ ListPaper yearPaper(const Outlook& outlook) {
     paper.lead = {paper_text::yearLead(review.batches, review.until)};
     paper.ticks = false;
     PaperGroup stages{paper_text::yearStages(),
-                      {column(Head::Stage, 1.4, false, Print::Strong), column(Head::Planned, 0.8),
-                       column(Head::Happened, 0.8), column(Head::Recorded, 1.2)},
+                      {column(Head::Stage, 1.4, false, Print::Strong), numbers(Head::Planned, 0.8),
+                       numbers(Head::Happened, 0.8), column(Head::Recorded, 1.2)},
                       {},
                       {}};
     for (std::size_t i = 0; i < review.stages.size(); ++i) {

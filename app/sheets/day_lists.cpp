@@ -19,10 +19,13 @@ namespace {
 using paper_text::Head;
 
 PaperColumn words(Head head, qreal share, Print type = Print::Text) {
-    return {paper_text::head(head), share, type, false};
+    return {paper_text::head(head), share, type, false, false};
+}
+PaperColumn numbers(Head head, qreal share) {
+    return {paper_text::head(head), share, Print::Text, false, true};
 }
 PaperColumn blank(Head head, qreal share) {
-    return {paper_text::head(head), share, Print::Text, true};
+    return {paper_text::head(head), share, Print::Text, true, false};
 }
 
 ListPaper begin(const Outlook& outlook, PaperKind kind, Day day) {
@@ -223,7 +226,7 @@ QString thingOf(const Outlook& outlook, const Task& task) {
 ListPaper loadingPaper(const Outlook& outlook, Day day) {
     auto list = begin(outlook, PaperKind::Loading, day);
     const std::vector<PaperColumn> columns{words(Head::Thing, 1.8, Print::Strong),
-                                           words(Head::Amount, 0.7), words(Head::For, 1.5)};
+                                           numbers(Head::Amount, 0.7), words(Head::For, 1.5)};
     std::vector<TaskRule> rules;
     std::vector<Task> open;
     for (const auto& task : tasksOf(outlook))

@@ -35,7 +35,7 @@ Result<DayPaper> cardsOf(const OutlookPtr& outlook, const PaperWish& wish) {
     const PaperForm form{wish.choice.form.paper, wish.choice.form.landscape};
     if (const auto good = checkLabels(wish.choice.labels, form); !good) return good.error();
     auto cards = nucCards(*outlook, wish.day);
-    if (cards.empty()) cards.push_back({{}, {}, {paper_text::none(PaperKind::NucCards)}});
+    if (cards.empty()) cards.push_back({{}, {}, {paper_text::none(PaperKind::NucCards)}, {}});
     return DayPaper{
         paper_text::title(PaperKind::NucCards, wish.day), form,
         [cards, grid = wish.choice.labels](const PaperForm& on, const PaperRuler& ruler) {

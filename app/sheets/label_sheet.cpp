@@ -1,6 +1,7 @@
 #include "sheets/label_sheet.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "sheets/piece.h"
 
@@ -20,22 +21,56 @@ QSizeF labelSize(const LabelGrid& grid, const PaperForm& form) {
             part(sheet.height(), grid.top + grid.bottom, grid.gapDown, grid.rows)};
 }
 
-/// The words of a card in one type; the lines that go into the height.
+/// The words of a card in one type.
 struct CardLines {
     Print type;
     QStringList lines;
-    bool whole = true;
 };
 
-CardLines linesOf(const LabelCard& card, Print type, const QSizeF& room, const PaperRuler& ruler) {
-    CardLines set{type, {}, true};
-    const auto most = static_cast<qsizetype>(std::max(room.height() / ruler.line(type), 0.0));
-    for (const auto& words : card.lines) set.lines += ruler.lines(words, type, room.width());
-    set.whole = set.lines.size() <= most;
-    if (set.whole || most == 0) return set.whole ? set : CardLines{type, {}, false};
-    const auto rest = set.lines.mid(most - 1).join(u' ');
-    set.lines = set.lines.mid(0, most - 1) + ruler.atMost(1, rest, type, room.width());
+qsizetype mostLines(Print type, const QSizeF& room, const PaperRuler& ruler) {
+    return static_cast<qsizetype>(std::max(room.height() / ruler.line(type), 0.0));
+}
+
+QString runTogether(const QStringList& lines) { return lines.join(QStringLiteral("; ")); }
+
+/// The largest setting all these lines go in with, or null.
+std::optional<CardLines> allOf(const QStringList& lines, const QSizeF& room,
+                               const PaperRuler& ruler) {
+    const auto setIn = [&](Print type, const QStringList& wanted) {
+        CardLines set{type, {}};
+        for (const auto& words : wanted) set.lines += ruler.lines(words, type, room.width());
+        return set;
+    };
+    for (const auto& set : {setIn(Print::Small, lines), setIn(Print::Tiny, lines),
+                            setIn(Print::Tiny, {runTogether(lines)})})
+        if (set.lines.size() <= mostLines(set.type, room, ruler)) return set;
+    return std::nullopt;
+}
+
+/// Whole words as far as they go.
+CardLines shortened(const QStringList& lines, const QSizeF& room, const PaperRuler& ruler) {
+    constexpr auto kType = Print::Tiny;
+    CardLines set{
+        kType,
+        ruler.lines(runTogether(lines), kType, room.width()).mid(0, mostLines(kType, room, ruler))};
+    if (set.lines.empty()) return set;
+    auto words = set.lines.back().split(u' ');
+    const QString more(QChar(0x2026));
+    while (words.size() > 1 && ruler.width(words.join(u' ') + u' ' + more, kType) > room.width())
+        words.removeLast();
+    set.lines.back() =
+        ruler.atMost(1, words.join(u' ') + u' ' + more, kType, room.width()).value(0);
     return set;
+}
+
+CardLines linesOf(const LabelCard& card, const QSizeF& room, const PaperRuler& ruler) {
+    auto lines = card.lines;
+    if (const auto set = allOf(lines, room, ruler)) return *set;
+    for (const auto& spare : card.spare) {
+        lines.removeOne(spare);
+        if (const auto set = allOf(lines, room, ruler)) return *set;
+    }
+    return shortened(lines, room, ruler);
 }
 
 Piece cardPiece(const LabelCard& card, const QSizeF& size, bool cutLines, const PaperRuler& ruler) {
@@ -52,8 +87,7 @@ Piece cardPiece(const LabelCard& card, const QSizeF& size, bool cutLines, const 
     }
     const qreal top = kInside + ruler.line(Print::Strong) + 1;
     const QSizeF room(width, size.height() - top - kInside);
-    auto set = linesOf(card, Print::Small, room, ruler);
-    if (!set.whole) set = linesOf(card, Print::Tiny, room, ruler);
+    const auto set = linesOf(card, room, ruler);
     piece.lines(ruler, set.type, set.lines, kInside, top);
     return piece;
 }

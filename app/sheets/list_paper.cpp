@@ -13,11 +13,12 @@ namespace {
 
 class ListPages {
 public:
-    ListPages(const ListPaper& list, const PaperForm& form, const PaperRuler& ruler)
+    ListPages(const ListPaper& list, const PaperForm& form, const PaperRuler& ruler, qreal row)
         : list_(list),
           ruler_(ruler),
           pages_(ruler, printable(form)),
-          room_{ruler, pages_.width()} {}
+          room_{ruler, pages_.width()},
+          row_(row) {}
 
     std::vector<Page> lay() {
         beginPage();
@@ -77,7 +78,8 @@ private:
             list_.leastWidth > 0
                 ? std::max<std::size_t>(static_cast<std::size_t>(width() / list_.leastWidth), 1)
                 : 1;
-        const RowRoom row{ruler_, width() / static_cast<qreal>(across), list_.ticks, across > 1};
+        const RowRoom row{ruler_, width() / static_cast<qreal>(across), row_, list_.ticks,
+                          across > 1};
         const auto line = [&](std::size_t first) {
             Piece piece;
             for (auto i = first; i < std::min(first + across, group.rows.size()); ++i) {
@@ -122,6 +124,7 @@ private:
     const PaperRuler& ruler_;
     PageStack pages_;
     WeekRoom room_;
+    qreal row_;  ///< height of a row of one line
     qreal numberTop_ = 0;
 };
 
@@ -129,7 +132,10 @@ private:
 
 std::vector<Page> layOutList(const ListPaper& list, const PaperForm& form,
                              const PaperRuler& ruler) {
-    return ListPages(list, form, ruler).lay();
+    auto pages = ListPages(list, form, ruler, kWideRow).lay();
+    if (pages.size() == 1) return pages;
+    auto closer = ListPages(list, form, ruler, kCloseRow).lay();
+    return closer.size() < pages.size() ? closer : pages;
 }
 
 }  // namespace tenthday

@@ -13,7 +13,8 @@ struct PaperColumn {
     QString head;
     qreal share = 1;  ///< of the room, by the sum of all shares
     Print type = Print::Text;
-    bool blank = false;  ///< where a row says nothing there is a line to write on
+    bool blank = false;   ///< where a row says nothing there is a line to write on
+    bool number = false;  ///< stands at the right, its head too
 };
 
 struct PaperRow {
@@ -44,7 +45,8 @@ struct ListPaper {
 
 /// Title, operation and page number stand on each page. A group's name never stands alone at a
 /// page's foot and is said again, with the heads of its columns, where its rows go on. A row is
-/// never split; what is too long for a cell of eight lines ends in an ellipsis. At least one page.
+/// never split; rows stand closer where that saves a page; what is too long for a cell of eight
+/// lines ends in an ellipsis. At least one page.
 [[nodiscard]] std::vector<Page> layOutList(const ListPaper& list, const PaperForm& form,
                                            const PaperRuler& ruler);
 

@@ -6,7 +6,6 @@ namespace tenthday {
 namespace {
 
 const qreal kTick = millimetres(6);
-const qreal kRow = millimetres(9);
 const qreal kMustBar = millimetres(2.5);
 const qreal kBesideTick = 6;
 const qreal kBetween = 8;  ///< two columns
@@ -34,10 +33,22 @@ std::vector<Place> placesOf(const RowRoom& room, const std::vector<PaperColumn>&
     return places;
 }
 
+/// Numbers stand at the right of their place, words at the left; gives the height they take.
+qreal putLines(Piece& piece, const PaperRuler& ruler, Print type, const QStringList& lines,
+               const Place& place, bool atRight, qreal top) {
+    if (!atRight) return piece.lines(ruler, type, lines, place.left, top);
+    qreal y = top;
+    for (const auto& line : lines) {
+        piece.textBefore(ruler, type, line, place.left + place.width, y);
+        y += ruler.line(type);
+    }
+    return y - top;
+}
+
 void putTick(Piece& piece, const RowRoom& room, const PaperRow& row) {
     if (row.must) piece.fill({0, 1, kMustBar, piece.height - 2});
     if (!room.ticks) return;
-    const QRectF box(tickLeft(room), (kRow - kTick) / 2, kTick, kTick);
+    const QRectF box(tickLeft(room), (room.row - kTick) / 2, kTick, kTick);
     piece.frame(box, kThick);
     if (row.done) piece.marks.push_back({Mark::Shape::Tick, box, {}, {}, kThick});
 }
@@ -47,9 +58,9 @@ void putTick(Piece& piece, const RowRoom& room, const PaperRow& row) {
 Piece rowPiece(const RowRoom& room, const std::vector<PaperColumn>& columns, const PaperRow& row) {
     const auto& ruler = room.ruler;
     const auto places = placesOf(room, columns);
-    const qreal baseline = (kRow + ruler.ascent(Print::Text)) / 2 - 1;
+    const qreal baseline = (room.row + ruler.ascent(Print::Text)) / 2 - 1;
     Piece piece;
-    qreal end = kRow;
+    qreal end = room.row;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const auto& [type, place] = std::pair{columns[i].type, places[i]};
         const auto words = row.cells.value(static_cast<qsizetype>(i));
@@ -59,7 +70,8 @@ Piece rowPiece(const RowRoom& room, const std::vector<PaperColumn>& columns, con
         }
         const auto lines = ruler.atMost(room.sideBySide ? 1 : kMostLines, words, type, place.width);
         const qreal top = baseline - ruler.ascent(type);
-        end = std::max(end, top + piece.lines(ruler, type, lines, place.left, top) + 3);
+        end = std::max(
+            end, top + putLines(piece, ruler, type, lines, place, columns[i].number, top) + 3);
     }
     piece.height = end;
     putTick(piece, room, row);
@@ -76,8 +88,8 @@ Piece columnHeads(const RowRoom& room, const std::vector<PaperColumn>& columns) 
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const auto lines =
             room.ruler.atMost(2, columns[i].head, Print::SmallStrong, places[i].width);
-        piece.height = std::max(
-            piece.height, piece.lines(room.ruler, Print::SmallStrong, lines, places[i].left, 0));
+        piece.height = std::max(piece.height, putLines(piece, room.ruler, Print::SmallStrong, lines,
+                                                       places[i], columns[i].number, 0));
     }
     piece.line({0, 0, room.width, piece.height + 1}, kThin);
     piece.height += 4;

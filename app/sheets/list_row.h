@@ -5,9 +5,13 @@
 
 namespace tenthday {
 
+inline constexpr qreal kWideRow = millimetres(9);
+inline constexpr qreal kCloseRow = millimetres(7);  ///< a box to tick still stands free
+
 struct RowRoom {
     const PaperRuler& ruler;
     qreal width;
+    qreal row;        ///< height of a row of one line
     bool ticks;       ///< a box before the row
     bool sideBySide;  ///< each cell has one line
 };

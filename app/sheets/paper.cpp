@@ -89,6 +89,7 @@ QStringList PaperRuler::lines(const QString& text, Print type, qreal room) const
     const auto words = text.split(u' ', Qt::SkipEmptyParts);
     for (const auto& word : words) add(word);
     if (!line.isEmpty()) lines += line;
+    lines.replaceInStrings(QString(QChar(QChar::Nbsp)), QStringLiteral(" "));
     return lines;
 }
 

@@ -42,7 +42,8 @@ public:
     [[nodiscard]] qreal line(Print type) const;
     /// From the top of a line to its baseline.
     [[nodiscard]] qreal ascent(Print type) const;
-    /// Broken between words, and within one only where it alone is wider than the room.
+    /// Broken between words, never at a no-break space (which is set as a space), and within a
+    /// word only where it alone is wider than the room.
     [[nodiscard]] QStringList lines(const QString& text, Print type, qreal room) const;
     /// The first lines, the last of them ending in an ellipsis where there would be more.
     [[nodiscard]] QStringList atMost(int count, const QString& text, Print type, qreal room) const;

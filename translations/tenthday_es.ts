@@ -10290,5 +10290,17 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <source>%1 were every day a flying day (S47, S49, S58)</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 of %2 ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an order leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -14,7 +14,8 @@ struct LabelCard {
     QString title;
     QString beside;  ///< at the right of the title
     QStringList lines;
-    QStringList spare{};  ///< of the lines, those left out where not all go in; the first goes first
+    QStringList
+        spare{};  ///< of the lines, those left out where not all go in; the first goes first
 };
 
 /// Refuses what no sheet can be: numbers out of range, labels below 30 by 15 mm.

@@ -241,6 +241,7 @@ private:
                 if (!first) continue;
                 WayToFix way{parts(all[i], *first, help), true};
                 for (auto& part : parts(all[k], *second, {})) way.parts.push_back(part);
+                if (budget_.isOver()) return;  // what was not tried to the end is not told
                 ways.push_back(std::move(way));
             }
     }

@@ -17,16 +17,21 @@ enum class Where : std::uint8_t {
     Went  ///< sold, or into a colony, this season
 };
 
+/// How queens go: into colonies of one's own, which fills own needs only, or away.
+enum class Way : std::uint8_t { OwnColony, Away };
+
 struct EarlierQueen {
     Id<Batch> batch;
     std::optional<Id<Line>> line;
     bool isProven = false;
     Where where{};
+    Way way{};  ///< of one that went
     Day day;
 };
 
 bool isCaged(QueenPlace place) { return place == QueenPlace::Bank || place == QueenPlace::Cage; }
 bool hasGone(QueenPlace place) { return place == QueenPlace::Sold || place == QueenPlace::Colony; }
+Way wayOf(QueenPlace place) { return place == QueenPlace::Colony ? Way::OwnColony : Way::Away; }
 
 class Search {
 public:
@@ -42,8 +47,10 @@ public:
         std::stable_sort(queens_.begin(), queens_.end(), [](const auto& a, const auto& b) {
             return a.where != b.where ? a.where < b.where : a.day < b.day;
         });
-        countDeliveries();
-        settle();
+        for (const auto way : {Way::OwnColony, Way::Away}) {
+            countDeliveries(way);
+            settle(way);
+        }
         return std::move(queens_);
     }
 
@@ -54,13 +61,14 @@ private:
         if (stays.empty()) return;
         const auto last = stays.back();
         const bool went = hasGone(last->place);
-        if (went) ++went_[raised.batch], stays.pop_back();
+        const Way way = wayOf(last->place);
+        if (went) ++went_[{way, raised.batch}], stays.pop_back();
         const auto queen = snapshot_.find(raised.queen);
         const bool isBreeder = !queen || queen->breederFrom || queen->breederUntil;
         if (isBreeder || stays.empty() || (went && last->from < season_.first)) return;
         const bool inNuc = stays.back()->place == QueenPlace::Nuc;
         if (!inNuc && !isCaged(stays.back()->place)) return;
-        EarlierQueen found{raised.batch, queen->line, false, whereOf(stays, went), {}};
+        EarlierQueen found{raised.batch, queen->line, false, whereOf(stays, went), way, {}};
         found.day = went ? last->from : std::max(snapshot_.today(), season_.first);
         for (auto at = stays.rbegin(); at != stays.rend() && isCaged((*at)->place); ++at)
             found.day = (*at)->from;
@@ -76,10 +84,14 @@ private:
         return stays.size() == 1 && stays.front()->version == 1 ? Where::AsCaught : Where::Kept;
     }
 
-    void countDeliveries() {
+    void countDeliveries(Way way) {
+        named_.clear();
+        namedNow_.clear();
+        looseBefore_ = looseNow_ = 0;
         for (const auto& delivery : snapshot_.all<Delivery>()) {
             const auto order = snapshot_.find(delivery->order);
             if (!order || !isForQueens(order->kind) || delivery->day > until_) continue;
+            if ((order->kind == OrderKind::Own) != (way == Way::OwnColony)) continue;
             const bool isNow = delivery->day >= season_.first;
             if (delivery->fromBatch) {
                 named_[*delivery->fromBatch] += delivery->count;
@@ -92,26 +104,27 @@ private:
         }
     }
 
-    void settle() {
-        for (const auto& [batch, count] : named_) {
-            const auto isOf = [of = batch](const auto& queen) { return queen.batch == of; };
-            drop(count - wentOf(batch),
-                 [&](const auto& queen) { return isOf(queen) && queen.where != Where::Went; });
-        }
-        for (const auto& [batch, count] : namedNow_)
-            drop(count, [of = batch](const auto& queen) {
-                return queen.batch == of && queen.where == Where::Went;
+    void settle(Way way) {
+        const auto isWent = [way](const auto& queen) {
+            return queen.where == Where::Went && queen.way == way;
+        };
+        for (const auto& [batch, count] : named_)
+            drop(count - wentOf(way, batch), [of = batch](const auto& queen) {
+                return queen.batch == of && queen.where != Where::Went;
             });
+        for (const auto& [batch, count] : namedNow_)
+            drop(count,
+                 [&, of = batch](const auto& queen) { return queen.batch == of && isWent(queen); });
         std::int32_t unexplained = looseBefore_;
-        for (const auto& [batch, count] : went_) unexplained -= std::max(count - named_[batch], 0);
+        for (const auto& [key, count] : went_)
+            if (key.first == way) unexplained -= std::max(count - named_[key.second], 0);
         drop(unexplained, [](const auto& queen) { return queen.where == Where::AsCaught; });
-        const auto isWent = [](const auto& queen) { return queen.where == Where::Went; };
         const auto went = std::count_if(queens_.begin(), queens_.end(), isWent);
         drop(static_cast<std::int32_t>(went) - looseNow_, isWent);
     }
 
-    [[nodiscard]] std::int32_t wentOf(Id<Batch> batch) const {
-        const auto at = went_.find(batch);
+    [[nodiscard]] std::int32_t wentOf(Way way, Id<Batch> batch) const {
+        const auto at = went_.find({way, batch});
         return at == went_.end() ? 0 : at->second;
     }
 
@@ -125,7 +138,8 @@ private:
     DayWindow season_;
     Day until_;
     std::vector<EarlierQueen> queens_;
-    std::map<Id<Batch>, std::int32_t> went_;      ///< by their stays, in all seasons
+    std::map<std::pair<Way, Id<Batch>>, std::int32_t> went_;  ///< by their stays, in all seasons
+    // Of one way at a time:
     std::map<Id<Batch>, std::int32_t> named_;     ///< delivered of the batch, in all seasons
     std::map<Id<Batch>, std::int32_t> namedNow_;  ///< of these this season
     std::int32_t looseBefore_ = 0;                ///< delivered of no batch in particular

@@ -16,7 +16,8 @@ namespace tenthday {
 /// of it, whether their stays say so or not; of queens nothing was said of since their catch also
 /// as many as deliveries of earlier seasons, of no batch in particular, leave unexplained. A queen
 /// whose stay says that she went this season is counted as long as such a delivery of this season
-/// takes her from the stock.
+/// takes her from the stock. Queens in colonies of one's own answer for deliveries to own needs,
+/// queens sold for all others.
 [[nodiscard]] std::vector<QueenPart> earlierQueens(const Snapshot& snapshot);
 
 }  // namespace tenthday

@@ -158,5 +158,27 @@ TEST_F(EarlierQueensTest, OneDeliveredThisSeasonLeavesOnceOnly) {
     EXPECT_EQ(standing(2).state, OrderState::Short) << "another one, without a delivery";
 }
 
+TEST_F(EarlierQueensTest, OnesInOwnColoniesAnswerForOwnNeedsOnly) {
+    order(1, 5, "2027-08-30");
+    deliver(1, "2027-09-03", 1);
+    EXPECT_EQ(inHand(), 3) << "that was the fourth, who was sold";
+    stay(2, QueenPlace::Colony, "2027-09-04");
+    EXPECT_EQ(inHand(), 2);
+    deliver(1, "2027-09-05", 1);
+    EXPECT_EQ(inHand(), 1) << "sold from the bank: not the one in the colony";
+    order(2, 1, "2027-09-10", OrderKind::Own);
+    deliver(2, "2027-09-04", 1);
+    EXPECT_EQ(inHand(), 1) << "that was the one in the colony";
+}
+
+TEST_F(EarlierQueensTest, OnePutIntoAColonyThisSeasonIsGoneWhateverIsSold) {
+    order(1, 1, "2028-05-01");
+    order(2, 2, "2028-05-20");
+    stay(2, QueenPlace::Colony, "2028-04-20");
+    EXPECT_EQ(inHand(), 2);
+    deliver(1, "2028-05-01", 1);
+    EXPECT_EQ(standing(2).state, OrderState::Short) << "one of three is left";
+}
+
 }  // namespace
 }  // namespace tenthday::test

@@ -195,6 +195,7 @@ TEST(SeasonPlan, KeepsToTheHoursADayBesideWhatTheBookHas) {
     EXPECT_TRUE(answer.longDays.empty());
     EXPECT_LE(most(answer), limit);
     EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met);
+    EXPECT_GT(answer.graftDaysWithin, 0) << "hours are on the safe side: no proof";
     question.mostMinutesADay = 0;
     EXPECT_FALSE(planSeason(*freshOutlook(book), question));
 }

@@ -70,12 +70,9 @@ private:
                 wrong_.push_back("a yard without drones" + on(option.cellsDay));
             inNucs += cells;
         }
-        double ripe = 0;
-        for (std::size_t line = 0; line < problem_.lines; ++line)
-            ripe += ripeOf(problem_, batch, line);
         const auto elsewhere = soldCells(problem_, batch) + cagedCells(problem_, batch);
         // Whole cells of a batch are its ripe ones rounded.
-        if (inNucs + elsewhere > std::round(ripe) + 0.5 + kSlack)
+        if (inNucs + elsewhere > std::round(ripeOf(problem_, batch)) + 0.5 + kSlack)
             wrong_.push_back("more cells than get ripe" + on(option.cellsDay));
         for (const auto& line : batch.toOrders)
             for (std::size_t k = 0; k < line.size(); ++k)
@@ -170,11 +167,8 @@ std::vector<Stock> stockOf(const PlanProblem& problem, const WholePlan& plan) {
         stock.push_back({source.line, source.proven, source.day, source.count});
     for (const auto& batch : plan) {
         const auto& option = problem.options[batch.option];
-        double ripe = 0;
-        double inNucs = 0;
-        for (std::size_t line = 0; line < problem.lines; ++line)
-            ripe += ripeOf(problem, batch, line);
-        for (const double cells : batch.nucCells) inNucs += cells;
+        const double ripe = ripeOf(problem, batch);
+        const double inNucs = placedOf(batch);
         for (std::size_t line = 0; line < problem.lines && ripe > 0; ++line) {
             const double cells = std::min(nucCellsOf(problem, batch, line), inNucs);
             stock.push_back(

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace tenthday {
 
@@ -33,6 +34,16 @@ std::int32_t graftsOf(const WholeBatch& batch) {
     return sum;
 }
 
+double ripeOf(const PlanProblem& problem, const WholeBatch& batch) {
+    double ripe = 0;
+    for (std::size_t line = 0; line < problem.lines; ++line) ripe += ripeOf(problem, batch, line);
+    return ripe;
+}
+
+double placedOf(const WholeBatch& batch) {
+    return std::accumulate(batch.nucCells.begin(), batch.nucCells.end(), 0.0);
+}
+
 double minutesOn(const PlanProblem& problem, const WholePlan& plan, std::int32_t day) {
     if (!problem.hours) return 0;
     double minutes = 0;
@@ -41,14 +52,9 @@ double minutesOn(const PlanProblem& problem, const WholePlan& plan, std::int32_t
     };
     for (const auto& batch : plan) {
         const auto& option = problem.options[batch.option];
-        double ripe = 0;
-        double inNucs = 0;
-        for (std::size_t line = 0; line < problem.lines; ++line)
-            ripe += ripeOf(problem, batch, line);
-        for (const double cells : batch.nucCells) inNucs += cells;
         add(option.day, problem.hours->graft, graftsOf(batch));
-        add(option.cellsDay, problem.hours->cells, std::round(ripe));
-        add(option.ready, problem.hours->caught, inNucs);
+        add(option.cellsDay, problem.hours->cells, std::round(ripeOf(problem, batch)));
+        add(option.ready, problem.hours->caught, placedOf(batch));
     }
     return minutes;
 }

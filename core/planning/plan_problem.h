@@ -120,6 +120,10 @@ struct WholeBatch {
 using WholePlan = std::vector<WholeBatch>;
 
 [[nodiscard]] std::int32_t graftsOf(const WholeBatch& batch);
+/// Ripe cells expected of all lines.
+[[nodiscard]] double ripeOf(const PlanProblem& problem, const WholeBatch& batch);
+/// Cells placed in nucs, of all yards.
+[[nodiscard]] double placedOf(const WholeBatch& batch);
 /// Minutes a plan adds to a day; 0 where hours are not limited.
 [[nodiscard]] double minutesOn(const PlanProblem& problem, const WholePlan& plan, std::int32_t day);
 /// Ripe cells expected of one line of it.

@@ -97,10 +97,9 @@ std::vector<ProposedBatch> proposalsOf(const Snapshot& snapshot, const PlanSite&
                      [&](auto a, auto b) { return proposals[a].cellsDay < proposals[b].cellsDay; });
     Shares shares(site);
     for (const auto i : order) {
-        double cells = 0;
-        for (const double here : plan[i].nucCells) cells += here;
-        proposals[i].shares = shares.share(site.problem.options[plan[i].option],
-                                           static_cast<std::int32_t>(std::lround(cells)));
+        proposals[i].shares =
+            shares.share(site.problem.options[plan[i].option],
+                         static_cast<std::int32_t>(std::lround(placedOf(plan[i]))));
     }
     return proposals;
 }

@@ -271,10 +271,8 @@ std::int32_t cagedCells(const PlanProblem& problem, const WholeBatch& batch) {
 }
 
 std::int32_t wholeNucCells(const PlanProblem& problem, const WholeBatch& batch) {
-    double ripe = 0;
-    for (std::size_t line = 0; line < problem.lines; ++line) ripe += ripeOf(problem, batch, line);
-    return static_cast<std::int32_t>(std::lround(ripe)) - soldCells(problem, batch) -
-           cagedCells(problem, batch);
+    return static_cast<std::int32_t>(std::lround(ripeOf(problem, batch))) -
+           soldCells(problem, batch) - cagedCells(problem, batch);
 }
 
 WholePlan wholePlan(const PlanProblem& problem, const std::vector<PlanModel::Load>& loads) {

@@ -1,4 +1,4 @@
-/// @file top_up.h  A top-up graft into the box of a batch. Inner to the room.
+/// @file top_up.h  A second graft into the box of a batch. Inner to the room.
 #pragma once
 #include "records/snapshot.h"
 
@@ -8,5 +8,10 @@ namespace tenthday {
 /// more cells than such cups, bars of the same breeder queens, the same method. It belongs to the
 /// same filling of the builder; whether it comes in time (fact top_up_by_h) is not asked here.
 [[nodiscard]] bool isTopUpOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
+
+/// The later batch is the earlier one once more, as insurance: the same method and, bar by bar, the
+/// same breeder queens and grafts. Cells of two ages stand in one box then; whether it comes in time
+/// and while the first still stand there is not asked here.
+[[nodiscard]] bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
 
 }  // namespace tenthday

@@ -105,6 +105,27 @@ TEST(Rhythm, ATopUpOfTheSameBatchDoesNotComeTooSoon) {
     EXPECT_EQ(tooSoon(book("2027-05-13", 8, 12), "Box"), early) << "too late for a top-up";
 }
 
+// Common practice: a second graft as insurance, the day after, into the same box. That the box may
+// be overfull then is told all the same.
+TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxDoesNotComeTooSoon) {
+    const auto book = [](const char* day, int grafts) {
+        SeasonMaker maker("2027-05-12");
+        maker.yard("East").builder("Box", "East").batch("1", "2027-05-10", 14, 20, "Box");
+        maker.batch("2", day, 14, grafts, "Box");
+        return maker.outlook();
+    };
+    EXPECT_TRUE(tooSoon(book("2027-05-11", 20), "Box").empty());
+    EXPECT_TRUE(tooSoon(book("2027-05-12", 20), "Box").empty());
+    const std::vector<std::string> early{"2 free 2027-05-18"};
+    EXPECT_EQ(tooSoon(book("2027-05-13", 20), "Box"), early) << "the cells are too far apart";
+    EXPECT_EQ(tooSoon(book("2027-05-11", 12), "Box"), early) << "another batch";
+    EXPECT_EQ(tooSoon(book("2027-05-10", 20), "Box"), early) << "both on one day is a mistake";
+    const auto full = book("2027-05-11", 20);
+    EXPECT_TRUE(std::any_of(full->findings.begin(), full->findings.end(), [](const Finding& is) {
+        return is.kind == FindingKind::BoxOverfull;
+    }));
+}
+
 TEST(Rhythm, RestAfterTheCellsAreOutCountsWhereBatchesDoNotOverlap) {
     // In the starter until 11 May, a day of rest by the method: the next from 13 May, whenever it
     // is asked for.

@@ -49,12 +49,12 @@ bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later) {
     if (!first || !second || first->method != second->method) return false;
     const auto before = snapshot.all<BatchBar>().of(earlier.uuid);
     const auto after = snapshot.all<BatchBar>().of(later.uuid);
-    return !after.empty() &&
-           std::equal(before.begin(), before.end(), after.begin(), after.end(),
-                      [](const auto& bar, const auto& again) {
-                          return bar->bar == again->bar && bar->breeder == again->breeder &&
-                                 bar->cells == again->cells;
-                      });
+    return !after.empty() && std::equal(before.begin(), before.end(), after.begin(), after.end(),
+                                        [](const auto& bar, const auto& again) {
+                                            return bar->bar == again->bar &&
+                                                   bar->breeder == again->breeder &&
+                                                   bar->cells == again->cells;
+                                        });
 }
 
 }  // namespace tenthday

@@ -121,9 +121,8 @@ TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxDoesNotComeTooSoon) {
     EXPECT_EQ(tooSoon(book("2027-05-11", 12), "Box"), early) << "another batch";
     EXPECT_EQ(tooSoon(book("2027-05-10", 20), "Box"), early) << "both on one day is a mistake";
     const auto full = book("2027-05-11", 20);
-    EXPECT_TRUE(std::any_of(full->findings.begin(), full->findings.end(), [](const Finding& is) {
-        return is.kind == FindingKind::BoxOverfull;
-    }));
+    EXPECT_TRUE(std::any_of(full->findings.begin(), full->findings.end(),
+                            [](const Finding& is) { return is.kind == FindingKind::BoxOverfull; }));
 }
 
 TEST(Rhythm, RestAfterTheCellsAreOutCountsWhereBatchesDoNotOverlap) {

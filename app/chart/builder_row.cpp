@@ -14,11 +14,6 @@ constexpr qreal kBelowBar = 9;
 constexpr qreal kBelowDenseBar = 1;
 constexpr qreal kDenseTrack = 24;  ///< px: lower ones hold bars alone
 
-bool meetsAny(const std::vector<QRectF>& taken, const QRectF& rect) {
-    return std::any_of(taken.begin(), taken.end(),
-                       [&](const QRectF& other) { return other.intersects(rect); });
-}
-
 QString label(const std::string& text) { return QString::fromStdString(text); }
 
 /// Lowest track free at each load's start; rest counts as free.
@@ -60,7 +55,7 @@ void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal bas
                                         rect.adjusted(-2, -2, 2, 2));
         sheet.fill(Layer::Body, Role::Ground, rect, target);
         sheet.glyph(Layer::Body, Role::InkSoft, Glyph::MakeUp, rect.center(), 8, target);
-        tracks.marks.push_back(rect);
+        tracks.marks.add(rect);
     }
 }
 
@@ -97,7 +92,7 @@ void layLook(const LaneInput& input, const BuilderOutlook& builder, int index, c
                                     QRectF(centre.x() - 6, centre.y() - 5, 12, 10));
     sheet.glyph(Layer::Body, ticked ? Role::Good : Role::InkSoft,
                 ticked ? Glyph::LookDone : Glyph::LookDue, centre, kSize, target);
-    tracks.marks.push_back({centre.x() - kSize / 2 - 1, centre.y() - kSize / 2, kSize + 2, kSize});
+    tracks.marks.add({centre.x() - kSize / 2 - 1, centre.y() - kSize / 2, kSize + 2, kSize});
 }
 
 void layLooks(const LaneInput& input, const BuilderOutlook& builder, qreal base,
@@ -191,10 +186,10 @@ double thickestLoad(const std::vector<BuilderRow>& rows) {
 bool BuilderTracks::isDense() const { return track < kDenseTrack; }
 qreal BuilderTracks::belowBar() const { return isDense() ? kBelowDenseBar : kBelowBar; }
 bool BuilderTracks::isClear(const QRectF& rect) const {
-    return !meetsAny(marks, rect) && !meetsAny(words, rect.adjusted(-3, -1, 3, 1));
+    return !marks.meets(rect) && !words.meets(rect.adjusted(-3, -1, 3, 1));
 }
 bool BuilderTracks::isFree(const QRectF& rect) const {
-    return isClear(rect) && !meetsAny(bars, rect.adjusted(-2, -1, 2, 1));
+    return isClear(rect) && !bars.meets(rect.adjusted(-2, -1, 2, 1));
 }
 
 namespace {

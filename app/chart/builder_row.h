@@ -1,6 +1,7 @@
 /// @file builder_row.h  One builder's row. Loads that overlap in time stand in tracks of their own.
 #pragma once
 #include "chart/lane.h"
+#include "chart/taken_places.h"
 #include "chart/trouble_line.h"
 
 namespace tenthday {
@@ -23,9 +24,9 @@ struct BuilderRow {
 struct BuilderTracks {
     qreal track = 0;      ///< px
     qreal pxPerCell = 0;  ///< thickness of one cell
-    std::vector<QRectF> bars;
-    std::vector<QRectF> marks;
-    std::vector<QRectF> words;
+    TakenPlaces bars;
+    TakenPlaces marks;
+    TakenPlaces words;
     std::vector<Trouble> untold;  ///< whose words found no room in their row
     qreal namesEnd = 0;           ///< foot of the lowest name
 

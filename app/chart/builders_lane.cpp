@@ -55,9 +55,8 @@ void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 void layUntold(const LaneInput& input, BuilderTracks tracks, const QRectF& head, Sheet& sheet) {
     const QRectF line(head.left(), head.top() + 1, head.width(), head.height() - 3);
     std::vector<QRectF> taken;
-    for (const auto& all : {tracks.bars, tracks.marks, tracks.words})
-        for (const auto& rect : all)
-            if (rect.top() < line.bottom()) taken.push_back(rect);
+    for (const auto* all : {&tracks.bars, &tracks.marks, &tracks.words})
+        for (const auto& rect : all->within(line.top(), line.bottom())) taken.push_back(rect);
     layTroubles(input, std::move(tracks.untold), line, taken, sheet);
 }
 

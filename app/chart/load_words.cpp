@@ -31,7 +31,7 @@ bool put(Role role, Type type, const QString& text, QPointF at, BuilderTracks& t
          int target) {
     const auto rect = sheet.textRect(type, text, at, Align::Left);
     if (!tracks.isClear(rect)) return false;
-    tracks.words.push_back(rect);
+    tracks.words.add(rect);
     sheet.text(Layer::Words, role, type, text, at, Align::Left, target);
     return true;
 }
@@ -108,7 +108,7 @@ void writeHours(const LaneInput& input, const LoadSpan& span, const BarShape& ba
         if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect) ||
             !tracks.isClear(rect))
             return;
-        tracks.words.push_back(rect);
+        tracks.words.add(rect);
         sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
     };
     const auto& points = bar.edge.points;
@@ -192,7 +192,7 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
     if (!hasRoom) leaveUntold(input, load, trouble, tracks);
     const auto place = !hasRoom ? sign : isFree(beside) ? beside : above;
     if (!hasRoom && !tracks.isClear(place)) return;
-    tracks.words.push_back(place);
+    tracks.words.add(place);
     const int target = sheet.target(trouble.key(load.batch), place);
     // Off the outlines of what is proposed, and off the lines of days.
     if (hasRoom && (input.options.proposals || input.isCrossed(place)))

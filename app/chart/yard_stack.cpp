@@ -109,23 +109,24 @@ Gaps gapsOf(const std::vector<int>& places) {
     return gaps;
 }
 
-Gaps untaken(const std::vector<bool>& taken) {
-    std::vector<int> open;
-    for (std::size_t place = 0; place < taken.size(); ++place)
-        if (!taken[place]) open.push_back(static_cast<int>(place));
-    return gapsOf(open);
+/// What stands of them where so many sides do.
+Gaps below(const Gaps& gaps, double sides) {
+    Gaps standing;
+    for (const auto& [from, to] : gaps)
+        if (from < sides) standing.push_back({from, std::min(to, sides)});
+    return standing;
 }
 
-/// Of a batch's places, those that stand that day and no other batch has; marks them.
-std::vector<int> takenBy(const std::vector<int>& places, std::vector<bool>& taken) {
-    std::vector<int> mine;
-    for (const int place : places) {
-        const auto at = static_cast<std::size_t>(place);
-        if (at >= taken.size() || taken[at]) continue;
-        taken[at] = true;
-        mine.push_back(place);
+/// What lies between them, up to so many sides. @param taken  rising, none over another
+Gaps between(const Gaps& taken, double sides) {
+    Gaps open;
+    double next = 0;
+    for (const auto& [from, to] : taken) {
+        if (from > next) open.push_back({next, from});
+        next = to;
     }
-    return mine;
+    if (next < sides) open.push_back({next, sides});
+    return open;
 }
 
 double sumOf(const Heights& heights) {
@@ -265,20 +266,21 @@ void YardStack::givePlaces() {
     std::vector<Day> freeFrom(count, kFirstDay);
     for (auto& block : blocks_) {
         auto wanted = block.block->cells;
+        std::vector<int> given;
         for (std::size_t place = 0; place < count && wanted > 0; ++place) {
             if (freeFrom[place] > block.block->days.first) continue;
             freeFrom[place] = block.block->days.last + Days{1};
-            block.places.push_back(static_cast<int>(place));
+            given.push_back(static_cast<int>(place));
             --wanted;
         }
+        block.places = gapsOf(given);
     }
 }
 
 std::vector<YardStack::Places> YardStack::places() const {
     std::vector<Places> all;
     for (const auto& block : blocks_)
-        for (const auto& [from, to] : gapsOf(block.places))
-            all.push_back({block.block->batch, from, to});
+        for (const auto& [from, to] : block.places) all.push_back({block.block->batch, from, to});
     return all;
 }
 
@@ -301,17 +303,21 @@ std::vector<BandRun> YardStack::on(Day day) const {
                                         [&](const auto& days) { return days.contains(day); });
     const auto free = shareOut(yardDay, day, holders, static_cast<double>(wintered));
 
+    const double sides = std::max<int>(yardDay.sides, 0);
     std::vector<BandRun> runs;
-    std::vector<bool> taken(static_cast<std::size_t>(std::max<int>(yardDay.sides, 0)), false);
+    Gaps taken;
     Gaps gaps;
     std::vector<Spill> spilled;
     for (std::size_t i = 0; i < here.size(); ++i) {
-        Pourer pourer(gapsOf(takenBy(here[i]->places, taken)), runs);
+        const auto mine = below(here[i]->places, sides);
+        taken.insert(taken.end(), mine.begin(), mine.end());
+        Pourer pourer(mine, runs);
         pourer.pourAll(holders[i].heights, holders[i].block->batch, &spilled);
         const auto rest = pourer.rest();
         gaps.insert(gaps.end(), rest.begin(), rest.end());
     }
-    const auto open = untaken(taken);
+    std::sort(taken.begin(), taken.end());
+    const auto open = between(taken, sides);
     gaps.insert(gaps.end(), open.begin(), open.end());
     std::sort(gaps.begin(), gaps.end());
     Pourer pourer(std::move(gaps), runs);

@@ -1,6 +1,7 @@
 /// @file yard_stack.h  A yard's day as a stack of bands, batch by batch. No pixels.
 #pragma once
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "outlook/outlook.h"
@@ -57,7 +58,8 @@ private:
         const BatchBlock* block;
         const BatchTimeline* timeline;  ///< may be null: an unknown batch
         bool unseen;                    ///< of none of its nucs it is known whether she lays
-        std::vector<int> places;        ///< rising
+        /// Runs of places, rising; no other batch that is there on one of its days has them.
+        std::vector<std::pair<double, double>> places;
     };
     void givePlaces();
     [[nodiscard]] std::vector<const Block*> blocksOn(Day day) const;

@@ -1,6 +1,10 @@
 #include "chart/chart_painter.h"
 
+#include <QFontMetricsF>
+#include <QPaintEngine>
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace tenthday {
 namespace {
@@ -46,10 +50,30 @@ void paintHatch(QPainter& painter, const Item& item, const QColor& colour) {
     painter.drawLines(hatchLines(item.rect, item.spacing, item.slope));
 }
 
+/// How far a texture's pattern repeats, along and down, in px.
+qreal periodOf(const Item& item) {
+    return item.shape == Shape::Hatch ? item.spacing * std::numbers::sqrt2 : item.spacing;
+}
+
+/// Where a point lies in a pattern that hangs on the plane.
+QPointF withinPeriod(QPointF point, qreal period) {
+    const auto within = [period](qreal at) { return at - std::floor(at / period) * period; };
+    return {within(point.x()), within(point.y())};
+}
+
+/// Whether it makes pixels, one to one: there what was painted once can be put again.
+bool makesPixels(const QPainter& painter) {
+    return painter.paintEngine()->type() == QPaintEngine::Raster &&
+           painter.worldTransform().type() <= QTransform::TxTranslate;
+}
+
 }  // namespace
 
 ChartPainter::ChartPainter(const Palette& palette, const Typeface& face) : palette_(palette) {
-    for (std::size_t i = 0; i < kTypeCount; ++i) fonts_[i] = face.font(static_cast<Type>(i));
+    for (std::size_t i = 0; i < kTypeCount; ++i) {
+        fonts_[i] = face.font(static_cast<Type>(i));
+        ascents_[i] = QFontMetricsF(fonts_[i]).ascent();
+    }
 }
 
 void ChartPainter::paint(QPainter& painter, const Layout& layout, const QRectF& page) const {
@@ -89,10 +113,8 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
         case Shape::Frame:
             return paintFrame(painter, item, colour);
         case Shape::Hatch:
-            return paintHatch(painter, item, colour);
         case Shape::Dots:
-            return paintDots(painter, dotGrid(item.rect, item.spacing, item.pen / 2), item.pen,
-                             colour);
+            return paintTexture(painter, item);
         case Shape::Dotted:
             return paintDotted(painter, item, colour);
         case Shape::Path:
@@ -102,13 +124,76 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
             painter.setRenderHint(QPainter::Antialiasing);
             return painter.strokePath(layout.paths[detail], QPen(colour, item.pen, Qt::SolidLine,
                                                                  Qt::RoundCap, Qt::RoundJoin));
-        case Shape::Text: {
-            const auto& text = layout.texts[detail];
-            painter.setPen(colour);
-            painter.setFont(fonts_[static_cast<std::size_t>(text.type)]);
-            return painter.drawText(text.baseline, text.text);
-        }
+        case Shape::Text:
+            return paintText(painter, layout.texts[detail], colour);
     }
+}
+
+void ChartPainter::paintTexture(QPainter& painter, const Item& item) const {
+    const auto& colour = palette_[item.role];
+    const qreal ratio = painter.device()->devicePixelRatioF();
+    const bool isHatch = item.shape == Shape::Hatch;
+    const auto dots = isHatch ? QList<QPointF>() : dotGrid(item.rect, item.spacing, item.pen / 2);
+    if (!isHatch && dots.isEmpty()) return;
+    const int pixels = qRound(periodOf(item) * ratio);
+    // Dots are counted out into their place: they must not drift.
+    if (!makesPixels(painter) || pixels < 1 || (!isHatch && pixels != item.spacing * ratio))
+        return isHatch ? paintHatch(painter, item, colour)
+                       : paintDots(painter, dots, item.pen, colour);
+    const QPointF half(item.spacing / 2, item.spacing / 2);
+    const QRectF rect = isHatch ? item.rect : QRectF(dots.front() - half, dots.back() + half);
+    const QPointF into = isHatch ? withinPeriod(rect.topLeft(), pixels / ratio) : QPointF();
+    painter.drawTiledPixmap(rect, tileOf(item, pixels, ratio), into);
+}
+
+const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRatio) const {
+    const auto name = QStringLiteral("%1 %2 %3 %4 %5 %6")
+                          .arg(static_cast<int>(item.shape))
+                          .arg(static_cast<int>(item.slope))
+                          .arg(static_cast<int>(item.role))
+                          .arg(pixels)
+                          .arg(item.pen)
+                          .arg(pixelRatio);
+    auto& tile = tiles_[name];
+    if (!tile.isNull()) return tile;
+    tile = QPixmap(pixels, pixels);
+    tile.setDevicePixelRatio(pixelRatio);
+    tile.fill(Qt::transparent);
+    QPainter painter(&tile);
+    const qreal side = pixels / pixelRatio;
+    if (item.shape == Shape::Dots) {
+        paintDots(painter, {{side / 2, side / 2}}, item.pen, palette_[item.role]);
+    } else {
+        auto around = item;  // one period more on each side: ends of lines lie outside
+        around.rect = QRectF(-side, -side, 3 * side, 3 * side);
+        around.spacing = side / std::numbers::sqrt2;
+        paintHatch(painter, around, palette_[item.role]);
+    }
+    return tile;
+}
+
+void ChartPainter::paintText(QPainter& painter, const TextRun& text, const QColor& colour) const {
+    const auto type = static_cast<std::size_t>(text.type);
+    painter.setPen(colour);
+    painter.setFont(fonts_[type]);
+    if (!makesPixels(painter)) return painter.drawText(text.baseline, text.text);
+    painter.drawStaticText(text.baseline - QPointF(0, ascents_[type]), shaped(text));
+}
+
+/// Shaped once for each text: the same words stand in picture after picture.
+const QStaticText& ChartPainter::shaped(const TextRun& text) const {
+    constexpr qsizetype kMost = 4000;  // a season holds some hundred words
+    const auto type = static_cast<std::size_t>(text.type);
+    auto& known = shaped_[type];
+    if (known.size() > kMost) known.clear();
+    auto& made = known[text.text];
+    if (made.text().isEmpty()) {
+        made.setTextFormat(Qt::PlainText);
+        made.setText(text.text);
+        made.setPerformanceHint(QStaticText::AggressiveCaching);
+        made.prepare({}, fonts_[type]);
+    }
+    return made;
 }
 
 }  // namespace tenthday

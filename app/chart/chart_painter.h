@@ -1,6 +1,8 @@
 /// @file chart_painter.h  Paints a layout in a palette, on anything a QPainter paints on.
 #pragma once
+#include <QHash>
 #include <QPainter>
+#include <QStaticText>
 #include <span>
 
 #include "chart/chart_item.h"
@@ -8,7 +10,9 @@
 
 namespace tenthday {
 
-/// Uses no clip, no pixmap and no pattern: window, picture, paper and vector file look the same.
+/// Window, picture, paper and vector file look the same. Where pixels are made, textures are put as
+/// tiles of whole pixels and words are shaped once: only faster, and a hatch less than a pixel
+/// wider.
 class ChartPainter {
 public:
     ChartPainter(const Palette& palette, const Typeface& face);
@@ -22,8 +26,15 @@ private:
     using Items = std::span<const Item>;
     void paintItems(QPainter& painter, const Layout& layout, Items items) const;
     void paintItem(QPainter& painter, const Layout& layout, const Item& item) const;
+    void paintTexture(QPainter& painter, const Item& item) const;
+    void paintText(QPainter& painter, const TextRun& text, const QColor& colour) const;
+    [[nodiscard]] const QPixmap& tileOf(const Item& item, int pixels, qreal pixelRatio) const;
+    [[nodiscard]] const QStaticText& shaped(const TextRun& text) const;
 
     const Palette& palette_;
+    mutable QHash<QString, QPixmap> tiles_;
+    mutable std::array<QHash<QString, QStaticText>, kTypeCount> shaped_;
+    std::array<qreal, kTypeCount> ascents_;
     std::array<QFont, kTypeCount> fonts_;
 };
 

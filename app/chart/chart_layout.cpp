@@ -224,10 +224,17 @@ qreal layLanes(const LaneInput& input, const Lanes& lanes, const QRectF& plot, S
 
 Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler) {
+    YardStacks stacks;
+    return layOut(outlook, axis, options, ruler, stacks);
+}
+
+Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
+              const TextRuler& ruler, YardStacks& stacks) {
     Sheet sheet(ruler, Snap{options.pixelRatio});
     Ribbon ribbon;
-    const LaneInput input{outlook, axis,  options, axis.visible(), axis.left() - kAfterName,
-                          kMargin, ribbon};
+    stacks.show(outlook);
+    const LaneInput input{outlook, axis,   options, axis.visible(), axis.left() - kAfterName,
+                          kMargin, ribbon, stacks};
     const qreal head = headHeight(axis, ruler);
     const auto foot = footOf(outlook, axis, options, ruler);
     const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),

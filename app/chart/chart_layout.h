@@ -3,6 +3,7 @@
 #include "chart/chart_item.h"
 #include "chart/chart_options.h"
 #include "chart/text_ruler.h"
+#include "chart/yard_stacks.h"
 
 namespace tenthday {
 
@@ -17,5 +18,9 @@ struct PlotSpan {
 /// Lays out everything to be seen. The axis must lie on plotSpan() of the same options.
 [[nodiscard]] Layout layOut(const Outlook& outlook, const DayAxis& axis,
                             const ChartOptions& options, const TextRuler& ruler);
+/// The same. What did not change since the picture before is taken from `stacks`.
+[[nodiscard]] Layout layOut(const Outlook& outlook, const DayAxis& axis,
+                            const ChartOptions& options, const TextRuler& ruler,
+                            YardStacks& stacks);
 
 }  // namespace tenthday

@@ -7,6 +7,7 @@
 
 #include "chart/chart_options.h"
 #include "chart/sheet.h"
+#include "chart/yard_stacks.h"
 #include "outlook/outlook.h"
 
 namespace tenthday {
@@ -48,6 +49,7 @@ struct LaneInput {
     qreal titleRight = 0;  ///< right end of row names
     qreal titleLeft = 0;
     Ribbon& ribbon;
+    YardStacks& stacks;  ///< shows the outlook
 
     [[nodiscard]] bool isSelected(Id<Batch> batch) const {
         return options.selected && *options.selected == batch;

@@ -11,6 +11,7 @@
 #include "chart/ground_cache.h"
 #include "chart/hover_card.h"
 #include "chart/magnet.h"
+#include "chart/yard_stacks.h"
 #include "outlook/outlook.h"
 
 namespace tenthday {
@@ -172,6 +173,7 @@ private:
     std::unique_ptr<FontRuler> ruler_;
     std::unique_ptr<ChartPainter> painter_;
     GroundCache ground_;
+    YardStacks stacks_;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
     HoverCard* card_;

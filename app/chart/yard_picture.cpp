@@ -71,10 +71,9 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
                         const Snap& snap) {
     YardPicture picture;
     picture.yard = &yard;
-    const YardStack stack(input.outlook, yard);
     const qreal pxPerNuc = area.height() / std::max(1, yard.mostSides);
     const auto yOf = [&](double nucs) { return area.bottom() - nucs * pxPerNuc; };
-    for (const auto& place : stack.places())
+    for (const auto& place : input.stacks.places(yard))
         picture.blocks.push_back(
             {place.batch, snap(yOf(place.to)), snap(yOf(place.from)), place.to - place.from});
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
@@ -84,7 +83,7 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
             column.numbers = yard.days[static_cast<std::size_t>(index)].numbers;
         const qreal left = std::max(input.axis.xOf(day), input.axis.left());
         const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
-        for (const auto& run : stack.on(day)) {
+        for (const auto& run : input.stacks.on(yard, day)) {
             const auto rect = snap.rect(left, yOf(static_cast<double>(run.to)), right,
                                         yOf(static_cast<double>(run.from)));
             if (rect.height() > 0) column.boxes.push_back({run, rect});

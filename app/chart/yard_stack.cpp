@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <unordered_set>
 
 #include "chart/first_eggs.h"
+#include "chart/yard_stacks.h"
 
 namespace tenthday {
 namespace {
@@ -213,19 +213,20 @@ void splitReady(const YardDay& day, Heights& free, std::vector<Holder>& holders)
 /// @param wintered  queens of a season before that are there
 Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders, double wintered) {
     Heights free{};
+    std::vector<double> claimed(holders.size());
     for (const auto& [state, band] : kHeld) {
         const double all = countOf(yardDay, state);
         const double own = state == NucState::JudgedGood ? std::min(all, wintered) : 0;
         const double total = all - own;
         at(free, band) = own;
         double claims = 0;
-        for (const auto& holder : holders)
-            claims += claim(*holder.block, holder.timeline, day, state);
+        for (std::size_t i = 0; i < holders.size(); ++i) {
+            claimed[i] = claim(*holders[i].block, holders[i].timeline, day, state);
+            claims += claimed[i];
+        }
         if (claims <= 0) at(free, band) = all;
-        for (auto& holder : holders)
-            if (claims > 0)
-                at(holder.heights, band) =
-                    total * claim(*holder.block, holder.timeline, day, state) / claims;
+        for (std::size_t i = 0; i < holders.size() && claims > 0; ++i)
+            at(holders[i].heights, band) = total * claimed[i] / claims;
     }
     at(free, Band::Spent) = countOf(yardDay, NucState::Spent);
     at(free, Band::NotStocked) = countOf(yardDay, NucState::NotStocked);
@@ -235,34 +236,25 @@ Heights shareOut(const YardDay& yardDay, Day day, std::vector<Holder>& holders, 
     return free;
 }
 
-/// Batches of which somebody has seen in one of their nucs whether she lays.
-std::unordered_set<Id<Batch>> seenBatches(const Outlook& outlook) {
-    std::unordered_set<Id<Batch>> seen;
-    for (const auto& side : outlook.nucs.sides)
-        for (const auto& round : side.rounds)
-            if (!round.isOpen()) seen.insert(round.batch);
-    return seen;
-}
-
 }  // namespace
 
 YardStack::YardStack(const Outlook& outlook, const YardOutlook& yard)
-    : outlook_(outlook), yard_(yard) {
-    const auto seen = seenBatches(outlook);
+    : YardStack(outlook, yard, StackFacts(outlook)) {}
+
+YardStack::YardStack(const Outlook& outlook, const YardOutlook& yard, const StackFacts& facts)
+    : outlook_(&outlook), yard_(&yard) {
     for (const auto& block : yard.blocks) {
-        const auto* batch = outlook.find(block.batch);
-        blocks_.push_back(
-            {&block, batch ? &batch->timeline : nullptr, !seen.contains(block.batch), {}});
+        const auto batch = facts.batches.find(block.batch);
+        const auto* timeline = batch == facts.batches.end() ? nullptr : &batch->second->timeline;
+        blocks_.push_back({&block, timeline, !facts.seen.contains(block.batch), {}});
     }
-    for (const auto& side : outlook.nucs.sides)
-        for (const auto& queen : side.wintered)
-            if (side.yardOn(std::max(queen.from, outlook.season.first)) == yard.yard->id)
-                wintered_.push_back({queen.from, queen.last});
+    const auto wintered = facts.wintered.find(yard.yard->id);
+    if (wintered != facts.wintered.end()) wintered_ = wintered->second;
     givePlaces();
 }
 
 void YardStack::givePlaces() {
-    const auto count = static_cast<std::size_t>(std::max(yard_.mostSides, 0));
+    const auto count = static_cast<std::size_t>(std::max(yard_->mostSides, 0));
     std::vector<Day> freeFrom(count, kFirstDay);
     for (auto& block : blocks_) {
         auto wanted = block.block->cells;
@@ -292,9 +284,9 @@ std::vector<const YardStack::Block*> YardStack::blocksOn(Day day) const {
 }
 
 std::vector<BandRun> YardStack::on(Day day) const {
-    const auto index = (day - outlook_.season.first).count();
-    if (index < 0 || index >= static_cast<int>(yard_.days.size())) return {};
-    const auto& yardDay = yard_.days[static_cast<std::size_t>(index)];
+    const auto index = (day - outlook_->season.first).count();
+    if (index < 0 || index >= static_cast<int>(yard_->days.size())) return {};
+    const auto& yardDay = yard_->days[static_cast<std::size_t>(index)];
     const auto here = blocksOn(day);
     std::vector<Holder> holders;
     for (const auto* block : here)

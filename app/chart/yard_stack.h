@@ -34,13 +34,17 @@ struct BandRun {
     friend bool operator==(const BandRun&, const BandRun&) = default;
 };
 
+struct StackFacts;
+
 /// Places each batch's nucs in a yard so that they stay put: lowest free places first, as long as
 /// the batch is there. Heights are the counts of YardDay, shared among batches as expected and made
 /// whole nucs: white is exactly the ready number, a state may differ from its count by one. Only
 /// the edge of first eggs that are due and not yet looked for stands where their chance is.
 class YardStack {
 public:
-    explicit YardStack(const Outlook& outlook, const YardOutlook& yard);
+    YardStack(const Outlook& outlook, const YardOutlook& yard);
+    /// The same; what it asks of the season is gathered already.
+    YardStack(const Outlook& outlook, const YardOutlook& yard, const StackFacts& facts);
 
     /// Runs of one day from the foot up; their heights add up to the sides standing there.
     [[nodiscard]] std::vector<BandRun> on(Day day) const;
@@ -64,8 +68,8 @@ private:
     void givePlaces();
     [[nodiscard]] std::vector<const Block*> blocksOn(Day day) const;
 
-    const Outlook& outlook_;
-    const YardOutlook& yard_;
+    const Outlook* outlook_;
+    const YardOutlook* yard_;
     std::vector<Block> blocks_;
     std::vector<DayWindow> wintered_;  ///< of each queen of a season before
 };

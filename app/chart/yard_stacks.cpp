@@ -1,0 +1,107 @@
+#include "chart/yard_stacks.h"
+
+#include <algorithm>
+
+namespace tenthday {
+namespace {
+
+bool isSame(const YardDay& a, const YardDay& b) {
+    return a.stack == b.stack && a.sides == b.sides && a.numbers.ready == b.numbers.ready &&
+           a.numbers.likely == b.numbers.likely && a.numbers.canStock == b.numbers.canStock &&
+           a.numbers.needsBrood == b.numbers.needsBrood;
+}
+
+bool isSame(const BatchBlock& a, const BatchBlock& b) {
+    return a.batch == b.batch && a.days == b.days && a.cells == b.cells;
+}
+
+template <class T>
+const T* found(const std::unordered_map<Id<Yard>, T>& all, Id<Yard> yard) {
+    const auto at = all.find(yard);
+    return at == all.end() ? nullptr : &at->second;
+}
+
+}  // namespace
+
+StackFacts::StackFacts(const Outlook& outlook) {
+    for (const auto& batch : outlook.batches) batches.emplace(batch->batch->id, batch);
+    for (const auto& side : outlook.nucs.sides) {
+        for (const auto& round : side.rounds)
+            if (!round.isOpen()) seen.insert(round.batch);
+        for (const auto& queen : side.wintered)
+            if (const auto yard = side.yardOn(std::max(queen.from, outlook.season.first)))
+                wintered[*yard].push_back({queen.from, queen.last});
+    }
+}
+
+void YardStacks::show(const Outlook& outlook) {
+    outlook_ = &outlook;
+    facts_.emplace(outlook);
+    std::unordered_map<Id<Yard>, Kept> kept;
+    for (const auto& yard : outlook.nucs.yards) {
+        const auto id = yard.yard->id;
+        const auto before = kept_.find(id);
+        if (before != kept_.end() && isAsKept(before->second.inputs, yard)) {
+            before->second.stack.reset();  // it looks into the season before
+            kept.emplace(id, std::move(before->second));
+            continue;
+        }
+        auto& fresh = kept[id];
+        fresh.inputs = inputsOf(yard);
+        fresh.runs.resize(yard.days.size());
+        fresh.places = stackOf(fresh, yard).places();
+    }
+    kept_ = std::move(kept);
+}
+
+const std::vector<BandRun>& YardStacks::on(const YardOutlook& yard, Day day) {
+    static const std::vector<BandRun> nothing;
+    auto& kept = kept_.at(yard.yard->id);
+    const auto index = (day - outlook_->season.first).count();
+    if (index < 0 || index >= static_cast<int>(kept.runs.size())) return nothing;
+    auto& runs = kept.runs[static_cast<std::size_t>(index)];
+    if (!runs) {
+        runs = stackOf(kept, yard).on(day);
+        ++reckoned_;
+    }
+    return *runs;
+}
+
+const std::vector<YardStack::Places>& YardStacks::places(const YardOutlook& yard) {
+    return kept_.at(yard.yard->id).places;
+}
+
+YardStacks::Inputs YardStacks::inputsOf(const YardOutlook& yard) const {
+    Inputs inputs{outlook_->season.first, yard.mostSides, yard.days, yard.blocks, {}, {}, {}};
+    for (const auto& block : yard.blocks) {
+        const auto batch = facts_->batches.find(block.batch);
+        inputs.batches.push_back(batch == facts_->batches.end() ? nullptr : batch->second);
+        inputs.seen.push_back(facts_->seen.contains(block.batch));
+    }
+    if (const auto* wintered = found(facts_->wintered, yard.yard->id)) inputs.wintered = *wintered;
+    return inputs;
+}
+
+bool YardStacks::isAsKept(const Inputs& kept, const YardOutlook& yard) const {
+    const auto same = [](const auto& a, const auto& b) { return isSame(a, b); };
+    if (kept.first != outlook_->season.first || kept.mostSides != yard.mostSides ||
+        !std::equal(kept.blocks.begin(), kept.blocks.end(), yard.blocks.begin(), yard.blocks.end(),
+                    same) ||
+        !std::equal(kept.days.begin(), kept.days.end(), yard.days.begin(), yard.days.end(), same))
+        return false;
+    for (std::size_t i = 0; i < kept.blocks.size(); ++i) {
+        const auto id = kept.blocks[i].batch;
+        const auto batch = facts_->batches.find(id);
+        const auto* now = batch == facts_->batches.end() ? nullptr : batch->second.get();
+        if (kept.batches[i].get() != now || kept.seen[i] != facts_->seen.contains(id)) return false;
+    }
+    const auto* wintered = found(facts_->wintered, yard.yard->id);
+    return wintered ? kept.wintered == *wintered : kept.wintered.empty();
+}
+
+YardStack& YardStacks::stackOf(Kept& kept, const YardOutlook& yard) const {
+    if (!kept.stack) kept.stack.emplace(*outlook_, yard, *facts_);
+    return *kept.stack;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,63 @@
+/// @file yard_stacks.h  Stacks kept from picture to picture: a yard is reckoned again only once
+/// something in it has changed.
+#pragma once
+#include <memory>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+#include "chart/yard_stack.h"
+
+namespace tenthday {
+
+/// What all yards' stacks ask of a season, gathered in one go.
+struct StackFacts {
+    explicit StackFacts(const Outlook& outlook);
+
+    std::unordered_map<Id<Batch>, std::shared_ptr<const BatchOutlook>> batches;
+    /// Batches of which somebody has seen in one of their nucs whether she lays.
+    std::unordered_set<Id<Batch>> seen;
+    /// Days of each queen of a season before, by the yard she is in.
+    std::unordered_map<Id<Yard>, std::vector<DayWindow>> wintered;
+};
+
+class YardStacks {
+public:
+    /// A season to ask about; it must stay until the next is shown.
+    void show(const Outlook& outlook);
+
+    /// As YardStack::on(), of a yard of that season.
+    [[nodiscard]] const std::vector<BandRun>& on(const YardOutlook& yard, Day day);
+    /// As YardStack::places().
+    [[nodiscard]] const std::vector<YardStack::Places>& places(const YardOutlook& yard);
+    /// How many days were reckoned, ever.
+    [[nodiscard]] int reckoned() const { return reckoned_; }
+
+private:
+    /// All that a yard's stack hangs on. Batches are held, so that equal pointers are equal ones.
+    struct Inputs {
+        Day first;
+        std::int32_t mostSides = 0;
+        std::vector<YardDay> days;
+        std::vector<BatchBlock> blocks;
+        std::vector<std::shared_ptr<const BatchOutlook>> batches;  ///< of the blocks
+        std::vector<bool> seen;                                    ///< likewise
+        std::vector<DayWindow> wintered;
+    };
+    struct Kept {
+        Inputs inputs;
+        std::optional<YardStack> stack;  ///< of the season shown; made when a day is missing
+        std::vector<YardStack::Places> places;
+        std::vector<std::optional<std::vector<BandRun>>> runs;  ///< by day of the season
+    };
+    [[nodiscard]] Inputs inputsOf(const YardOutlook& yard) const;
+    [[nodiscard]] bool isAsKept(const Inputs& kept, const YardOutlook& yard) const;
+    [[nodiscard]] YardStack& stackOf(Kept& kept, const YardOutlook& yard) const;
+
+    const Outlook* outlook_ = nullptr;
+    std::optional<StackFacts> facts_;
+    std::unordered_map<Id<Yard>, Kept> kept_;
+    int reckoned_ = 0;
+};
+
+}  // namespace tenthday

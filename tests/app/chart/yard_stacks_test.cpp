@@ -1,0 +1,87 @@
+#include "chart/yard_stacks.h"
+
+#include <gtest/gtest.h>
+
+#include "records/verbs.h"
+#include "support/days.h"
+#include "support/sample_outlook.h"
+
+namespace tenthday::test {
+namespace {
+
+/// Every day of every yard, as kept and as reckoned afresh.
+void expectAsAfresh(YardStacks& stacks, const Outlook& outlook) {
+    for (const auto& yard : outlook.nucs.yards) {
+        const YardStack fresh(outlook, yard);
+        for (Day on = outlook.season.first; on <= outlook.season.last; on += Days{1})
+            ASSERT_EQ(stacks.on(yard, on), fresh.on(on)) << yard.yard->label << toText(on);
+        const auto places = fresh.places();
+        ASSERT_EQ(stacks.places(yard).size(), places.size());
+        for (std::size_t i = 0; i < places.size(); ++i)
+            ASSERT_EQ(stacks.places(yard)[i].from, places[i].from) << yard.yard->label;
+    }
+}
+
+int daysOfAll(const Outlook& outlook) {
+    int days = 0;
+    for (const auto& yard : outlook.nucs.yards) days += static_cast<int>(yard.days.size());
+    return days;
+}
+
+TEST(YardStacks, WhatDidNotChangeIsKept) {
+    const auto outlook = sampleOutlook();
+    YardStacks stacks;
+    stacks.show(*outlook);
+    expectAsAfresh(stacks, *outlook);
+    const int all = daysOfAll(*outlook);
+    EXPECT_EQ(stacks.reckoned(), all);
+    stacks.show(*outlook);
+    expectAsAfresh(stacks, *outlook);
+    EXPECT_EQ(stacks.reckoned(), all) << "the same season again";
+}
+
+TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
+    const auto outlook = sampleOutlook();
+    const int all = daysOfAll(*outlook);
+    OutlookMemo memo;
+    YardStacks stacks;
+    stacks.show(*outlook);
+    expectAsAfresh(stacks, *outlook);
+    auto before = outlook;
+    int moved = 0;
+    for (const auto& batch : outlook->batches) {
+        for (const int by : {1, 3}) {
+            const auto changes =
+                moveBatch(before->snapshot, batch->batch->id, batch->batch->day + Days{by});
+            if (!changes) continue;
+            const auto next = applied(before->snapshot, changes.value());
+            if (!next) continue;
+            const auto after = outlookOf(next.value(), memo);
+            stacks.show(*after);
+            expectAsAfresh(stacks, *after);
+            before = after;
+            ++moved;
+        }
+    }
+    ASSERT_GT(moved, 3);
+    EXPECT_GT(stacks.reckoned(), all) << "a yard that changed is reckoned again";
+    EXPECT_LT(stacks.reckoned(), all * (1 + moved)) << "one that did not is kept";
+}
+
+// What is kept must not look into a season that is gone: the run under address checks tells.
+TEST(YardStacks, ASeasonMayGoBeforeTheNextIsShown) {
+    YardStacks stacks;
+    auto first = sampleOutlook();
+    stacks.show(*first);
+    const auto day = first->season.first + Days{40};
+    for (const auto& yard : first->nucs.yards) EXPECT_FALSE(stacks.on(yard, day).empty());
+    auto copy = std::make_shared<Outlook>(*first);
+    for (auto& yard : copy->nucs.yards)
+        for (auto& block : yard.blocks) block.days.last -= Days{1};
+    first.reset();
+    stacks.show(*copy);
+    expectAsAfresh(stacks, *copy);
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -135,7 +135,7 @@ void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Momen
 /// stays hang on the graft.
 void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qreal pxPerCell,
                 Sheet& sheet) {
-    const auto shift = shiftToPlan(input.outlook, load.batch);
+    const auto shift = shiftToPlan(input, load.batch);
     if (!shift) return;
     const auto by = *shift;
     frameGhost(input, *load.span, load.span->span.from + by, load.span->span.until + by, base,
@@ -151,7 +151,7 @@ void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base, qreal 
         if (builder.builder->id != row.builder->builder->id) continue;
         for (const auto& load : builder.loads) {
             const auto* was = before->find(load.batch);
-            const auto* is = input.outlook.find(load.batch);
+            const auto* is = input.find(load.batch);
             if (!was || !is || was->timeline.graft == is->timeline.graft) continue;
             frameGhost(input, *load.span, load.span->span.from, load.span->span.until, base,
                        pxPerCell, sheet);

@@ -61,6 +61,16 @@ QPointF withinPeriod(QPointF point, qreal period) {
     return {within(point.x()), within(point.y())};
 }
 
+/// What a tile hangs on, in one number.
+quint64 tileName(const Item& item, int pixels, qreal pixelRatio) {
+    quint64 name = static_cast<quint64>(item.role);
+    name = name << 4 | static_cast<quint64>(item.shape);
+    name = name << 1 | static_cast<quint64>(item.slope);
+    name = name << 12 | static_cast<quint64>(pixels);
+    name = name << 12 | static_cast<quint64>(qRound(item.pen * 64));
+    return name << 12 | static_cast<quint64>(qRound(pixelRatio * 64));
+}
+
 /// Whether it makes pixels, one to one: there what was painted once can be put again.
 bool makesPixels(const QPainter& painter) {
     return painter.paintEngine()->type() == QPaintEngine::Raster &&
@@ -147,14 +157,7 @@ void ChartPainter::paintTexture(QPainter& painter, const Item& item) const {
 }
 
 const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRatio) const {
-    const auto name = QStringLiteral("%1 %2 %3 %4 %5 %6")
-                          .arg(static_cast<int>(item.shape))
-                          .arg(static_cast<int>(item.slope))
-                          .arg(static_cast<int>(item.role))
-                          .arg(pixels)
-                          .arg(item.pen)
-                          .arg(pixelRatio);
-    auto& tile = tiles_[name];
+    auto& tile = tiles_[tileName(item, pixels, pixelRatio)];
     if (!tile.isNull()) return tile;
     tile = QPixmap(pixels, pixels);
     tile.setDevicePixelRatio(pixelRatio);

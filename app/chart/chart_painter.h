@@ -32,7 +32,7 @@ private:
     [[nodiscard]] const QStaticText& shaped(const TextRun& text) const;
 
     const Palette& palette_;
-    mutable QHash<QString, QPixmap> tiles_;
+    mutable QHash<quint64, QPixmap> tiles_;
     mutable std::array<QHash<QString, QStaticText>, kTypeCount> shaped_;
     std::array<qreal, kTypeCount> ascents_;
     std::array<QFont, kTypeCount> fonts_;

@@ -51,6 +51,8 @@ struct LaneInput {
     Ribbon& ribbon;
     YardStacks& stacks;  ///< shows the outlook
 
+    /// The batch, or null when it is not of this season.
+    [[nodiscard]] const BatchOutlook* find(Id<Batch> id) const { return stacks.batch(id); }
     [[nodiscard]] bool isSelected(Id<Batch> batch) const {
         return options.selected && *options.selected == batch;
     }

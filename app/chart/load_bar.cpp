@@ -22,8 +22,8 @@ void layOpenDots(const QRectF& open, const QRectF& words, Sheet& sheet) {
     part(words.right(), open.right());
 }
 
-bool isLastLoad(const Outlook& outlook, const BuilderLoad& load) {
-    const auto* batch = outlook.find(load.batch);
+bool isLastLoad(const LaneInput& input, const BuilderLoad& load) {
+    const auto* batch = input.find(load.batch);
     if (!batch) return false;
     for (const auto& other : batch->timeline.loads)
         if (other.span.until > load.span->span.until) return false;
@@ -32,7 +32,7 @@ bool isLastLoad(const Outlook& outlook, const BuilderLoad& load) {
 
 void layExit(const LaneInput& input, const BuilderLoad& load, const BarShape& bar, qreal base,
              BuilderTracks& tracks, Sheet& sheet, int target) {
-    if (!isLastLoad(input.outlook, load)) return;
+    if (!isLastLoad(input, load)) return;
     if (input.isSelected(load.batch))
         input.ribbon.outs.push_back(
             {{bar.right, base}, bar.lastCells, base - bar.edge.points.back().y()});
@@ -96,7 +96,7 @@ int layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLoad&
                       .day = dayOf(load.span->span.from),
                       .index = load.span->step},
                      rect);
-    const auto* batch = input.outlook.find(load.batch);
+    const auto* batch = input.find(load.batch);
     const auto label = batch ? QString::fromStdString(batch->batch->label) : QString();
     const qreal words = from + sheet.ruler().width(label, Type::Batch) + 7;
     layParts(bar, from, to, base, words, !tracks.isDense(), sheet, target);

@@ -162,7 +162,7 @@ void leaveUntold(const LaneInput& input, const BuilderLoad& load, const LoadTrou
     const auto key = trouble.key(load.batch);
     for (const auto& told : tracks.untold)
         if (told.key == key) return;
-    const auto* batch = input.outlook.find(load.batch);
+    const auto* batch = input.find(load.batch);
     const auto words = chart_text::trouble(*trouble.finding);
     const bool comes = trouble.finding->day >= input.outlook.snapshot.today();
     tracks.untold.push_back(
@@ -211,7 +211,7 @@ void writeLoad(const LaneInput& input, const BuilderLoad& load, qreal base, int 
                BuilderTracks& tracks, Sheet& sheet) {
     if (target < 0) return;
     const auto bar = barShape(input, *load.span, base, tracks.pxPerCell, sheet.snap());
-    const auto* batch = input.outlook.find(load.batch);
+    const auto* batch = input.find(load.batch);
     const auto label = batch ? QString::fromStdString(batch->batch->label) : QString();
     const qreal used = writeNumber(input, label, bar, base, tracks, sheet, target);
     writeCells(input, bar, used, base, tracks, sheet, target);

@@ -116,7 +116,7 @@ void LaySideRow::endStay() {
 }
 
 void LaySideRow::writeBatch() {
-    const auto* batch = input_.outlook.find(round_->batch);
+    const auto* batch = input_.find(round_->batch);
     const auto text = batch ? QString::fromStdString(batch->batch->label) : QString();
     if (wordRoom_.width() < sheet_.ruler().width(text, Type::Strong) + 2 * kWordAir) return;
     const QPointF at(wordRoom_.left() + kWordAir,

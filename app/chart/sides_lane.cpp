@@ -89,7 +89,7 @@ void SidesLane::write(const LaneInput& input, Sheet& sheet) {
     std::vector<Id<Batch>> written;
     for (const auto& wait : waits_) {
         if (std::find(written.begin(), written.end(), wait.batch) != written.end()) continue;
-        const auto* batch = input.outlook.find(wait.batch);
+        const auto* batch = input.find(wait.batch);
         const auto words = batch ? flying_text::late(input.outlook, *batch) : QString();
         if (words.isEmpty() || writeLate(input, wait, words, sheet)) written.push_back(wait.batch);
     }

@@ -172,7 +172,7 @@ void writeNumber(const LaneInput& input, const YardPicture& picture, const Batch
 /// The number; after it, where there is room, how late weather makes the batch.
 void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
                 Sheet& sheet) {
-    const auto* batch = input.outlook.find(block.batch);
+    const auto* batch = input.find(block.batch);
     if (!batch) return;
     const LateWords text{QString::fromStdString(batch->batch->label),
                          flying_text::late(input.outlook, *batch)};

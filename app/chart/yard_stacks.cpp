@@ -71,6 +71,11 @@ const std::vector<YardStack::Places>& YardStacks::places(const YardOutlook& yard
     return kept_.at(yard.yard->id).places;
 }
 
+const BatchOutlook* YardStacks::batch(Id<Batch> id) const {
+    const auto at = facts_->batches.find(id);
+    return at == facts_->batches.end() ? nullptr : at->second.get();
+}
+
 YardStacks::Inputs YardStacks::inputsOf(const YardOutlook& yard) const {
     Inputs inputs{outlook_->season.first, yard.mostSides, yard.days, yard.blocks, {}, {}, {}};
     for (const auto& block : yard.blocks) {

@@ -30,6 +30,8 @@ public:
     [[nodiscard]] const std::vector<BandRun>& on(const YardOutlook& yard, Day day);
     /// As YardStack::places().
     [[nodiscard]] const std::vector<YardStack::Places>& places(const YardOutlook& yard);
+    /// As Outlook::find(), at once.
+    [[nodiscard]] const BatchOutlook* batch(Id<Batch> id) const;
     /// How many days were reckoned, ever.
     [[nodiscard]] int reckoned() const { return reckoned_; }
 

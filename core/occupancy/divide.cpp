@@ -46,8 +46,9 @@ private:
         if (!snapshot.all<NucCare>().empty())
             for (const auto& care : snapshot.all<NucCare>().of(side.side->id.uuid))
                 if (bringsOpenBrood(*care)) inputs.push_back({care->day, false, true});
-        std::stable_sort(inputs.begin(), inputs.end(),
-                         [](const auto& a, const auto& b) { return a.day < b.day; });
+        if (inputs.size() > 1)
+            std::stable_sort(inputs.begin(), inputs.end(),
+                             [](const auto& a, const auto& b) { return a.day < b.day; });
         return inputs;
     }
 

@@ -8,11 +8,19 @@ std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil, bool certainOnly) {
     std::vector<FreeSide> free;
     for (auto& slot : slots_) {
         if (day > slot.known) look(slot, day);
-        if (slot.free > day || slot.nextRound <= heldUntil || (certainOnly && !slot.certain))
-            continue;
-        free.push_back({slot.free, slot.certain, slot.side});
+        if (slot.takes(day, heldUntil, certainOnly))
+            free.push_back({slot.free, slot.certain, slot.side});
     }
     return free;
+}
+
+std::int32_t FreeSides::count(Day day, Day heldUntil, bool certainOnly) {
+    std::int32_t count = 0;
+    for (auto& slot : slots_) {
+        if (day > slot.known) look(slot, day);
+        count += slot.takes(day, heldUntil, certainOnly);
+    }
+    return count;
 }
 
 void FreeSides::forget(std::size_t side) {

@@ -28,6 +28,8 @@ public:
 
     /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another.
     [[nodiscard]] std::vector<FreeSide> on(Day day, Day heldUntil, bool certainOnly);
+    /// How many these are.
+    [[nodiscard]] std::int32_t count(Day day, Day heldUntil, bool certainOnly);
     /// A side got a round: its segments have changed.
     void forget(std::size_t side);
 
@@ -38,6 +40,10 @@ private:
         Day free = kLastDay;              ///< free from here, up to `known`
         Day nextRound = kLastDay;         ///< another cell comes then, or the nuc ends
         bool certain = false;
+
+        [[nodiscard]] bool takes(Day day, Day heldUntil, bool certainOnly) const {
+            return free <= day && nextRound > heldUntil && (certain || !certainOnly);
+        }
     };
     void look(Slot& slot, Day day) const;
 

@@ -98,10 +98,10 @@ private:
         const auto end = free.begin() + static_cast<std::ptrdiff_t>(taken);
         if (end != free.end()) std::nth_element(free.begin(), end, free.end());
         std::sort(free.begin(), end);
+        const auto round =
+            plannedRound(batch_, *timeline_, timeline_->hold.transferDay, snapshot_.today());
         for (auto at = free.begin(); at != end; ++at) {
             auto& side = sides_[at->side];
-            const auto round =
-                plannedRound(batch_, *timeline_, timeline_->hold.transferDay, snapshot_.today());
             side.rounds.insert(std::upper_bound(side.rounds.begin(), side.rounds.end(), round,
                                                 [](const auto& a, const auto& b) {
                                                     return a.transferDay < b.transferDay;
@@ -118,7 +118,8 @@ private:
         std::optional<std::size_t> best;
         std::int32_t bestRoom = 0;
         for (std::size_t yard = 0; yard < yards_.size(); ++yard) {
-            const auto room = static_cast<std::int32_t>(freeSides(yard, certainOnly).size());
+            const auto room = free_[yard].count(timeline_->hold.transferDay,
+                                                timeline_->hold.catchDay, certainOnly);
             if (room == 0) continue;
             const bool takesAll = room >= wanted;
             const bool bestTakesAll = bestRoom >= wanted;

@@ -261,6 +261,7 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
             sides[at->second].rounds.push_back(round);
         }
     for (auto& side : sides) {
+        if (side.rounds.size() < 2) continue;  // even one would cost an allocation
         std::stable_sort(side.rounds.begin(), side.rounds.end(), [](const auto& a, const auto& b) {
             return a.transferDay < b.transferDay;
         });

@@ -10,8 +10,8 @@ namespace tenthday {
 [[nodiscard]] bool isTopUpOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
 
 /// The later batch is the earlier one once more, as insurance: the same method and, bar by bar, the
-/// same breeder queens and grafts. Cells of two ages stand in one box then; whether it comes in time
-/// and while the first still stand there is not asked here.
+/// same breeder queens and grafts. Cells of two ages stand in one box then; whether it comes in
+/// time and while the first still stand there is not asked here.
 [[nodiscard]] bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
 
 }  // namespace tenthday

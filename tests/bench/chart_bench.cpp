@@ -8,6 +8,7 @@
 #include <QImage>
 #include <QPainter>
 
+#include "bench/a_look.h"
 #include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
@@ -104,14 +105,34 @@ void dragFrame(benchmark::State& state) {
 }
 BENCHMARK(dragFrame)->Arg(30)->Arg(120)->Unit(benchmark::kMillisecond)->Iterations(200);
 
-/// Scrolled by 7 px each time: laid out and painted.
+/// A look into a nuc entered, to and fro, up to its picture: all but the commit, which has its own
+/// time.
+void outcomeFrame(benchmark::State& state) {
+    Scene scene(static_cast<int>(state.range(0)));
+    const auto saved = scene.outlook->snapshot;
+    const auto look = aLook(*scene.outlook);
+    const ChartPainter painter(paletteOf(Look::Light), scene.face);
+    GroundCache ground;
+    scene.paint(painter, ground);
+    bool there = false;
+    timeFrames(state, [&] {
+        there = !there;
+        const auto next = there ? applied(saved, look).value() : saved;
+        scene.outlook = outlookOf(next, scene.memo);
+        scene.paint(painter, ground);
+    });
+}
+BENCHMARK(outcomeFrame)->Arg(30)->Arg(120)->Unit(benchmark::kMillisecond)->Iterations(200);
+
+/// Scrolled by 7 px each time, back and forth: laid out and painted.
 void scrollFrame(benchmark::State& state) {
     Scene scene(static_cast<int>(state.range(0)));
     const ChartPainter painter(paletteOf(Look::Light), scene.face);
     GroundCache ground;
     scene.paint(painter, ground);
+    int frame = 0;
     timeFrames(state, [&] {
-        scene.axis = scene.axis.scrolledBy(7);
+        scene.axis = scene.axis.scrolledBy(frame++ / 50 % 2 == 0 ? 7 : -7);
         scene.paint(painter, ground);
     });
 }

@@ -3,8 +3,7 @@
 /// chart). The commit has its own time.
 #include <benchmark/benchmark.h>
 
-#include <stdexcept>
-
+#include "bench/a_look.h"
 #include "occupancy/mite_spans.h"
 #include "occupancy/stocking_list.h"
 #include "outlook/outlook.h"
@@ -12,8 +11,6 @@
 
 namespace tenthday {
 namespace {
-
-constexpr Days kStillIn{20};  ///< after the transfer nothing is caught yet
 
 const OutlookPtr& large() {
     static const OutlookPtr made = [] {
@@ -40,21 +37,7 @@ BENCHMARK(readyListOfADay)->Unit(benchmark::kMillisecond);
 /// A look into one nuc, to and fro: the edit in memory and all that follows.
 void outlookAfterALook(benchmark::State& state) {
     const auto& first = large()->snapshot;
-    const SideRound* held = nullptr;
-    const SideOutlook* in = nullptr;
-    for (const auto& side : large()->nucs.sides)
-        for (const auto& round : side.rounds)
-            if (round.transferDay < first.today() && round.transferDay + kStillIn > first.today())
-                held = &round, in = &side;
-    if (held == nullptr) throw std::logic_error("no nuc holds a cell");
-    Outcome look;
-    look.id = Id<Outcome>{Uuid{1, 1}};
-    look.batch = held->batch;
-    look.side = in->side->id;
-    look.kind = OutcomeKind::NoneYet;
-    look.day = first.today();
-    ChangeSet changes;
-    changes.add(look);
+    const auto changes = aLook(*large());
     OutlookMemo memo;
     (void)outlookOf(first, memo);
     bool there = false;

@@ -8,6 +8,7 @@
 /// owed and goes before orders due later.
 #pragma once
 #include <map>
+#include <span>
 #include <tuple>
 #include <vector>
 
@@ -77,6 +78,10 @@ private:
             given;  ///< by line: demand, column
     };
     void addDays();
+    /// How many graft days fall into a span of days, into its halves, and so on: settled from the
+    /// whole season down. One day more or less says little; whether three or four of them lie in
+    /// spring says much, and the proof is many times shorter.
+    void addSpan(std::span<const std::size_t> days);
     void addOption(std::size_t at);
     void addBuilders(std::size_t at);
     void addCells(std::size_t at);

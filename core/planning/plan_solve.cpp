@@ -69,29 +69,48 @@ private:
         root.nodes = 0;
         auto best = solved(model_, PlanAim::GraftDays, root, PlanPhase::GraftDays);
         if (best.status == SolveStatus::Proven || best.values.empty()) return best;
-        for (double days = std::ceil(best.bound - kSlack); days < best.cost - 0.5; ++days) {
+        best.bound = std::ceil(best.bound - kSlack);
+        double step = 0;  // once it is not told of a count: to the next one that is tried
+        for (double days = best.bound; days < best.cost - 0.5;
+             days = std::max(days + step, best.bound)) {
             if (budget_.isOver()) return best;
-            auto fewer = model_;
-            fewer.hold(PlanAim::GraftDays, days);
-            SolveOptions any;
-            any.gapShare = 0.5;
-            any.nodes = kDaysNodes;
-            auto found = solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
+            auto found = withDays(days);
             if (!found.values.empty()) {
                 best.values = std::move(found.values);
                 best.cost = days;
-            } else if (found.status != SolveStatus::Infeasible) {
-                SolveOptions whole;  // it cannot be told so: the long way
-                whole.start = best.values;
-                whole.gap = kWhole;
-                whole.nodes = kDaysNodes;
-                return solved(model_, PlanAim::GraftDays, whole, PlanPhase::GraftDays);
-            } else {
+            } else if (found.status == SolveStatus::Infeasible) {
                 best.bound = days + 1;
+            } else if (++step == 1) {
+                searchFewer(best);
             }
         }
-        best.status = SolveStatus::Proven;
+        if (best.cost < best.bound + 0.5) best.status = SolveStatus::Proven;
         return best;
+    }
+
+    /// The long way, where it cannot be told whether so many graft days do.
+    void searchFewer(Solved& best) {
+        SolveOptions whole;
+        whole.start = best.values;
+        whole.gap = kWhole;
+        whole.nodes = kDaysNodes;
+        auto found = solved(model_, PlanAim::GraftDays, whole, PlanPhase::GraftDays);
+        if (found.values.empty()) return;
+        best.values = std::move(found.values);
+        best.cost = std::round(found.cost);
+        best.bound = std::max(best.bound, found.status == SolveStatus::Proven
+                                              ? best.cost
+                                              : std::ceil(found.bound - kSlack));
+    }
+
+    /// Any plan with no more graft days.
+    [[nodiscard]] Solved withDays(double days) {
+        auto fewer = model_;
+        fewer.hold(PlanAim::GraftDays, days);
+        SolveOptions any;
+        any.gapShare = 0.5;
+        any.nodes = kDaysNodes;
+        return solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
     }
 
     [[nodiscard]] Solved best(PlanAim aim) {

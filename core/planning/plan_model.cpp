@@ -12,7 +12,7 @@ using Term = LinearProgram::Term;
 }  // namespace
 
 PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
-                     const std::vector<PlanCut>& cuts)
+                     const std::vector<PlanCut>& cuts, const std::vector<double>& own)
     : problem_(problem), margins_(margins) {
     for (const auto& demand : problem.demands)
         if (demand.wants == PlanProblem::Wants::Queens) dues_.push_back(demand.due);
@@ -23,7 +23,7 @@ PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& marg
     addPools();
     addHours();
     addNucs();
-    addDemands(margins);
+    addDemands(own);
     for (const auto& cut : cuts) addCut(cut);
 }
 

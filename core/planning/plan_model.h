@@ -34,10 +34,11 @@ struct PlanCut {
 class PlanModel {
 public:
     /// @param margins  by demand: what is to be there beyond what it and those before it want;
-    /// below
-    ///                 0: less does
+    ///                 below 0: less does
+    /// @param own      by demand of a line or of proven queens: the same of those that fit it
+    ///                 alone; empty: by the numbers' roots, as numbers spread
     PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
-              const std::vector<PlanCut>& cuts = {});
+              const std::vector<PlanCut>& cuts = {}, const std::vector<double>& own = {});
 
     /// The program with the costs of one aim.
     [[nodiscard]] LinearProgram forAim(PlanAim aim) const;
@@ -90,10 +91,11 @@ private:
     /// 1 where the option is grafted at all.
     [[nodiscard]] std::size_t usedColumn(std::size_t option);
     void addNucs();
-    void addDemands(const std::vector<double>& margins);
-    void addQueens(std::size_t demand, double margin);
+    void addDemands(const std::vector<double>& own);
     void addFlows();
     void addSum(std::size_t demand, bool all, double margin);
+    /// What of its margin queens are to have that fit it.
+    [[nodiscard]] double ownMargin(std::size_t demand) const;
     void addCut(const PlanCut& cut);
     void addCellDemand(std::size_t demand, double margin);
     [[nodiscard]] std::size_t bucketOf(std::size_t option) const;
@@ -108,6 +110,7 @@ private:
     std::vector<OptionColumns> options_;
     std::vector<std::size_t> short_;  ///< by demand
     std::vector<double> margins_;
+    std::vector<double> own_;         ///< margins of those that fit, of demands of a line or proven
     std::vector<std::int32_t> dues_;  ///< different due days of demands for queens, rising
 };
 

@@ -33,7 +33,7 @@ class AimByAim {
 public:
     AimByAim(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver,
              PlanBudget& budget, std::int32_t round)
-        : model_(problem, asked.margins, asked.cuts),
+        : model_(problem, asked.margins, asked.cuts, asked.own),
           onlyWhole_(asked.onlyWhole),
           solver_(solver),
           budget_(budget),
@@ -132,6 +132,7 @@ private:
         const bool proven = found.status == SolveStatus::Proven;
         // That the last aim's proof ends at its nodes is no stop: what it is within is told.
         if (!proven && aim != PlanAim::Grafts) solution_.isProven = false;
+        if (aim == PlanAim::Short) solution_.isShortProven = proven;
         solution_.isStopped = solution_.isStopped || budget_.isOver();
         if (values_.empty() || budget_.isOver()) {
             solution_.isProven = solution_.isProven && aim == PlanAim::Grafts;
@@ -150,6 +151,8 @@ private:
                 break;
             case PlanAim::GraftDays:
                 solution_.graftDays = static_cast<std::int32_t>(whole);
+                solution_.leastDays =
+                    static_cast<std::int32_t>(std::ceil(std::max(bound, 0.0) - kSlack));
                 budget_.settle(static_cast<std::int32_t>(solution_.weighed), solution_.graftDays);
                 budget_.tell(PlanPhase::Grafts, round_);
                 break;
@@ -198,9 +201,17 @@ PlanSolution solvePlan(const PlanProblem& problem, const PlanAsked& asked, const
     return AimByAim(problem, asked, solver, budget, round).run();
 }
 
+bool staysShort(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver) {
+    const PlanModel model(problem, asked.margins, {}, asked.own);
+    auto relaxed = model.forAim(PlanAim::Short);
+    for (std::size_t i = 0; i < relaxed.columns().size(); ++i) relaxed.column(i).isWhole = false;
+    const auto found = solver(relaxed, {});
+    return found.status == SolveStatus::Proven && found.cost > kSlack;
+}
+
 PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                        const Solver& solver, PlanBudget& budget, std::int32_t round) {
-    return solvePlan(problem, PlanAsked{margins, {}, false}, solver, budget, round);
+    return solvePlan(problem, PlanAsked{margins, {}, false, {}}, solver, budget, round);
 }
 
 }  // namespace tenthday

@@ -1,5 +1,6 @@
 #include "book/book_file.h"
 #include "book/new_id.h"
+#include "exchange/field_text.h"
 #include "headless/optional_day.h"
 #include "planning/adopt.h"
 #include "planning/ways.h"
@@ -9,9 +10,19 @@ namespace {
 
 constexpr std::string_view kFrom = "--from";
 constexpr std::string_view kTo = "--to";
+constexpr std::string_view kHours = "--hours";
 constexpr std::string_view kKeep = "--keep";
 constexpr std::string_view kWays = "--ways";
 constexpr std::string_view kSums = "--sums";
+
+/// Minutes of work a day.
+Result<std::int32_t> hoursOption(const std::string& text) {
+    constexpr std::int32_t kMost = 240;
+    Tenths hours;
+    if (readField(text, hours) || hours.value < 1 || hours.value > kMost)
+        return optionError(kHours, "hours a day from 0.1 to 24 are needed, not " + inQuotes(text));
+    return hours.value * 6;
+}
 
 Result<PlanQuestion> questionOf(const Arguments& arguments) {
     PlanQuestion question;
@@ -22,6 +33,11 @@ Result<PlanQuestion> questionOf(const Arguments& arguments) {
     question.grafts.first = from.value().value_or(question.grafts.first);
     question.grafts.last = to.value().value_or(question.grafts.last);
     if (question.grafts.isEmpty()) return optionError(kTo, "lies before --from");
+    if (const auto text = arguments.value(kHours)) {
+        const auto minutes = hoursOption(*text);
+        if (!minutes) return minutes.error();
+        question.mostMinutesADay = minutes.value();
+    }
     const int asked = arguments.has(kKeep) + arguments.has(kWays) + arguments.has(kSums);
     if (asked > 1) return Error{"only one of --keep, --ways and --sums can be asked for"};
     return question;
@@ -98,6 +114,7 @@ Listing sumsOf(const Snapshot& snapshot, const PlanAnswer& answer) {
         add("must_be", label, ListingCell{}, decimal(lacking.wanted * 100, 1));
     }
     add("status", "", ListingCell{}, cell(answer.status));
+    add("least_graft_days", "", ListingCell{}, cell(answer.leastGraftDays));
     add("within_graft_days", "", ListingCell{}, cell(answer.graftDaysWithin));
     add("within_grafts", "", ListingCell{}, cell(answer.graftsWithin));
     return listing;
@@ -173,8 +190,8 @@ Answer run(const Call& call) {
 const HeadlessVerb& planVerb() {
     static const HeadlessVerb verb{
         "plan",
-        {{"BOOK"}, {{kFrom}, {kTo}, {kKeep, false}, {kWays, false}, {kSums, false}}},
-        "BOOK [--from DAY] [--to DAY] [--keep | --ways | --sums]",
+        {{"BOOK"}, {{kFrom}, {kTo}, {kHours}, {kKeep, false}, {kWays, false}, {kSums, false}}},
+        "BOOK [--from DAY] [--to DAY] [--hours N] [--keep | --ways | --sums]",
         "what to graft, when and in what, to have what is ordered; --keep takes it over",
         true,
         run};

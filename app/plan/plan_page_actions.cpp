@@ -137,6 +137,7 @@ void PlanPage::takeTrial(const Result<PlanTrial>& trial) {
     if (!trial) {
         trial_.reset();
         status_->setText(plan_text::cannotTry(plain(trial.error().text)));
+        status_->setToolTip({});
         Q_EMIT proposalsShown(nullptr);
         return tellCurrent();
     }
@@ -160,6 +161,7 @@ void PlanPage::tellAnswer() {
     const auto& told = isAsPlanned() ? *answer_ : trial_->answer;
     const auto outlook = desk_.outlook();
     status_->setText(plan_text::status(*outlook, told));
+    status_->setToolTip(plan_text::statusBecause());
     const auto lines = plan_text::gaps(*outlook, told) + plan_text::warnings(trial_->warnings);
     gaps_->setText(lines.join(u'\n'));
     gaps_->setVisible(!lines.isEmpty());

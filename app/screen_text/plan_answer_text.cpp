@@ -37,6 +37,8 @@ QString queensOf(const Facts& facts) {
 
 /// How near a plan is to the best there can be.
 QString nearness(const PlanAnswer& answer) {
+    if (answer.leastGraftDays == 0)
+        return Words::tr("That fewer graft days do not do is not proven.");
     if (answer.graftDaysWithin > 0)
         return Words::tr("It is proven within %1: so sure with fewer was not found.")
             .arg(Words::tr("%Ln graft day(s)", nullptr, answer.graftDaysWithin));
@@ -62,7 +64,9 @@ QString status(const Outlook& outlook, const PlanAnswer& answer) {
     const auto graftDays = Words::tr("%Ln graft day(s)", nullptr, answer.after.graftDays);
     switch (answer.status) {
         case PlanStatus::Proven:
-            return Words::tr("Proven: every order is met, with %1 in all. %2")
+            return (answer.leastGraftDays > 0
+                        ? Words::tr("Proven: every order is met, with %1 in all. %2")
+                        : Words::tr("Every order is met, with %1 in all. %2"))
                 .arg(graftDays, nearness(answer));
         case PlanStatus::Short: {
             const auto orders =
@@ -89,6 +93,16 @@ QString status(const Outlook& outlook, const PlanAnswer& answer) {
             return Words::tr("Looked at again as it stands now; nothing was planned anew.");
     }
     return {};
+}
+
+QString statusBecause() {
+    return Words::tr(
+        "Which orders are met is told by their chances: over all possible seasons, with the luck "
+        "that a batch's cells share.\n"
+        "What is proven is proven of plans as they are reckoned here: batches on the days asked "
+        "for, by the book's methods, and no more cells planned than there are nucs. The proof lets "
+        "each cell go by itself, in the best of the possible seasons; shared luck and other "
+        "weather only ask for more.");
 }
 
 QStringList gaps(const Outlook& outlook, const PlanAnswer& answer) {

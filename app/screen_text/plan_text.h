@@ -58,6 +58,8 @@ namespace tenthday::plan_text {
 // The answer.
 /// "Proven: ..."; one sentence or two.
 [[nodiscard]] QString status(const Outlook& outlook, const PlanAnswer& answer);
+/// Of what it is proven, and what is told by chances.
+[[nodiscard]] QString statusBecause();
 /// Orders that are short, and days that take too long, a line each.
 [[nodiscard]] QStringList gaps(const Outlook& outlook, const PlanAnswer& answer);
 [[nodiscard]] QString proposals();

@@ -109,6 +109,7 @@ struct PlanAnswer {
     bool isShortProven = false;       ///< no plan meets them all
     /// Graft days more than are proven to be needed; 0: fewer do not do.
     std::int32_t graftDaysWithin = 0;
+    std::int32_t leastGraftDays = 0;  ///< new ones, proven to be needed; 0: nothing is proven
     /// Of the plans with as few graft days none is better in grafts and earliness by more grafts
     /// than this: what it is proven within. Of no meaning while `graftDaysWithin` is above 0.
     std::int32_t graftsWithin = 0;

@@ -12,7 +12,7 @@ using Term = LinearProgram::Term;
 }  // namespace
 
 PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
-                     const std::vector<PlanCut>& cuts)
+                     const std::vector<PlanCut>& cuts, const std::vector<double>& own)
     : problem_(problem), margins_(margins) {
     for (const auto& demand : problem.demands)
         if (demand.wants == PlanProblem::Wants::Queens) dues_.push_back(demand.due);
@@ -23,13 +23,27 @@ PlanModel::PlanModel(const PlanProblem& problem, const std::vector<double>& marg
     addPools();
     addHours();
     addNucs();
-    addDemands(margins);
+    addDemands(own);
     for (const auto& cut : cuts) addCut(cut);
 }
 
 void PlanModel::addDays() {
     for (const auto& option : problem_.options)
         if (!days_.contains(option.day)) days_[option.day] = program_.addColumn({0, 1, 0, true});
+    std::vector<std::size_t> all;
+    for (const auto& [day, column] : days_) all.push_back(column);
+    addSpan(all);
+}
+
+void PlanModel::addSpan(std::span<const std::size_t> days) {
+    if (days.size() < 2) return;
+    const auto size = static_cast<std::int32_t>(days.size());
+    const auto count = program_.addColumn({0, static_cast<double>(size), 0, true, size});
+    LinearProgram::Row row{0, 0, {{count, -1}}};
+    for (const auto day : days) row.terms.push_back({day, 1});
+    program_.addRow(std::move(row));
+    addSpan(days.first(days.size() / 2));
+    addSpan(days.subspan(days.size() / 2));
 }
 
 std::int32_t PlanModel::standingFor(const PlanProblem::PoolUse& use) const {

@@ -8,6 +8,7 @@
 /// owed and goes before orders due later.
 #pragma once
 #include <map>
+#include <span>
 #include <tuple>
 #include <vector>
 
@@ -33,10 +34,11 @@ struct PlanCut {
 class PlanModel {
 public:
     /// @param margins  by demand: what is to be there beyond what it and those before it want;
-    /// below
-    ///                 0: less does
+    ///                 below 0: less does
+    /// @param own      by demand of a line or of proven queens: the same of those that fit it
+    ///                 alone; empty: by the numbers' roots, as numbers spread
     PlanModel(const PlanProblem& problem, const std::vector<double>& margins,
-              const std::vector<PlanCut>& cuts = {});
+              const std::vector<PlanCut>& cuts = {}, const std::vector<double>& own = {});
 
     /// The program with the costs of one aim.
     [[nodiscard]] LinearProgram forAim(PlanAim aim) const;
@@ -77,6 +79,10 @@ private:
             given;  ///< by line: demand, column
     };
     void addDays();
+    /// How many graft days fall into a span of days, into its halves, and so on: settled from the
+    /// whole season down. One day more or less says little; whether three or four of them lie in
+    /// spring says much, and the proof is many times shorter.
+    void addSpan(std::span<const std::size_t> days);
     void addOption(std::size_t at);
     void addBuilders(std::size_t at);
     void addCells(std::size_t at);
@@ -85,10 +91,11 @@ private:
     /// 1 where the option is grafted at all.
     [[nodiscard]] std::size_t usedColumn(std::size_t option);
     void addNucs();
-    void addDemands(const std::vector<double>& margins);
-    void addQueens(std::size_t demand, double margin);
+    void addDemands(const std::vector<double>& own);
     void addFlows();
     void addSum(std::size_t demand, bool all, double margin);
+    /// What of its margin queens are to have that fit it.
+    [[nodiscard]] double ownMargin(std::size_t demand) const;
     void addCut(const PlanCut& cut);
     void addCellDemand(std::size_t demand, double margin);
     [[nodiscard]] std::size_t bucketOf(std::size_t option) const;
@@ -103,6 +110,7 @@ private:
     std::vector<OptionColumns> options_;
     std::vector<std::size_t> short_;  ///< by demand
     std::vector<double> margins_;
+    std::vector<double> own_;         ///< margins of those that fit, of demands of a line or proven
     std::vector<std::int32_t> dues_;  ///< different due days of demands for queens, rising
 };
 

@@ -22,25 +22,39 @@ double mostShort(const PlanProblem& problem, const std::vector<double>& margins,
 
 }  // namespace
 
-void PlanModel::addDemands(const std::vector<double>& margins) {
+/// What is there by the day is enough for a demand and for all that come before it, those short
+/// among them; so is what fits it for those that it fits.
+void PlanModel::addDemands(const std::vector<double>& own) {
+    own_.assign(problem_.demands.size(), 0);
     for (std::size_t k = 0; k < problem_.demands.size(); ++k)
-        short_.push_back(program_.addColumn({0, mostShort(problem_, margins, k), 0, true}));
+        short_.push_back(program_.addColumn({0, mostShort(problem_, margins_, k), 0, true}));
     for (std::size_t k = 0; k < problem_.demands.size(); ++k) {
-        if (problem_.demands[k].isMet) continue;
-        if (problem_.demands[k].wants == PlanProblem::Wants::Queens)
-            addQueens(k, margins[k]);
-        else
-            addCellDemand(k, margins[k]);
+        const auto& demand = problem_.demands[k];
+        if (demand.isMet) continue;
+        if (demand.wants != PlanProblem::Wants::Queens) {
+            addCellDemand(k, margins_[k]);
+            continue;
+        }
+        addSum(k, true, margins_[k]);
+        if (!demand.line && !demand.proven) continue;
+        own_[k] = own.empty() ? ownMargin(k) : own[k];
+        addSum(k, false, own_[k]);
     }
     addFlows();
 }
 
-/// What is there by the day is enough for it and for all that come before it, those short among
-/// them.
-void PlanModel::addQueens(std::size_t at, double margin) {
+double PlanModel::ownMargin(std::size_t at) const {
     const auto& demand = problem_.demands[at];
-    addSum(at, true, margin);
-    if (demand.line || demand.proven) addSum(at, false, margin);
+    double wanted = 0;
+    double fitting = 0;
+    for (std::size_t k = 0; k <= at; ++k) {
+        const auto& other = problem_.demands[k];
+        if (other.wants != PlanProblem::Wants::Queens) continue;
+        wanted += other.wanted;
+        if (includes(demand, other)) fitting += other.wanted;
+    }
+    // Numbers spread as their root: of fewer queens less beyond them is asked for.
+    return wanted > 0 ? margins_[at] * std::sqrt(fitting / wanted) : margins_[at];
 }
 
 void PlanModel::addSum(std::size_t at, bool all, double margin) {
@@ -49,15 +63,11 @@ void PlanModel::addSum(std::size_t at, bool all, double margin) {
         return all || fits(demand, line, proven);
     };
     LinearProgram::Row row{0, kUnbounded, {{short_[at], 1}}};
-    double wanted = 0;
     for (std::size_t k = 0; k <= at; ++k) {
         const auto& other = problem_.demands[k];
-        if (other.wants != PlanProblem::Wants::Queens) continue;
-        wanted += other.wanted;
-        if (all || includes(demand, other)) row.lower += other.wanted;
+        if (other.wants == PlanProblem::Wants::Queens && (all || includes(demand, other)))
+            row.lower += other.wanted;
     }
-    // Numbers spread as their root: of fewer queens less beyond them is asked for.
-    if (wanted > 0) margin *= std::sqrt(row.lower / wanted);
     row.lower += margin;
     for (const auto& source : problem_.sources)
         if (source.day <= demand.due && counts(source.line, source.proven))
@@ -166,7 +176,7 @@ void PlanModel::addFlows() {
         const auto& demand = problem_.demands[k];
         if (demand.wants != PlanProblem::Wants::Queens || demand.isMet) continue;
         filled[k].push_back({short_[k], 1});
-        const double wanted = demand.wanted + std::min(margins_[k], 0.0);
+        const double wanted = demand.wanted + std::min({margins_[k], own_[k], 0.0});
         program_.addRow({wanted, kUnbounded, filled[k]});
     }
     if (!problem_.notOnOneBatch) return;
@@ -194,7 +204,7 @@ void PlanModel::addCellDemand(std::size_t at, double margin) {
         row.terms.insert(row.terms.end(), terms.begin(), terms.end());
         if (!choose) continue;
         one.terms.push_back({program_.addColumn({0, 1, 0, true}), 1});
-        terms.push_back({one.terms.back().column, -(demand.wanted + margin)});
+        terms.push_back({one.terms.back().column, -(demand.wanted + std::max(margin, 0.0))});
         program_.addRow({-kUnbounded, 0, std::move(terms)});
     }
     if (choose) program_.addRow(std::move(one));

@@ -28,6 +28,23 @@ double mostOfOneBatch(const PlanProblem::Demand& demand) {
     return demand.wanted < 2 ? demand.wanted : std::ceil(demand.wanted / 2.0);
 }
 
+bool hangsOnWeather(const PlanProblem& problem) {
+    const auto gives = [](double best, double mean) { return best > mean + 1e-6; };
+    return std::any_of(
+               problem.options.begin(), problem.options.end(),
+               [&](const auto& each) { return gives(each.bestPerCell, each.queensPerCell); }) ||
+           std::any_of(problem.sources.begin(), problem.sources.end(),
+                       [&](const auto& each) { return gives(each.best, each.count); });
+}
+
+PlanProblem inBestSeason(const PlanProblem& problem) {
+    auto best = problem;
+    for (auto& option : best.options)
+        option.queensPerCell = std::max(option.queensPerCell, option.bestPerCell);
+    for (auto& source : best.sources) source.count = std::max(source.count, source.best);
+    return best;
+}
+
 std::int32_t graftsOf(const WholeBatch& batch) {
     std::int32_t sum = 0;
     for (const auto& bar : batch.bars) sum += bar.grafts;

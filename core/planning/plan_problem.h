@@ -34,6 +34,7 @@ struct PlanProblem {
         std::int32_t ready = 0;          ///< good queens are caught
         bool givesRipe = true;           ///< sealed ones leave the builder, not young ones
         double queensPerCell = 0;        ///< by then, of one ripe cell in a nuc
+        double bestPerCell = 0;          ///< in a season whose weather keeps none back; 0: no more
         double virginsPerCell = 0;       ///< of one ripe cell that is caged
         std::vector<std::size_t> yards;  ///< yard classes in which drones serve its virgins
         std::vector<std::size_t> lines;  ///< lines with a breeder queen on that day; 0: any other
@@ -74,6 +75,7 @@ struct PlanProblem {
         bool proven = false;
         double count = 0;
         std::int32_t day = 0;
+        double best = 0;  ///< `count` in the season that gives most by that day; 0: no more
     };
 
     std::int32_t horizon = 0;  ///< days
@@ -101,6 +103,12 @@ inline constexpr std::int32_t kVirginDays = 7;
 [[nodiscard]] bool includes(const PlanProblem::Demand& demand, const PlanProblem::Demand& other);
 /// More than this of one order no batch gives where none is to lie on one batch alone.
 [[nodiscard]] double mostOfOneBatch(const PlanProblem::Demand& demand);
+
+/// Some seasons' weather gives more queens than the mean of them all.
+[[nodiscard]] bool hangsOnWeather(const PlanProblem& problem);
+/// The problem as no season's weather makes it better. What is short there, is short in a mixture
+/// of seasons too; in their mean it need not be: a plan can be sure by its good seasons alone.
+[[nodiscard]] PlanProblem inBestSeason(const PlanProblem& problem);
 
 /// A plan of whole grafts.
 struct WholeBatch {

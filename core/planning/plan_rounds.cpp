@@ -86,11 +86,11 @@ public:
           problem_(site.problem),
           solver_(solver),
           budget_(budget) {
-        asked_.margins = leastMargins(problem_);
-        asked_.onlyWhole = onlyWhole;
+        asked_ = {leastMargins(problem_), {}, onlyWhole, leastOwnMargins(problem_)};
     }
 
     Result<PlanRounds> run() {
+        if (asked_.onlyWhole && isHopeless()) return PlanRounds{};
         bool cutting = true;
         for (std::int32_t round = 1, ofKind = 1; ofKind <= kMostRounds; ++round, ++ofKind) {
             auto next = planned(round);
@@ -101,7 +101,7 @@ public:
                 best_.solution.isStopped = true;
                 break;
             }
-            if (cutting && now_.solution.isProven) keepFloor();
+            if (cutting && !hangsOnWeather(problem_)) keepFloor(now_.solution);
             keepBest(round);
             if (now_.solution.isStopped) break;
             if (shortenDays()) continue;
@@ -111,12 +111,16 @@ public:
             if (cutting) {
                 cutting = false;
                 ofKind = 0;
+                floorCuts_ = std::move(asked_.cuts);
                 asked_.cuts.clear();  // margins ask for more than they do
+                asked_.own.clear();
             }
             if (!raise()) break;
         }
-        best_.floor = floor_;
+        if (cutting) floorCuts_ = std::move(asked_.cuts);
         best_.rounds = now_.rounds;
+        if (!asked_.onlyWhole && hangsOnWeather(problem_)) seekFloor();
+        best_.floor = floor_;
         return std::move(best_);
     }
 
@@ -158,8 +162,30 @@ private:
         return demand < lacks.size() && lacks[demand] == 0;
     }
 
-    void keepFloor() {
-        floor_ = {true, now_.solution.weighed, now_.solution.graftDays, now_.solution.bound};
+    /// Where hours a day are limited they are reckoned on the safe side, and days that were too
+    /// long have less left: a plan by hand may fit more, so nothing is a floor.
+    void keepFloor(const PlanSolution& solution) {
+        if (!solution.isShortProven || solution.isStopped) return;
+        floor_ = {true, 0, 0, 0};
+        if (!site_.mostMinutesADay)
+            floor_ = {true, solution.weighed, solution.leastDays, solution.bound};
+    }
+
+    /// No season's weather makes it enough.
+    [[nodiscard]] bool isHopeless() const {
+        const auto problem = inBestSeason(site_.problem);
+        return staysShort(problem, {leastMargins(problem), {}, true, leastOwnMargins(problem)},
+                          solver_);
+    }
+
+    /// The problem of the mean season is not the least that is asked of a plan; that of the best
+    /// one is. What cuts forbid is told by the exact chances and holds there too.
+    void seekFloor() {
+        if (best_.solution.isStopped) return;
+        if (site_.mostMinutesADay) return keepFloor(best_.solution);
+        const auto problem = inBestSeason(site_.problem);
+        const PlanAsked asked{leastMargins(problem), floorCuts_, false, leastOwnMargins(problem)};
+        keepFloor(solvePlan(problem, asked, solver_, budget_, best_.rounds));
     }
 
     /// Of days that take too long with all their tasks so much less is left. False: none does.
@@ -233,6 +259,7 @@ private:
     PlanRounds now_;
     PlanRounds best_;
     PlanFloor floor_;
+    std::vector<PlanCut> floorCuts_;
     Worth worth_;  ///< of best_
 };
 

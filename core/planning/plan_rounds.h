@@ -5,8 +5,8 @@
 
 namespace tenthday {
 
-/// What no plan is better than, whatever its luck is shared by: solved with the least margins and
-/// with cuts alone.
+/// What no plan is better than: solved with the least margins and with cuts alone, in the season
+/// whose weather is best. Where hours a day are limited all of it is 0.
 struct PlanFloor {
     bool isProven = false;
     double weighed = 0;  ///< short at the least, by weight

@@ -131,11 +131,12 @@ private:
         const double ripe = timeline.counts.ripe / kProbe;
         const double out = rates_[LossStage::Accepted].mean * rates_[LossStage::Sealed].mean *
                            rates_[LossStage::Emerged].mean;
-        double good = out * rates_[LossStage::Mated].mean * (1 - timeline.neverMates);
+        double good = out * rates_[LossStage::Mated].mean;
         if (snapshot_.book().catchRule != CatchRule::Eggs)
             good *= rates_[LossStage::JudgedGood].mean;
         option.virginsPerCell = out / ripe;
-        option.queensPerCell = good / ripe;
+        option.bestPerCell = good / ripe;
+        option.queensPerCell = option.bestPerCell * (1 - timeline.neverMates);
     }
 
     void lines(PlanProblem::Option& option, Day day) const {

@@ -61,15 +61,27 @@ double expectedBy(const QueenPart& part, Day day) {
     return part.meanCaught(part.meanShareOn(day), day);
 }
 
+/// The same in the season that gives most by then.
+double mostBy(const QueenPart& part, Day day) {
+    if (part.isCertainOn(day)) return part.knownOn(day).certain;
+    const auto shares = part.sharesOn(day);
+    double most = 0;
+    for (std::size_t row = 0; row < part.eggs->rows(); ++row) most = std::max(most, shares.in(row));
+    return part.meanCaught(most, day);
+}
+
 /// What a part adds from one due day to the next.
 void addSources(PlanSite& site, const QueenPart& part, const std::vector<Day>& dues) {
     double before = 0;
+    double mostBefore = 0;
     for (const auto due : dues) {
-        const double now = expectedBy(part, due);
-        if (now > before + kLeast)
-            site.problem.sources.push_back(
-                {lineIndex(site, part.line), part.isProven, now - before, site.index(due)});
-        before = std::max(before, now);
+        const double now = std::max(expectedBy(part, due), before);
+        const double most = std::max(mostBy(part, due), mostBefore);
+        if (now > before + kLeast || most > mostBefore + kLeast)
+            site.problem.sources.push_back({lineIndex(site, part.line), part.isProven, now - before,
+                                            site.index(due), most - mostBefore});
+        before = now;
+        mostBefore = most;
     }
 }
 
@@ -84,10 +96,12 @@ void takeGone(PlanSite& site, const std::vector<QueensGone>& all) {
                 if (isFit != fitting) continue;
                 const double taken = std::min(left, source.count);
                 source.count -= taken;
+                source.best = std::max(source.best - taken, 0.0);
                 left -= taken;
             }
     }
-    std::erase_if(site.problem.sources, [](const auto& source) { return source.count < kLeast; });
+    std::erase_if(site.problem.sources,
+                  [](const auto& source) { return std::max(source.count, source.best) < kLeast; });
 }
 
 }  // namespace

@@ -33,7 +33,7 @@ class AimByAim {
 public:
     AimByAim(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver,
              PlanBudget& budget, std::int32_t round)
-        : model_(problem, asked.margins, asked.cuts),
+        : model_(problem, asked.margins, asked.cuts, asked.own),
           onlyWhole_(asked.onlyWhole),
           solver_(solver),
           budget_(budget),
@@ -69,29 +69,48 @@ private:
         root.nodes = 0;
         auto best = solved(model_, PlanAim::GraftDays, root, PlanPhase::GraftDays);
         if (best.status == SolveStatus::Proven || best.values.empty()) return best;
-        for (double days = std::ceil(best.bound - kSlack); days < best.cost - 0.5; ++days) {
+        best.bound = std::ceil(best.bound - kSlack);
+        double step = 0;  // once it is not told of a count: to the next one that is tried
+        for (double days = best.bound; days < best.cost - 0.5;
+             days = std::max(days + step, best.bound)) {
             if (budget_.isOver()) return best;
-            auto fewer = model_;
-            fewer.hold(PlanAim::GraftDays, days);
-            SolveOptions any;
-            any.gapShare = 0.5;
-            any.nodes = kDaysNodes;
-            auto found = solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
+            auto found = withDays(days);
             if (!found.values.empty()) {
                 best.values = std::move(found.values);
                 best.cost = days;
-            } else if (found.status != SolveStatus::Infeasible) {
-                SolveOptions whole;  // it cannot be told so: the long way
-                whole.start = best.values;
-                whole.gap = kWhole;
-                whole.nodes = kDaysNodes;
-                return solved(model_, PlanAim::GraftDays, whole, PlanPhase::GraftDays);
-            } else {
+            } else if (found.status == SolveStatus::Infeasible) {
                 best.bound = days + 1;
+            } else if (++step == 1) {
+                searchFewer(best);
             }
         }
-        best.status = SolveStatus::Proven;
+        if (best.cost < best.bound + 0.5) best.status = SolveStatus::Proven;
         return best;
+    }
+
+    /// The long way, where it cannot be told whether so many graft days do.
+    void searchFewer(Solved& best) {
+        SolveOptions whole;
+        whole.start = best.values;
+        whole.gap = kWhole;
+        whole.nodes = kDaysNodes;
+        auto found = solved(model_, PlanAim::GraftDays, whole, PlanPhase::GraftDays);
+        if (found.values.empty()) return;
+        best.values = std::move(found.values);
+        best.cost = std::round(found.cost);
+        best.bound = std::max(best.bound, found.status == SolveStatus::Proven
+                                              ? best.cost
+                                              : std::ceil(found.bound - kSlack));
+    }
+
+    /// Any plan with no more graft days.
+    [[nodiscard]] Solved withDays(double days) {
+        auto fewer = model_;
+        fewer.hold(PlanAim::GraftDays, days);
+        SolveOptions any;
+        any.gapShare = 0.5;
+        any.nodes = kDaysNodes;
+        return solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
     }
 
     [[nodiscard]] Solved best(PlanAim aim) {
@@ -113,6 +132,7 @@ private:
         const bool proven = found.status == SolveStatus::Proven;
         // That the last aim's proof ends at its nodes is no stop: what it is within is told.
         if (!proven && aim != PlanAim::Grafts) solution_.isProven = false;
+        if (aim == PlanAim::Short) solution_.isShortProven = proven;
         solution_.isStopped = solution_.isStopped || budget_.isOver();
         if (values_.empty() || budget_.isOver()) {
             solution_.isProven = solution_.isProven && aim == PlanAim::Grafts;
@@ -131,6 +151,8 @@ private:
                 break;
             case PlanAim::GraftDays:
                 solution_.graftDays = static_cast<std::int32_t>(whole);
+                solution_.leastDays =
+                    static_cast<std::int32_t>(std::ceil(std::max(bound, 0.0) - kSlack));
                 budget_.settle(static_cast<std::int32_t>(solution_.weighed), solution_.graftDays);
                 budget_.tell(PlanPhase::Grafts, round_);
                 break;
@@ -179,9 +201,17 @@ PlanSolution solvePlan(const PlanProblem& problem, const PlanAsked& asked, const
     return AimByAim(problem, asked, solver, budget, round).run();
 }
 
+bool staysShort(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver) {
+    const PlanModel model(problem, asked.margins, {}, asked.own);
+    auto relaxed = model.forAim(PlanAim::Short);
+    for (std::size_t i = 0; i < relaxed.columns().size(); ++i) relaxed.column(i).isWhole = false;
+    const auto found = solver(relaxed, {});
+    return found.status == SolveStatus::Proven && found.cost > kSlack;
+}
+
 PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                        const Solver& solver, PlanBudget& budget, std::int32_t round) {
-    return solvePlan(problem, PlanAsked{margins, {}, false}, solver, budget, round);
+    return solvePlan(problem, PlanAsked{margins, {}, false, {}}, solver, budget, round);
 }
 
 }  // namespace tenthday

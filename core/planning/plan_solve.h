@@ -12,13 +12,15 @@ namespace tenthday {
 using Solver = std::function<Solved(const LinearProgram&, const SolveOptions&)>;
 
 struct PlanSolution {
-    bool isProven = false;  ///< aims Short and GraftDays: no plan is better
+    bool isProven = false;       ///< aims Short and GraftDays: no plan is better
+    bool isShortProven = false;  ///< aim Short alone
     bool isStopped = false;
     std::vector<std::int32_t> shortOf;  ///< by demand, of what is wanted and its margin
     double weighed = 0;                 ///< sum of weight times what is short
     std::int32_t graftDays = 0;
-    double grafts = 0;  ///< cost of the last aim
-    double bound = 0;   ///< no plan as good in the other aims costs less
+    std::int32_t leastDays = 0;  ///< no plan as little short has fewer
+    double grafts = 0;           ///< cost of the last aim
+    double bound = 0;            ///< no plan as good in the other aims costs less
     std::vector<PlanModel::Load> loads;
     double secondsToDays = 0;  ///< that the aims Short and GraftDays took; for measuring
 };
@@ -54,7 +56,8 @@ private:
 struct PlanAsked {
     std::vector<double> margins;  ///< by demand
     std::vector<PlanCut> cuts;
-    bool onlyWhole = false;  ///< nothing more is sought once something is short
+    bool onlyWhole = false;   ///< nothing more is sought once something is short
+    std::vector<double> own;  ///< margins of those that fit; see PlanModel
 };
 
 /// @param round  for the progress told
@@ -65,5 +68,10 @@ struct PlanAsked {
 [[nodiscard]] PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                                      const Solver& solver, PlanBudget& budget,
                                      std::int32_t round = 1);
+
+/// Something stays short even if graft days and builders could be had in parts: soon told, and a
+/// plan in wholes is no better. False: not told.
+[[nodiscard]] bool staysShort(const PlanProblem& problem, const PlanAsked& asked,
+                              const Solver& solver);
 
 }  // namespace tenthday

@@ -15,15 +15,13 @@ PlanStatus statusOf(const PlanRounds& rounds, const PlanAnswer& answer) {
     return answer.batches.empty() ? PlanStatus::Nothing : PlanStatus::Proven;
 }
 
-/// How near the plan is to what no plan is better than. Where hours a day are limited they are
-/// reckoned on the safe side, so that a plan by hand may fit more: nothing is told as proven then.
-void tellGap(const PlanRounds& rounds, bool hoursAreLimited, PlanAnswer& answer) {
+/// How near the plan is to what no plan is better than.
+void tellGap(const PlanRounds& rounds, PlanAnswer& answer) {
     const auto& solution = rounds.solution;
     const auto& floor = rounds.floor;
-    const bool isProven = floor.isProven && !hoursAreLimited;
-    answer.isShortProven = isProven && floor.weighed > 0;
-    const auto leastDays = isProven ? floor.graftDays : 0;
-    answer.graftDaysWithin = std::max(solution.graftDays - leastDays, 0);
+    answer.isShortProven = floor.isProven && floor.weighed > 0;
+    answer.leastGraftDays = floor.isProven ? floor.graftDays : 0;
+    answer.graftDaysWithin = std::max(solution.graftDays - answer.leastGraftDays, 0);
     answer.graftsWithin =
         static_cast<std::int32_t>(std::ceil(std::max(solution.grafts - floor.grafts, 0.0) - 1e-6));
 }
@@ -75,7 +73,7 @@ Result<PlanAnswer> planSeason(const Outlook& outlook, const PlanQuestion& questi
     tellBatches(season.value(), answer.batches);
     answer.after = sumsOf(*season.value().outlook);
     answer.shortOf = shortOf(season.value().orders);
-    tellGap(rounds.value(), question.mostMinutesADay.has_value(), answer);
+    tellGap(rounds.value(), answer);
     if (question.mostMinutesADay)
         answer.longDays =
             longDays(*season.value().outlook, answer.batches, *question.mostMinutesADay);

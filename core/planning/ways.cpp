@@ -73,7 +73,7 @@ private:
         std::vector<Kind> kinds;
         std::int32_t wanted = 0;
         for (const auto& demand : site_.problem.demands) wanted += demand.wanted;
-        if (site_.problem.yards.front().isBound)
+        if (site_.problem.yards.front().isBound && !site_.yards.empty())
             kinds.push_back({WayKind::MoreNucs, {}, std::min(4 * wanted + 20, kMostNucs)});
         for (const auto where :
              {BuilderKind::Starter, BuilderKind::Finisher, BuilderKind::StarterFinisher})

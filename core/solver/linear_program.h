@@ -1,6 +1,7 @@
 /// @file linear_program.h  A linear program with some whole-number unknowns, as plain data.
 #pragma once
 #include <cstddef>
+#include <cstdint>
 #include <limits>
 #include <vector>
 
@@ -17,6 +18,7 @@ public:
         double upper = kUnbounded;
         double cost = 0;
         bool isWhole = false;
+        std::int32_t rank = 0;  ///< of whole ones: those of a higher rank are settled first
     };
     struct Term {
         std::size_t column;

@@ -208,11 +208,25 @@ private:
         model.setIntegerTolerance(1e-7);
         model.setNumberStrong(10);
         model.setNumberBeforeTrust(10);
+        rank(model);
         if (program_.isMetBy(options_.start)) {
             auto start = options_.start;
             model.setBestSolution(start.data(), static_cast<int>(start.size()),
                                   program_.costOf(start), true);
         }
+    }
+
+    /// Which whole numbers are settled first.
+    void rank(CbcModel& model) const {
+        constexpr int kFirst = 1'000'000;
+        std::vector<int> turns;  // by whole number: the lower, the sooner
+        bool differ = false;
+        for (const auto& column : program_.columns()) {
+            if (!column.isWhole) continue;
+            turns.push_back(kFirst - column.rank);
+            differ = differ || turns.back() != turns.front();
+        }
+        if (differ) model.passInPriorities(turns.data(), false);
     }
 
     Solved answer(CbcModel& model, double relaxed) {

@@ -45,6 +45,8 @@ INSTANTIATE_TEST_SUITE_P(Words, WrongUseOf, ::testing::Values(
     WrongUse{"VirginsDay",      {"virgins", "x", "--on", "Monday"}, "tenthday: virgins: option --on: a day of the calendar as YYYY-MM-DD is needed, not 'Monday'"},
     WrongUse{"PlanFrom",        {"plan", "x", "--from", "Monday"}, "tenthday: plan: option --from: a day of the calendar as YYYY-MM-DD is needed, not 'Monday'"},
     WrongUse{"PlanTo",          {"plan", "x", "--from", "2027-05-02", "--to", "2027-05-01"}, "tenthday: plan: option --to: lies before --from"},
+    WrongUse{"PlanHours",       {"plan", "x", "--hours", "25"}, "tenthday: plan: option --hours: hours a day from 0.1 to 24 are needed, not '25'"},
+    WrongUse{"PlanNoHours",     {"plan", "x", "--hours", "0"}, "tenthday: plan: option --hours: hours a day from 0.1 to 24 are needed, not '0'"},
     WrongUse{"WhatIfFrom",      {"whatif", "x", "--nucs", "2", "--from", "Monday"}, "tenthday: whatif: option --from: a day of the calendar as YYYY-MM-DD is needed, not 'Monday'"},
     WrongUse{"Today",           {"--today", "2027-02-29", "findings", "x"}, "tenthday: findings: option --today: a day of the calendar"},
     WrongUse{"NoStart",         {"dates"}, "tenthday: dates: one of --graft, --confined, "},

@@ -234,6 +234,24 @@ TEST(SolvePlan, HoursADayAreKept) {
     EXPECT_GT(fewer, 0) << "two hours a day must bind somewhere";
 }
 
+TEST(SolvePlan, WhatStaysShortInPartsStaysShort) {
+    int told = 0;
+    int shorts = 0;
+    for (std::uint32_t number = 0; number < kSeasons; number += 4) {
+        const auto problem = season(number);
+        const PlanAsked asked{std::vector<double>(problem.demands.size()), {}, true, {}};
+        const PlanControl control;
+        PlanBudget budget(control);
+        const bool isShort = solvePlan(problem, asked, solve, budget).weighed > 0;
+        const bool stays = staysShort(problem, asked, solve);
+        EXPECT_TRUE(isShort || !stays) << "season " << number;
+        told += stays;
+        shorts += isShort;
+    }
+    EXPECT_GT(told, shorts / 2) << "most of them are told so";
+    EXPECT_LT(shorts, 15) << "not all are short";
+}
+
 TEST(SolvePlan, WhenCancelledItSaysSo) {
     const std::atomic<bool> cancel{true};
     PlanControl control;

@@ -101,6 +101,25 @@ TEST(SeasonPlan, HowSureItIsByLot) {
     }
 }
 
+TEST(SeasonPlan, HowSureSeveralOrdersAreByLot) {
+    // Four standard deviations. Each is whole when there is enough for it and for those due before
+    // it.
+    auto second = orderFor(2, 9, "2027-08-05");
+    second.sure = Tenths{700};
+    const auto book = with(emptySeason(12), second);
+    auto question = may();
+    question.notOnOneBatch = true;
+    question.mostGraftsADay = 30;
+    const auto answer = planned(book, question);
+    EXPECT_GE(answer.batches.size(), 2U);
+    ASSERT_EQ(answer.after.orders.size(), 2U);
+    int wanted = 0;
+    for (const auto& order : answer.after.orders) {
+        wanted += book.find(order.order)->count;
+        EXPECT_NEAR(chanceByLot(answer, book.facts(), wanted), order.chance, 0.013) << wanted;
+    }
+}
+
 TEST(SeasonPlan, WhatIsInTheBookStaysAndCounts) {
     SeasonMaker maker("2027-04-01");
     maker.yard("Mill").builder("B1", "Mill").builder("B2", "Mill");
@@ -195,7 +214,7 @@ TEST(SeasonPlan, KeepsToTheHoursADayBesideWhatTheBookHas) {
     EXPECT_TRUE(answer.longDays.empty());
     EXPECT_LE(most(answer), limit);
     EXPECT_EQ(answer.after.orders.at(0).state, OrderState::Met);
-    EXPECT_GT(answer.graftDaysWithin, 0) << "hours are on the safe side: no proof";
+    EXPECT_EQ(answer.leastGraftDays, 0) << "hours are on the safe side: no proof";
     question.mostMinutesADay = 0;
     EXPECT_FALSE(planSeason(*freshOutlook(book), question));
 }
@@ -339,6 +358,29 @@ TEST(SeasonPlan, ABookWithoutBuildersIsTold) {
     const auto answer = planSeason(*freshOutlook(book), may());
     ASSERT_FALSE(answer);
     EXPECT_NE(answer.error().text.find("builder"), std::string::npos);
+}
+
+TEST(SeasonPlan, WhatIsShortAndGraftDaysAreToldFirst) {
+    PlanControl control;
+    std::optional<PlanPhase> last;
+    bool grafts = false;
+    bool sureness = false;
+    control.report = [&](const PlanProgress& progress) {
+        const auto phase = progress.phase;
+        if (progress.round > 1 || phase == PlanPhase::Reading) return;
+        EXPECT_TRUE(!last || *last <= phase) << "aims in their order";
+        last = phase;
+        grafts = grafts || phase == PlanPhase::Grafts;
+        sureness = sureness || phase == PlanPhase::Sureness;
+        EXPECT_EQ(progress.shortBy.has_value(), phase > PlanPhase::Orders);
+        EXPECT_EQ(progress.graftDays.has_value(), phase > PlanPhase::GraftDays);
+        EXPECT_EQ(progress.shortBy.value_or(0), 0);
+        EXPECT_EQ(progress.graftDays.value_or(1), 1);
+    };
+    auto question = may();
+    question.grafts.last = day("2027-05-14");
+    ASSERT_TRUE(planSeason(*freshOutlook(emptySeason(6)), question, control));
+    EXPECT_TRUE(grafts && sureness);
 }
 
 TEST(SeasonPlan, TellsHowFarItIsAndStopsWhenCancelled) {

@@ -45,6 +45,7 @@ TEST(Solve, TellsThatThereIsNoAnswer) {
     auto whole = knapsack({1, 1}, {1, 1}, 5);  // 2 a + 2 b = 3 can be, but not by whole numbers
     whole.addRow({3, 3, {{0, 2}, {1, 2}}});
     EXPECT_EQ(solve(whole).status, SolveStatus::Infeasible);
+    EXPECT_EQ(solveByGlpk(relaxed).status, SolveStatus::Infeasible) << "so says the second solver";
 }
 
 TEST(Solve, AgreesWithASecondSolverAndWithItself) {
@@ -56,6 +57,18 @@ TEST(Solve, AgreesWithASecondSolverAndWithItself) {
     EXPECT_NEAR(one.cost, two.cost, 1e-6);
     EXPECT_TRUE(program.isMetBy(one.values));
     EXPECT_EQ(solve(program).values, one.values) << "the same again";
+}
+
+TEST(Solve, WhatIsSettledFirstChangesNoBestCost) {
+    auto program = largeKnapsack();
+    const auto plain = solve(program);
+    LinearProgram::Row half{0, 0, {}};  // how many of the first half are taken
+    for (std::size_t i = 0; i < 20; ++i) half.terms.push_back({i, 1});
+    half.terms.push_back({program.addColumn({0, 20, 0, true, 1}), -1});
+    program.addRow(std::move(half));
+    const auto ranked = solve(program);
+    ASSERT_EQ(ranked.status, SolveStatus::Proven);
+    EXPECT_NEAR(ranked.cost, plain.cost, 1e-6);
 }
 
 TEST(Solve, StopsWhenItIsToldToAndKeepsTheStart) {

@@ -81,6 +81,13 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     if (*state == NucState::DroneLayer || staysForWinter(outcome)) round->catchDay = kLastDay;
 }
 
+/// Boxes are mostly made in the order of their labels: then they stand in order already.
+template <class Things, class Before>
+void sortIfNot(Things& things, Before before) {
+    if (!std::is_sorted(things.begin(), things.end(), before))
+        std::sort(things.begin(), things.end(), before);
+}
+
 /// Boxes by label, each with its stays and how long each of its layouts is in force.
 class Boxes {
 public:
@@ -89,7 +96,7 @@ public:
         std::vector<std::pair<std::string, Ptr<Box>>> byLabel;
         byLabel.reserve(table.size());
         for (const auto& box : table) byLabel.emplace_back(naturalKey(box->label), box);
-        std::sort(byLabel.begin(), byLabel.end(), [](const auto& a, const auto& b) {
+        sortIfNot(byLabel, [](const auto& a, const auto& b) {
             return a.first != b.first ? a.first < b.first : a.second->id < b.second->id;
         });
         stays.reserve(snapshot.all<BoxStay>().size());
@@ -145,7 +152,7 @@ std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStay
         const auto layout = snapshot.find(side->layout);
         order.push_back({boxes.rank(layout->box), layout->from, &side, layout.get()});
     }
-    std::sort(order.begin(), order.end(), [](const Place& a, const Place& b) {
+    sortIfNot(order, [](const Place& a, const Place& b) {
         if (a.rank != b.rank) return a.rank < b.rank;
         return a.from != b.from ? a.from < b.from : (*a.side)->side < (*b.side)->side;
     });

@@ -1,7 +1,7 @@
 #include "chart/chart_painter.h"
 
-#include <QFontMetricsF>
 #include <QPaintEngine>
+#include <QTextLayout>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -55,10 +55,24 @@ qreal periodOf(const Item& item) {
     return item.shape == Shape::Hatch ? item.spacing * std::numbers::sqrt2 : item.spacing;
 }
 
-/// Where a point lies in a pattern that hangs on the plane.
-QPointF withinPeriod(QPointF point, qreal period) {
-    const auto within = [period](qreal at) { return at - std::floor(at / period) * period; };
-    return {within(point.x()), within(point.y())};
+/// What is left of whole periods: where a point lies in a pattern that hangs on the plane.
+int within(int at, int period) { return (at % period + period) % period; }
+
+/// Neighbours that share an edge share it in pixels too.
+QRect devicePixels(const QRectF& rect, qreal ratio) {
+    const QPoint topLeft(qRound(rect.left() * ratio), qRound(rect.top() * ratio));
+    const QPoint past(qRound(rect.right() * ratio), qRound(rect.bottom() * ratio));
+    return {topLeft, past - QPoint(1, 1)};
+}
+
+/// Pixel on pixel: in logical px a tile's place would be rounded to whole ones.
+void putTiles(QPainter& painter, const QRect& pixels, const QPixmap& tile, QPoint into,
+              qreal ratio) {
+    const auto before = painter.worldTransform();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    if (ratio != 1) painter.setWorldTransform(QTransform::fromScale(1 / ratio, 1 / ratio) * before);
+    painter.drawTiledPixmap(pixels, tile, into);
+    if (ratio != 1) painter.setWorldTransform(before);
 }
 
 /// What a tile hangs on, in one number.
@@ -80,10 +94,7 @@ bool makesPixels(const QPainter& painter) {
 }  // namespace
 
 ChartPainter::ChartPainter(const Palette& palette, const Typeface& face) : palette_(palette) {
-    for (std::size_t i = 0; i < kTypeCount; ++i) {
-        fonts_[i] = face.font(static_cast<Type>(i));
-        ascents_[i] = QFontMetricsF(fonts_[i]).ascent();
-    }
+    for (std::size_t i = 0; i < kTypeCount; ++i) fonts_[i] = face.font(static_cast<Type>(i));
 }
 
 void ChartPainter::paint(QPainter& painter, const Layout& layout, const QRectF& page) const {
@@ -150,23 +161,31 @@ void ChartPainter::paintTexture(QPainter& painter, const Item& item) const {
     if (!makesPixels(painter) || pixels < 1 || (!isHatch && pixels != item.spacing * ratio))
         return isHatch ? paintHatch(painter, item, colour)
                        : paintDots(painter, dots, item.pen, colour);
-    const QPointF half(item.spacing / 2, item.spacing / 2);
-    const QRectF rect = isHatch ? item.rect : QRectF(dots.front() - half, dots.back() + half);
-    const QPointF into = isHatch ? withinPeriod(rect.topLeft(), pixels / ratio) : QPointF();
-    painter.drawTiledPixmap(rect, tileOf(item, pixels, ratio), into);
+    const auto& tile = tileOf(item, pixels, ratio);
+    if (isHatch) {
+        const auto rect = devicePixels(item.rect, ratio);
+        return putTiles(painter, rect, tile,
+                        {within(rect.left(), pixels), within(rect.top(), pixels)}, ratio);
+    }
+    const QPoint half(pixels / 2, pixels / 2);
+    const QPoint first = (dots.front() * ratio).toPoint() - half;
+    const QPoint last = (dots.back() * ratio).toPoint() - half;
+    putTiles(painter, QRect(first, last + QPoint(pixels - 1, pixels - 1)), tile, {}, ratio);
 }
 
 const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRatio) const {
     auto& tile = tiles_[tileName(item, pixels, pixelRatio)];
     if (!tile.isNull()) return tile;
     tile = QPixmap(pixels, pixels);
-    tile.setDevicePixelRatio(pixelRatio);
     tile.fill(Qt::transparent);
     QPainter painter(&tile);
-    const qreal side = pixels / pixelRatio;
+    painter.scale(pixelRatio, pixelRatio);
     if (item.shape == Shape::Dots) {
-        paintDots(painter, {{side / 2, side / 2}}, item.pen, palette_[item.role]);
+        const qreal centre =
+            pixels / 2 / pixelRatio;  // where a whole pixel begins, as on the plane
+        paintDots(painter, {{centre, centre}}, item.pen, palette_[item.role]);
     } else {
+        const qreal side = pixels / pixelRatio;
         auto around = item;  // one period more on each side: ends of lines lie outside
         around.rect = QRectF(-side, -side, 3 * side, 3 * side);
         around.spacing = side / std::numbers::sqrt2;
@@ -180,22 +199,26 @@ void ChartPainter::paintText(QPainter& painter, const TextRun& text, const QColo
     painter.setPen(colour);
     painter.setFont(fonts_[type]);
     if (!makesPixels(painter)) return painter.drawText(text.baseline, text.text);
-    painter.drawStaticText(text.baseline - QPointF(0, ascents_[type]), shaped(text));
+    const auto& words = shaped(text);
+    painter.drawStaticText(text.baseline - QPointF(0, words.ascent), words.text);
 }
 
 /// Shaped once for each text: the same words stand in picture after picture.
-const QStaticText& ChartPainter::shaped(const TextRun& text) const {
+const ChartPainter::Shaped& ChartPainter::shaped(const TextRun& text) const {
     constexpr qsizetype kMost = 4000;  // a season holds some hundred words
     const auto type = static_cast<std::size_t>(text.type);
     auto& known = shaped_[type];
     if (known.size() > kMost) known.clear();
     auto& made = known[text.text];
-    if (made.text().isEmpty()) {
-        made.setTextFormat(Qt::PlainText);
-        made.setText(text.text);
-        made.setPerformanceHint(QStaticText::AggressiveCaching);
-        made.prepare({}, fonts_[type]);
-    }
+    if (!made.text.text().isEmpty()) return made;
+    made.text.setTextFormat(Qt::PlainText);
+    made.text.setText(text.text);
+    made.text.setPerformanceHint(QStaticText::AggressiveCaching);
+    made.text.prepare({}, fonts_[type]);
+    QTextLayout layout(text.text, fonts_[type]);
+    layout.beginLayout();
+    made.ascent = layout.createLine().ascent();
+    layout.endLayout();
     return made;
 }
 

@@ -23,18 +23,21 @@ public:
     void paintOverGround(QPainter& painter, const Layout& layout) const;
 
 private:
+    struct Shaped {
+        QStaticText text;
+        qreal ascent = 0;  ///< of its line: signs of another font may stand higher
+    };
     using Items = std::span<const Item>;
     void paintItems(QPainter& painter, const Layout& layout, Items items) const;
     void paintItem(QPainter& painter, const Layout& layout, const Item& item) const;
     void paintTexture(QPainter& painter, const Item& item) const;
     void paintText(QPainter& painter, const TextRun& text, const QColor& colour) const;
     [[nodiscard]] const QPixmap& tileOf(const Item& item, int pixels, qreal pixelRatio) const;
-    [[nodiscard]] const QStaticText& shaped(const TextRun& text) const;
+    [[nodiscard]] const Shaped& shaped(const TextRun& text) const;
 
     const Palette& palette_;
     mutable QHash<quint64, QPixmap> tiles_;
-    mutable std::array<QHash<QString, QStaticText>, kTypeCount> shaped_;
-    std::array<qreal, kTypeCount> ascents_;
+    mutable std::array<QHash<QString, Shaped>, kTypeCount> shaped_;
     std::array<QFont, kTypeCount> fonts_;
 };
 

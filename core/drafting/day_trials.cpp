@@ -20,7 +20,8 @@ auto identityOf(const Finding& finding) {
                       finding.otherLabel, std::lround(finding.count), finding.sealed);
 }
 
-/// Warnings and worse that were not there before. Work on days off is told job by job.
+/// Warnings and worse that were not there before, and that a box is not free, even where it is only
+/// a note: no such day is offered. Work on days off is told job by job.
 std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<Finding>& before) {
     std::multiset<decltype(identityOf(now.front()))> known;
     for (const auto& finding : before) known.insert(identityOf(finding));
@@ -28,7 +29,8 @@ std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<
     for (const auto& finding : now) {
         if (const auto same = known.find(identityOf(finding)); same != known.end())
             known.erase(same);
-        else if (finding.severity > Severity::Note && finding.kind != FindingKind::WorkOnDayOff)
+        else if (finding.kind == FindingKind::BuilderNotFree ||
+                 (finding.severity > Severity::Note && finding.kind != FindingKind::WorkOnDayOff))
             fresh.push_back(finding);
     }
     return fresh;

@@ -10,6 +10,7 @@
 #include "findings/hold_trips.h"
 #include "findings/larvae_not_seen.h"
 #include "findings/queen_findings.h"
+#include "occupancy/top_up.h"
 #include "occupancy/winter.h"
 #include "records/relations.h"
 #include "records/yard_state.h"
@@ -289,11 +290,28 @@ private:
         }
     }
 
+    /// The batch before once more, soon after it and while its cells still stand in the box: meant
+    /// so, it seems.
+    [[nodiscard]] bool isInsurance(const BuilderOutlook& builder,
+                                   const BuilderOutlook::TooSoon& soon) const {
+        const Days inTime{static_cast<int>(snapshot_.facts()[Fact::TopUpByH]) / 24};
+        const Day comes = dayOf(soon.from);
+        return std::any_of(builder.loads.begin(), builder.loads.end(),
+                           [&](const auto& load) {
+                               const auto& span = load.span->span;
+                               return load.batch == soon.after && dayOf(span.from) < comes &&
+                                      comes <= dayOf(span.from) + inTime &&
+                                      comes < dayOf(span.until);
+                           }) &&
+               isRepeatOf(snapshot_, soon.after, soon.batch);
+    }
+
     void notFree(const BuilderOutlook& builder) {
         for (const auto& soon : builder.tooSoon) {
             const Day day = dayOf(soon.from);
             if (day < snapshot_.today()) continue;
-            auto& finding = add(FindingKind::BuilderNotFree, Severity::Warning, day, soon.batch);
+            const auto severity = isInsurance(builder, soon) ? Severity::Note : Severity::Warning;
+            auto& finding = add(FindingKind::BuilderNotFree, severity, day, soon.batch);
             finding.moment = soon.from;
             finding.freeFrom = soon.freeFrom;
             if (const auto row = snapshot_.find(soon.after)) finding.otherLabel = row->label;

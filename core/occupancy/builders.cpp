@@ -187,21 +187,10 @@ std::vector<Stay> staysOf(const BuilderOutlook& outlook) {
     return stays;
 }
 
-/// A top-up graft, or a graft as insurance while the first cells still stand in the box, is part of
-/// the filling before it.
-bool isSecondGraft(const Snapshot& snapshot, const Stay& first, const Stay& second) {
-    const Days inTime{static_cast<int>(snapshot.facts()[Fact::TopUpByH]) / 24};
-    const Day before = dayOf(first.from);
-    const Day comes = dayOf(second.from);
-    if (comes > before + inTime) return false;
-    return isTopUpOf(snapshot, first.batch, second.batch) ||
-           (comes > before && comes < first.last &&
-            isRepeatOf(snapshot, first.batch, second.batch));
-}
-
 std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook,
                                                const Snapshot& snapshot) {
     const auto& facts = snapshot.facts();
+    const Days inTime{static_cast<int>(facts[Fact::TopUpByH]) / 24};
     const Days rhythm = rhythmOf(outlook.builder->kind, facts);
     const auto stays = staysOf(outlook);
     const auto& until = outlook.builder->until;
@@ -211,7 +200,10 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook,
         const Day comes = dayOf(stays[i].from);
         BuilderOutlook::TooSoon worst{stays[i].batch, stays[i].from, {}, comes};
         for (std::size_t k = 0; k < i && rhythm > Days{0}; ++k) {
-            if (isSecondGraft(snapshot, stays[k], stays[i])) continue;
+            // A top-up graft is part of the load before it.
+            if (comes <= dayOf(stays[k].from) + inTime &&
+                isTopUpOf(snapshot, stays[k].batch, stays[i].batch))
+                continue;
             const Day free =
                 freeAfter(dayOf(stays[k].from), stays[k].last, stays[k].restUntil, rhythm);
             if (free > worst.freeFrom) worst.after = stays[k].batch, worst.freeFrom = free;

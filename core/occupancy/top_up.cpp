@@ -46,7 +46,8 @@ bool isTopUpOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later) {
 bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later) {
     const auto first = snapshot.find(earlier);
     const auto second = snapshot.find(later);
-    if (!first || !second || first->method != second->method) return false;
+    if (!first || !second || first->method != second->method || first->start != second->start)
+        return false;
     const auto before = snapshot.all<BatchBar>().of(earlier.uuid);
     const auto after = snapshot.all<BatchBar>().of(later.uuid);
     return !after.empty() && std::equal(before.begin(), before.end(), after.begin(), after.end(),

@@ -1,0 +1,91 @@
+// Textures where pixels are made: tiles of whole device pixels, at every scale of the screen.
+#include <gtest/gtest.h>
+
+#include <QImage>
+
+#include "chart/chart_painter.h"
+#include "look/hatch.h"
+
+namespace tenthday {
+namespace {
+
+constexpr QSize kSize{120, 40};
+
+Item texture(Shape shape, const QRectF& rect, qreal spacing, qreal pen) {
+    Item item;
+    item.layer = Layer::Body;
+    item.shape = shape;
+    item.role = Role::OutsideHatch;
+    item.rect = rect;
+    item.spacing = spacing;
+    item.pen = pen;
+    return item;
+}
+
+QImage painted(const std::vector<Item>& items, qreal ratio) {
+    Layout layout;
+    layout.items = items;
+    QImage image((QSizeF(kSize) * ratio).toSize(), QImage::Format_RGB32);
+    image.setDevicePixelRatio(ratio);
+    image.fill(paletteOf(Look::Light)[Role::Ground]);
+    QPainter painter(&image);
+    ChartPainter(paletteOf(Look::Light), systemTypeface()).paintOverGround(painter, layout);
+    return image;
+}
+
+/// How much of the ground is covered, in device pixels.
+double inkOf(const QImage& image) {
+    const int ground = qGray(paletteOf(Look::Light)[Role::Ground].rgb());
+    const int ink = qGray(paletteOf(Look::Light)[Role::OutsideHatch].rgb());
+    double sum = 0;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            sum += static_cast<double>(ground - qGray(image.pixel(x, y))) / (ground - ink);
+    return sum;
+}
+
+class Textures : public ::testing::TestWithParam<double> {};
+
+TEST_P(Textures, NeighboursJoinWithoutASeam) {
+    for (const auto slope : {Slope::Rising, Slope::Falling}) {
+        auto whole = texture(Shape::Hatch, {3.7, 5, 90, 30}, 9, 1);
+        whole.slope = slope;
+        std::vector<Item> parts;
+        for (const qreal from : {0.0, 13.3, 40.1, 71.9}) {
+            parts.push_back(whole);
+            parts.back().rect.setLeft(whole.rect.left() + from);
+        }
+        for (std::size_t i = 0; i + 1 < parts.size(); ++i)
+            parts[i].rect.setRight(parts[i + 1].rect.left());
+        const auto joined = painted(parts, GetParam());
+        EXPECT_EQ(joined, painted({whole}, GetParam()));
+        EXPECT_GT(inkOf(joined), 100) << "lines are there";
+    }
+}
+
+// As many lines as where they are painted one by one, within what whole pixels make of the spacing.
+TEST_P(Textures, AHatchIsAsDenseAsOnPaper) {
+    const auto item = texture(Shape::Hatch, {0, 0, 120, 40}, 9, 1);
+    double length = 0;
+    for (const auto& line : hatchLines(item.rect, item.spacing, item.slope))
+        length += line.length();
+    const double ratio = GetParam();
+    EXPECT_NEAR(inkOf(painted({item}, ratio)) / (length * ratio * ratio), 1, 0.08);
+}
+
+TEST_P(Textures, DotsAreAllThereAndWhole) {
+    for (const qreal spacing : {4.0, 5.0}) {
+        const auto item = texture(Shape::Dots, {10.2, 3.1, 70, 31}, spacing, 1.8);
+        const auto one =
+            texture(Shape::Dots, {spacing * 3 - 1, spacing * 2 - 1, 2, 2}, spacing, 1.8);
+        const auto count = dotGrid(item.rect, item.spacing, item.pen / 2).size();
+        ASSERT_EQ(dotGrid(one.rect, one.spacing, one.pen / 2).size(), 1);
+        EXPECT_NEAR(inkOf(painted({item}, GetParam())),
+                    static_cast<double>(count) * inkOf(painted({one}, GetParam())), 0.02 * count);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Ratios, Textures, ::testing::Values(1.0, 1.25, 1.5, 2.0));
+
+}  // namespace
+}  // namespace tenthday

@@ -81,7 +81,8 @@ TEST_P(Textures, DotsAreAllThereAndWhole) {
         const auto count = dotGrid(item.rect, item.spacing, item.pen / 2).size();
         ASSERT_EQ(dotGrid(one.rect, one.spacing, one.pen / 2).size(), 1);
         EXPECT_NEAR(inkOf(painted({item}, GetParam())),
-                    static_cast<double>(count) * inkOf(painted({one}, GetParam())), 0.02 * count);
+                    static_cast<double>(count) * inkOf(painted({one}, GetParam())),
+                    0.02 * static_cast<double>(count));
     }
 }
 

@@ -3,6 +3,7 @@
 #include <stdexcept>
 
 #include "outlook/outlook.h"
+#include "records/change_set.h"
 
 namespace tenthday {
 

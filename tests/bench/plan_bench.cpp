@@ -19,7 +19,9 @@ void plan(benchmark::State& state, const Solver& solver) {
     auto problem =
         test::madeUpSeason(static_cast<std::uint32_t>(state.range(0)), {120, 1, 12, 5, 200, 3, 1});
     for (auto& demand : problem.demands) demand.sure = 0.9;
-    const PlanAsked asked{leastMargins(problem), {}, false, leastOwnMargins(problem)};
+    PlanAsked asked;
+    asked.margins = leastMargins(problem);
+    asked.own = leastOwnMargins(problem);
     PlanSolution solution;
     for (auto _ : state) {
         PlanControl control;

@@ -86,7 +86,9 @@ public:
           problem_(site.problem),
           solver_(solver),
           budget_(budget) {
-        asked_ = {leastMargins(problem_), {}, onlyWhole, leastOwnMargins(problem_)};
+        asked_.margins = leastMargins(problem_);
+        asked_.own = leastOwnMargins(problem_);
+        asked_.onlyWhole = onlyWhole;
     }
 
     Result<PlanRounds> run() {
@@ -96,6 +98,8 @@ public:
             auto next = planned(round);
             if (!next) return next.error();
             now_ = std::move(next.value());
+            // Later rounds ask for more, and so for no fewer days.
+            if (now_.solution.weighed == 0) asked_.leastDays = now_.solution.leastDays;
             // Stopped in a later round: the best plan before is the better answer.
             if (round > 1 && now_.solution.isStopped) {
                 best_.solution.isStopped = true;
@@ -171,11 +175,18 @@ private:
             floor_ = {true, solution.weighed, solution.leastDays, solution.bound};
     }
 
+    /// What no plan does without in the best season.
+    [[nodiscard]] static PlanAsked leastOf(const PlanProblem& best) {
+        PlanAsked asked;
+        asked.margins = leastMargins(best);
+        asked.own = leastOwnMargins(best);
+        return asked;
+    }
+
     /// No season's weather makes it enough.
     [[nodiscard]] bool isHopeless() const {
-        const auto problem = inBestSeason(site_.problem);
-        return staysShort(problem, {leastMargins(problem), {}, true, leastOwnMargins(problem)},
-                          solver_);
+        const auto best = inBestSeason(site_.problem);
+        return staysShort(best, leastOf(best), solver_);
     }
 
     /// The problem of the mean season is not the least that is asked of a plan; that of the best
@@ -183,9 +194,10 @@ private:
     void seekFloor() {
         if (best_.solution.isStopped) return;
         if (site_.mostMinutesADay) return keepFloor(best_.solution);
-        const auto problem = inBestSeason(site_.problem);
-        const PlanAsked asked{leastMargins(problem), floorCuts_, false, leastOwnMargins(problem)};
-        keepFloor(solvePlan(problem, asked, solver_, budget_, best_.rounds));
+        const auto best = inBestSeason(site_.problem);
+        auto asked = leastOf(best);
+        asked.cuts = floorCuts_;
+        keepFloor(solvePlan(best, asked, solver_, budget_, best_.rounds));
     }
 
     /// Of days that take too long with all their tasks so much less is left. False: none does.

@@ -34,7 +34,7 @@ public:
     AimByAim(const PlanProblem& problem, const PlanAsked& asked, const Solver& solver,
              PlanBudget& budget, std::int32_t round)
         : model_(problem, asked.margins, asked.cuts, asked.own),
-          onlyWhole_(asked.onlyWhole),
+          asked_(asked),
           solver_(solver),
           budget_(budget),
           round_(round) {}
@@ -70,6 +70,7 @@ private:
         auto best = solved(model_, PlanAim::GraftDays, root, PlanPhase::GraftDays);
         if (best.status == SolveStatus::Proven || best.values.empty()) return best;
         best.bound = std::ceil(best.bound - kSlack);
+        if (solution_.weighed == 0) best.bound = std::max<double>(best.bound, asked_.leastDays);
         double step = 0;  // once it is not told of a count: to the next one that is tried
         for (double days = best.bound; days < best.cost - 0.5;
              days = std::max(days + step, best.bound)) {
@@ -88,7 +89,7 @@ private:
         return best;
     }
 
-    /// The long way, where it cannot be told whether so many graft days do.
+    /// The long way, where it is not told whether fewer do.
     void searchFewer(Solved& best) {
         SolveOptions whole;
         whole.start = best.values;
@@ -139,7 +140,7 @@ private:
             return false;
         }
         keep(aim, model_.forAim(aim).costOf(values_), found.bound);
-        return !onlyWhole_ || solution_.weighed == 0;
+        return !asked_.onlyWhole || solution_.weighed == 0;
     }
 
     void keep(PlanAim aim, double cost, double bound) {
@@ -173,7 +174,7 @@ private:
     }
 
     PlanModel model_;
-    bool onlyWhole_;
+    const PlanAsked& asked_;
     const Solver& solver_;
     PlanBudget& budget_;
     std::int32_t round_;
@@ -211,7 +212,9 @@ bool staysShort(const PlanProblem& problem, const PlanAsked& asked, const Solver
 
 PlanSolution solvePlan(const PlanProblem& problem, const std::vector<double>& margins,
                        const Solver& solver, PlanBudget& budget, std::int32_t round) {
-    return solvePlan(problem, PlanAsked{margins, {}, false, {}}, solver, budget, round);
+    PlanAsked asked;
+    asked.margins = margins;
+    return solvePlan(problem, asked, solver, budget, round);
 }
 
 }  // namespace tenthday

@@ -56,8 +56,9 @@ private:
 struct PlanAsked {
     std::vector<double> margins;  ///< by demand
     std::vector<PlanCut> cuts;
-    bool onlyWhole = false;   ///< nothing more is sought once something is short
-    std::vector<double> own;  ///< margins of those that fit; see PlanModel
+    bool onlyWhole = false;      ///< nothing more is sought once something is short
+    std::vector<double> own;     ///< margins of those that fit; see PlanModel
+    std::int32_t leastDays = 0;  ///< so many graft days are needed where nothing is short
 };
 
 /// @param round  for the progress told

@@ -6,11 +6,8 @@
 #include <CbcHeuristicRINS.hpp>
 #include <CbcModel.hpp>
 #include <CglFlowCover.hpp>
-#include <CglGomory.hpp>
-#include <CglKnapsackCover.hpp>
 #include <CglMixedIntegerRounding2.hpp>
 #include <CglProbing.hpp>
-#include <CglTwomir.hpp>
 #include <ClpEventHandler.hpp>
 #include <CoinPackedMatrix.hpp>
 #include <CoinTime.hpp>
@@ -134,19 +131,13 @@ void addCuts(CbcModel& model) {
     probing.setMaxLook(10);
     probing.setMaxLookRoot(50);
     probing.setRowCuts(3);
-    CglGomory gomory;
-    gomory.setLimit(300);
-    CglKnapsackCover knapsack;
     CglFlowCover flow;
     CglMixedIntegerRounding2 rounding;
-    CglTwomir twomir;
-    // -1: kept where it helps at the root; -98: there only where it lifts the bound.
+    // Of season plans the other families cost more than they bring. -1: kept where it helps at the
+    // root.
     model.addCutGenerator(&probing, -1, "probing");
-    model.addCutGenerator(&gomory, -1, "gomory");
-    model.addCutGenerator(&knapsack, -1, "knapsack");
     model.addCutGenerator(&flow, -1, "flow");
     model.addCutGenerator(&rounding, -1, "rounding");
-    model.addCutGenerator(&twomir, -98, "twomir");
 }
 
 void addHeuristics(CbcModel& model) {
@@ -207,7 +198,7 @@ private:
         model.setAllowableFractionGap(options_.gapShare);
         model.setIntegerTolerance(1e-7);
         model.setNumberStrong(10);
-        model.setNumberBeforeTrust(10);
+        model.setNumberBeforeTrust(0);  // many cheap nodes beat few that are chosen well
         rank(model);
         if (program_.isMetBy(options_.start)) {
             auto start = options_.start;

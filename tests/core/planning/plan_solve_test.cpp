@@ -239,7 +239,9 @@ TEST(SolvePlan, WhatStaysShortInPartsStaysShort) {
     int shorts = 0;
     for (std::uint32_t number = 0; number < kSeasons; number += 4) {
         const auto problem = season(number);
-        const PlanAsked asked{std::vector<double>(problem.demands.size()), {}, true, {}};
+        PlanAsked asked;
+        asked.margins.assign(problem.demands.size(), 0);
+        asked.onlyWhole = true;
         const PlanControl control;
         PlanBudget budget(control);
         const bool isShort = solvePlan(problem, asked, solve, budget).weighed > 0;

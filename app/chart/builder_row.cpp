@@ -194,17 +194,6 @@ bool BuilderTracks::isFree(const QRectF& rect) const {
 
 namespace {
 
-/// The builder's name; left out where rows are so low that it would meet the one above.
-void layName(const LaneInput& input, const BuilderRow& row, qreal middle, BuilderTracks& tracks,
-             Sheet& sheet) {
-    const qreal high = sheet.ruler().line(Type::Body) - 2;
-    if (middle - high / 2 < tracks.namesEnd) return;
-    tracks.namesEnd = middle + high / 2;
-    sheet.text(Layer::Names, Role::Ink, Type::Body,
-               sheet.ruler().elided(row.name, Type::Body, input.titleRight - input.titleLeft),
-               {input.titleRight, sheet.baselineAt(Type::Body, middle)}, Align::Right);
-}
-
 /// Marks before words: words keep clear of them.
 void layMarks(const LaneInput& input, const BuilderRow& row, const QRectF& area, qreal base,
               BuilderTracks& tracks, Sheet& sheet) {
@@ -224,8 +213,6 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
                    BuilderTracks& tracks, Sheet& sheet) {
     const auto& snap = sheet.snap();
     const qreal base = snap(area.bottom() - tracks.belowBar());
-    layName(input, row, tracks.isDense() ? area.center().y() : base - tracks.track * 0.28, tracks,
-            sheet);
     sheet.fill(Layer::Ground, Role::Grid,
                {input.axis.left(), base, input.axis.width(), snap.hair()});
     layGhosts(input, row, base, tracks.pxPerCell, sheet);

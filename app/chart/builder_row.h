@@ -28,7 +28,6 @@ struct BuilderTracks {
     TakenPlaces marks;
     TakenPlaces words;
     std::vector<Trouble> untold;  ///< whose words found no room in their row
-    qreal namesEnd = 0;           ///< foot of the lowest name
 
     /// Bars alone: tracks are too low for marks and words.
     [[nodiscard]] bool isDense() const;

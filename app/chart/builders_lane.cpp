@@ -1,6 +1,6 @@
 #include "chart/builders_lane.h"
 
-#include "chart/builder_row.h"
+#include "chart/builder_names.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -78,11 +78,11 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
                Align::Left);
     BuilderTracks tracks;
     tracks.track = (area.height() - head) / std::max(1, countTracks(rows));
-    tracks.namesEnd = area.top() + head - 4;
     const qreal above = tracks.isDense() ? kAboveDenseBar : kAboveBar;
     tracks.pxPerCell = (tracks.track - tracks.belowBar() - above) / thickestLoad(rows);
     sheet.setPxPerCell(tracks.pxPerCell);
     qreal y = area.top() + head;
+    layBuilderNames(input, rows, y, tracks, sheet);
     for (const auto& row : rows) {
         const QRectF rowArea(area.left(), y, area.width(), tracks.track * row.trackCount);
         layBuilderRow(input, row, rowArea, tracks, sheet);

@@ -1,5 +1,6 @@
 #include "chart/chart_head.h"
 
+#include "calendar/iso_week.h"
 #include "records/order_days.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -73,6 +74,15 @@ void layMonths(const LaneInput& input, const QRectF& area, const HeadRows& rows,
     }
 }
 
+/// So many weeks from one that is named to the next: 1, 2, 4 or 8, as few as have room for the
+/// widest name.
+int weekStep(const DayAxis& axis, qreal widest) {
+    constexpr int kMost = 8;
+    int step = 1;
+    while (step < kMost && widest + 4 > step * 7 * axis.dayWidth()) step *= 2;
+    return step;
+}
+
 void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sheet) {
     const auto& axis = input.axis;
     const qreal left = axis.xOf(monday);
@@ -82,11 +92,11 @@ void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sh
     const auto& ruler = sheet.ruler();
     const qreal weekWidth = ruler.width(week, Type::Small);
     // All weeks show their Monday, or none: as the widest have room for it.
-    const auto widest = weekLabel(Day{date::local_days{date::year{2027} / 7 / 12}});
-    const qreal whole =
-        ruler.width(widest, Type::Small) + 5 + ruler.width(QStringLiteral("28"), Type::Small) + 6;
+    const qreal widest =
+        ruler.width(weekLabel(Day{date::local_days{date::year{2027} / 7 / 12}}), Type::Small);
+    const qreal whole = widest + 5 + ruler.width(QStringLiteral("28"), Type::Small) + 6;
     if (left + 4 < axis.left() || left + 4 + weekWidth > axis.right()) return;
-    if (weekWidth + 6 <= room)
+    if (isoWeekOf(monday).week % weekStep(axis, widest) == 0)
         sheet.text(Layer::Heads, Role::InkSoft, Type::Small, week, {left + 4, rows.weeks},
                    Align::Left);
     if (whole <= room && !hasDayRow(axis, ruler) && left + whole <= axis.right())

@@ -1,5 +1,7 @@
 #include "chart/chart_wish.h"
 
+#include <algorithm>
+
 namespace tenthday {
 namespace {
 
@@ -36,6 +38,24 @@ YardShares sharesOf(const Outlook& outlook, Id<Batch> batch) {
         if (cells > 0) shares.emplace_back(yard.yard->id, Cells{cells});
     }
     return shares;
+}
+
+std::optional<ChartWish::Share> yardMove(const Outlook& outlook, Id<Batch> batch, Id<Yard> place,
+                                         int by) {
+    const auto shares = sharesOf(outlook, batch);
+    if (shares.empty()) return std::nullopt;
+    auto from = std::find_if(shares.begin(), shares.end(),
+                             [&](const auto& share) { return share.first == place; });
+    if (from == shares.end())
+        from = std::max_element(shares.begin(), shares.end(), [](const auto& a, const auto& b) {
+            return a.second.value < b.second.value;
+        });
+    const auto& yards = outlook.nucs.yards;
+    const auto at = std::find_if(yards.begin(), yards.end(),
+                                 [&](const auto& yard) { return yard.yard->id == from->first; });
+    const auto next = (at - yards.begin()) + by;
+    if (next < 0 || next >= static_cast<std::ptrdiff_t>(yards.size())) return std::nullopt;
+    return ChartWish::Share{batch, from->first, yards[static_cast<std::size_t>(next)].yard->id};
 }
 
 Result<ChangeSet> changesOf(const Outlook& saved, const ChartWish& wish, const IdSource& fresh) {

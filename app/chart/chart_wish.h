@@ -38,4 +38,9 @@ struct ChartWish {
 /// Cells of a batch by yard, as planned or found.
 [[nodiscard]] YardShares sharesOf(const Outlook& outlook, Id<Batch> batch);
 
+/// Cells of a batch to the yard below (above, for by < 0): from the yard that `place` names, where
+/// it has some there, else from the one with most. None at the end, or where it has none at all.
+[[nodiscard]] std::optional<ChartWish::Share> yardMove(const Outlook& outlook, Id<Batch> batch,
+                                                       Id<Yard> place, int by);
+
 }  // namespace tenthday

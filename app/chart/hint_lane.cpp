@@ -12,8 +12,11 @@ void HintLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const qreal baseline = sheet.baselineAt(Type::Label, area.center().y());
     sheet.text(Layer::Names, Role::Ink, Type::Label, name_, {input.titleLeft, baseline},
                Align::Left);
-    sheet.text(Layer::Names, Role::Ink, Type::Label, hint_, {area.left() + 8, baseline},
-               Align::Left);
+    const QPointF at(area.left() + 8, baseline);
+    const auto words = sheet.textRect(Type::Label, hint_, at, Align::Left);
+    if (input.isCrossed(words))
+        sheet.fill(Layer::Names, Role::Ground, words.adjusted(-3, -3, 3, 3), -1, 2);
+    sheet.text(Layer::Names, Role::Ink, Type::Label, hint_, at, Align::Left);
 }
 
 }  // namespace tenthday

@@ -2,6 +2,7 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 namespace tenthday {
@@ -31,14 +32,20 @@ QSize HoverCard::wantedSize() {
     const QFontMetricsF strong(face_.font(Type::Strong));
     const QFontMetricsF small(face_.font(Type::Small));
     qreal because = 0;
+    qreal sentence = 0;
     names_ = values_ = 0;
     for (const auto& line : card_.lines) {
+        if (line.value.isEmpty() && line.because.isEmpty()) {  // runs over all columns
+            sentence = std::max(sentence, body.horizontalAdvance(line.name));
+            continue;
+        }
         names_ = std::max(names_, body.horizontalAdvance(line.name));
         values_ = std::max(values_, strong.horizontalAdvance(line.value));
         because = std::max(because, small.horizontalAdvance(line.because));
     }
     const qreal table = names_ + kBetween + values_ + (because > 0 ? kBetween + because : 0);
-    const qreal width = std::max(label.horizontalAdvance(card_.title), table) + 2 * kPad;
+    const qreal width =
+        std::max({label.horizontalAdvance(card_.title), table, sentence}) + 2 * kPad;
     const qreal height = 2 * kPad + face_.linePx(Type::Label) + 2 +
                          static_cast<qreal>(card_.lines.size()) * (face_.linePx(Type::Body) + 2);
     return {static_cast<int>(std::ceil(width)), static_cast<int>(std::ceil(height))};

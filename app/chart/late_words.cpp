@@ -110,17 +110,17 @@ QSizeF plateSize(const LateWords& text, const TextRuler& ruler) {
 
 }  // namespace
 
-bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
-               const LateWords& text, Sheet& sheet) {
+QRectF writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
+                 const LateWords& text, Sheet& sheet) {
     const auto block = blockOf(picture, batch);
     for (const auto& words : {text.words, trouble_text::lateBriefly(), QString()}) {
         const LateWords shown{text.number, words};
         const auto place = bestPlace(input, block, plateSize(shown, sheet.ruler()));
         if (place.rect.isNull()) continue;
         layPlate(place, shown, sheet);
-        return true;
+        return place.rect;
     }
-    return false;
+    return {};
 }
 
 }  // namespace tenthday

@@ -12,8 +12,8 @@ struct LateWords {
 
 /// Writes them, after a sign, on a plate over neighbouring days of the block; with fewer words
 /// where there is less room, in the end the sign and the number alone.
-/// @return false where there is no room, or the ribbon runs through: nothing is written then
-bool writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
-               const LateWords& text, Sheet& sheet);
+/// @return the plate; null where there is no room, or the ribbon runs through: nothing is written
+QRectF writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
+                 const LateWords& text, Sheet& sheet);
 
 }  // namespace tenthday

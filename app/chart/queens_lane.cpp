@@ -89,30 +89,67 @@ int rowsFor(qreal height, const TextRuler& ruler) {
     return height >= OrderFlags::heightOf(kWishedRows, ruler) + kLeastPlot ? kWishedRows : 1;
 }
 
-/// @param top  above it stand the lane's names
-void layScale(const LaneInput& input, const Curve& curve, qreal top, Sheet& sheet) {
-    const qreal hair = sheet.snap().hair();
-    const std::int32_t step = scaleStep(curve.top());
-    for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
-        const qreal y = sheet.snap()(curve.yOf(queens));
-        sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
-        const QPointF at(input.titleRight, sheet.baselineAt(Type::Small, y));
-        const auto text = chart_text::number(queens);
-        if (sheet.textRect(Type::Small, text, at, Align::Right).top() < top + 2) continue;
-        sheet.text(Layer::Names, Role::InkSoft, Type::Small, text, at, Align::Right);
+/// What stands beside a line of the scale.
+struct ScaleNumber {
+    QString text;
+    qreal y;
+};
+
+/// In the column of names where all of them keep clear of those, else at the left end of their
+/// lines, on ground of their own.
+void layScaleNumbers(const LaneInput& input, const std::vector<ScaleNumber>& numbers,
+                     const std::vector<QRectF>& names, qreal top, Sheet& sheet) {
+    constexpr qreal kBeside = 4;
+    const auto place = [&](const ScaleNumber& number) {
+        return QPointF(input.titleRight, sheet.baselineAt(Type::Small, number.y));
+    };
+    const bool inNames = std::all_of(numbers.begin(), numbers.end(), [&](const auto& number) {
+        const auto rect = sheet.textRect(Type::Small, number.text, place(number), Align::Right)
+                              .adjusted(-kBeside, -2, 0, 2);
+        return std::none_of(names.begin(), names.end(),
+                            [&](const QRectF& name) { return name.intersects(rect); });
+    });
+    for (const auto& number : numbers) {
+        auto at = place(number);
+        if (inNames) {
+            sheet.text(Layer::Names, Role::InkSoft, Type::Small, number.text, at, Align::Right);
+            continue;
+        }
+        at.setX(input.axis.left() + kBeside);
+        const auto rect = sheet.textRect(Type::Small, number.text, at, Align::Left);
+        if (rect.top() < top) continue;
+        sheet.fill(Layer::Words, Role::Ground, rect.adjusted(-2, -1, 2, 1), -1, 2);
+        sheet.text(Layer::Words, Role::InkSoft, Type::Small, number.text, at, Align::Left);
     }
 }
 
-/// @return where they end
-qreal layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+/// @param names  the lane's  @param top  of the plot: above it flags stand
+void layScale(const LaneInput& input, const Curve& curve, const std::vector<QRectF>& names,
+              qreal top, Sheet& sheet) {
+    const qreal hair = sheet.snap().hair();
+    const std::int32_t step = scaleStep(curve.top());
+    std::vector<ScaleNumber> numbers;
+    for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
+        const qreal y = sheet.snap()(curve.yOf(queens));
+        sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
+        numbers.push_back({chart_text::number(queens), y});
+    }
+    layScaleNumbers(input, numbers, names, top, sheet);
+}
+
+/// @return what they take
+std::vector<QRectF> layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     const bool old = input.options.orders && input.options.ordersAreOld;
     const qreal room = input.titleRight - input.titleLeft;
     qreal y = area.top();
-    const auto line = [&](const QString& text, Type type, Role role) {
+    std::vector<QRectF> taken;
+    const auto line = [&](const QString& whole, Type type, Role role) {
         const qreal height = ruler.line(type);
-        sheet.text(Layer::Names, role, type, ruler.elided(text, type, room),
-                   {input.titleLeft, sheet.baselineAt(type, y + height / 2)}, Align::Left);
+        const auto text = ruler.elided(whole, type, room);
+        const QPointF at(input.titleLeft, sheet.baselineAt(type, y + height / 2));
+        taken.push_back(sheet.textRect(type, text, at, Align::Left));
+        sheet.text(Layer::Names, role, type, text, at, Align::Left);
         y += height;
     };
     line(order_text::queensLane(), Type::Label, Role::Ink);
@@ -120,7 +157,7 @@ qreal layNames(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         line(order_text::reckoning(), Type::Small, Role::InkSoft);
     else
         line(old ? order_text::about() : order_text::inHandRange(), Type::Small, Role::InkSoft);
-    return y;
+    return taken;
 }
 
 }  // namespace
@@ -148,7 +185,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     if (hasOrders(input)) rows_ = rowsFor(flags_.height(), ruler);
     const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
     plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
-    const qreal names = layNames(input, flags_, sheet);
+    const auto names = layNames(input, flags_, sheet);
     sheet.fill(Layer::Body, Role::GridStrong,
                {input.axis.left(), plot_.bottom(), input.axis.width(), sheet.snap().hair()});
     if (!input.options.orders) return;
@@ -156,7 +193,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         sheet.target({.hit = Hit::QueensDay, .day = day},
                      {input.axis.xOf(day), plot_.top(), input.axis.dayWidth(), plot_.height()});
     const Curve curve(input, plot_);
-    layScale(input, curve, names, sheet);
+    layScale(input, curve, names, plot_.top(), sheet);
     curve.lay(sheet);
 }
 

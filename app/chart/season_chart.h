@@ -144,6 +144,7 @@ private:
     bool findKey(int key, Qt::KeyboardModifiers with);
     bool changeKey(int key, Qt::KeyboardModifiers with);
     bool viewKey(int key);
+    bool foldKey(int key);
     bool cancelKey();
     void stepBatch(int by, bool extend = false);
     void stepDay(int by);
@@ -152,6 +153,7 @@ private:
     void tellPlace();
     void tellReader(const TargetKey& key) const;
     void moveToNeighbour(int by);
+    void moveToYard(int by);
     void changeGrafts(int by);
     void scrollAtEdges();
     void placeAxis();

@@ -1,4 +1,5 @@
 /// What of the season chart is folded or opened: lanes, the legend, yards.
+#include "chart/hit_test.h"
 #include "chart/season_chart.h"
 
 namespace tenthday {
@@ -23,6 +24,16 @@ void SeasonChart::foldOrUnfoldLegend() {
     options_.legendFolded = !options_.legendFolded;
     showAxis(axis_, scrollY());
     Q_EMIT foldsChanged();
+}
+
+/// 1 to 5: a lane from the top down, where it is there.
+bool SeasonChart::foldKey(int key) {
+    const int lane = key - Qt::Key_1;
+    if (lane < 0 || lane > static_cast<int>(LaneName::Promise)) return false;
+    const TargetKey name{.hit = Hit::LaneName, .index = lane};
+    if (findTarget(layoutNow(), name) == nullptr) return false;
+    foldOrUnfold(static_cast<LaneName>(lane));
+    return true;
 }
 
 void SeasonChart::setProposals(const ChartProposalsPtr& proposals) {

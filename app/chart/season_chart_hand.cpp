@@ -133,22 +133,23 @@ bool SeasonChart::findKey(int key, Qt::KeyboardModifiers with) {
 
 bool SeasonChart::changeKey(int key, Qt::KeyboardModifiers with) {
     if (!(with & Qt::AltModifier)) return false;
+    const bool toYard = with & Qt::ShiftModifier;
     switch (key) {
         case Qt::Key_Left:
             return moveSelected(-1), true;
         case Qt::Key_Right:
             return moveSelected(1), true;
         case Qt::Key_Up:
-            return moveToNeighbour(-1), true;
+            return toYard ? moveToYard(-1) : moveToNeighbour(-1), true;
         case Qt::Key_Down:
-            return moveToNeighbour(1), true;
+            return toYard ? moveToYard(1) : moveToNeighbour(1), true;
         case Qt::Key_Plus:
         case Qt::Key_Equal:
             return changeGrafts(1), true;
         case Qt::Key_Minus:
             return changeGrafts(-1), true;
         default:
-            return false;
+            return foldKey(key);
     }
 }
 
@@ -265,6 +266,18 @@ void SeasonChart::moveToNeighbour(int by) {
     place.builder = to;
     options_.place = place;
     relayout();
+}
+
+/// Cells of the selected batch in the yard keys stand on, else where most are, to the next yard.
+void SeasonChart::moveToYard(int by) {
+    if (!saved_ || !options_.selected || gesture_->isBusy()) return;
+    const auto move = yardMove(*saved_, *options_.selected, options_.place.yard, by);
+    if (!move) return;
+    ChartWish wish;
+    wish.batches = {*options_.selected};
+    wish.share = *move;
+    save(wish);
+    standOn({.hit = Hit::YardRow, .yard = move->to});
 }
 
 void SeasonChart::changeGrafts(int by) {

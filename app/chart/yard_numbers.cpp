@@ -1,3 +1,4 @@
+#include <array>
 #include <set>
 
 #include "calendar/iso_week.h"
@@ -5,6 +6,7 @@
 #include "chart/cells_days_lane.h"
 #include "chart/counted_day.h"
 #include "chart/late_words.h"
+#include "chart/slice_plates.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
@@ -52,40 +54,40 @@ Room roomFor(const YardPicture& picture, std::size_t column, bool about, Band ba
 /// Writes one kind of number along the days of a yard, in the band it counts.
 class NumbersWriter {
 public:
-    using NumberOf = QString (*)(const ReadyNumbers&);
-    NumbersWriter(const LaneInput& input, const YardPicture& picture, Sheet& sheet, Band band,
-                  NumberOf numberOf)
-        : input_(input), picture_(picture), sheet_(sheet), band_(band), numberOf_(numberOf) {
+    NumbersWriter(const LaneInput& input, const YardPicture& picture, Sheet& sheet,
+                  BandNumbers& numbers)
+        : input_(input), picture_(picture), sheet_(sheet), numbers_(numbers) {
         for (const auto& day : input.outlook.nucs.cellsDays) cellsDays_.insert(day.day);
     }
 
-    void write() {
+    /// @return what they take
+    std::vector<QRectF> write() {
         // The chosen day first, or today: no other number may take its room.
         const auto counted = countedDay(input_.outlook, input_.options);
         for (std::size_t i = 0; i < picture_.columns.size(); ++i)
             if (counted == picture_.columns[i].day) writeAt(i, true);
         for (std::size_t i = 0; i < picture_.columns.size(); ++i)
             if (isWanted(i)) writeAt(i, false);
+        return std::move(taken_);
     }
 
 private:
-    [[nodiscard]] QString number(std::size_t i) const {
-        return numberOf_(picture_.columns[i].numbers);
-    }
     /// Where the number changes, on Mondays and on cells days; every day when days are wide.
     [[nodiscard]] bool isWanted(std::size_t i) const {
         constexpr qreal kWideDay = 26;
         const Day day = picture_.columns[i].day;
-        return input_.axis.dayWidth() >= kWideDay || i == 0 || number(i - 1) != number(i) ||
-               isoWeekday(day) == 1 || cellsDays_.contains(day);
+        return input_.axis.dayWidth() >= kWideDay || i == 0 ||
+               numbers_.texts[i - 1] != numbers_.texts[i] || isoWeekday(day) == 1 ||
+               cellsDays_.contains(day);
     }
 
     void writeAt(std::size_t i, bool about) {
-        const auto text = number(i);
+        const auto& text = numbers_.texts[i];
+        const Band band = numbers_.band;
         if (text.isEmpty()) return;
         const QSizeF size(sheet_.ruler().width(text, Type::Number),
                           sheet_.ruler().capHeight(Type::Number));
-        const auto room = roomFor(picture_, i, about, band_, {}, size);
+        const auto room = roomFor(picture_, i, about, band, {}, size);
         if (room.columns == 0) return;
         const QPointF at(room.rect.center().x(), sheet_.snap()(room.rect.bottom() - 4));
         const auto rect = sheet_.textRect(Type::Number, text, at, Align::Middle);
@@ -93,31 +95,33 @@ private:
             if (other.adjusted(-4, -2, 4, 2).intersects(rect)) return;
         if (input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
         taken_.push_back(rect);
+        numbers_.written[i] = true;
         // Off its hatch, and off the lines of today and the chosen day.
         const bool crossed = input_.isCrossed(rect);
-        if (crossed || band_ == Band::Likely)
-            sheet_.fill(crossed ? Layer::Words : Layer::Body, groundOf(band_),
+        if (crossed || band == Band::Likely)
+            sheet_.fill(crossed ? Layer::Words : Layer::Body, groundOf(band),
                         rect.adjusted(-2, -3, 2, 3));
-        sheet_.text(Layer::Words, band_ == Band::Likely ? Role::LikelyInk : Role::ReadyInk,
+        sheet_.text(Layer::Words, band == Band::Likely ? Role::LikelyInk : Role::ReadyInk,
                     Type::Number, text, at, Align::Middle);
     }
 
     const LaneInput& input_;
     const YardPicture& picture_;
     Sheet& sheet_;
-    Band band_;
-    NumberOf numberOf_;
+    BandNumbers& numbers_;
     std::set<Day> cellsDays_;
     std::vector<QRectF> taken_;
 };
 
-QString readyNumber(const ReadyNumbers& numbers) {
-    return numbers.ready > 0 ? chart_text::number(numbers.ready) : QString();
-}
-
-QString likelyNumber(const ReadyNumbers& numbers) {
-    const int likely = wholeLikely(numbers);
-    return likely > 0 ? chart_text::more(likely) : QString();
+BandNumbers numbersOf(const YardPicture& picture, Band band) {
+    BandNumbers numbers{band, {}, std::vector<bool>(picture.columns.size(), false)};
+    for (const auto& column : picture.columns) {
+        const int count = band == Band::Ready ? column.numbers.ready : wholeLikely(column.numbers);
+        numbers.texts.push_back(count <= 0            ? QString()
+                                : band == Band::Ready ? chart_text::number(count)
+                                                      : chart_text::more(count));
+    }
+    return numbers;
 }
 
 /// Where a batch's number has the best room.
@@ -153,12 +157,12 @@ BatchRoom bestRoom(const LaneInput& input, const YardPicture& picture, const Bat
     return best;
 }
 
-/// The batch's number, once in its block.
-void writeNumber(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
-                 const QString& text, Sheet& sheet) {
+/// The batch's number, once in its block. @return what it takes; null where it has no room
+QRectF writeNumber(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
+                   const QString& text, Sheet& sheet) {
     const QSizeF size(sheet.ruler().width(text, Type::Batch), sheet.ruler().capHeight(Type::Batch));
     const auto best = bestRoom(input, picture, block, size);
-    if (best.room.columns == 0) return;
+    if (best.room.columns == 0) return {};
     const QPointF at(best.room.rect.center().x(),
                      sheet.baselineAt(Type::Batch, best.room.rect.center().y()));
     const auto rect = sheet.textRect(Type::Batch, text, at, Align::Middle);
@@ -167,26 +171,35 @@ void writeNumber(const LaneInput& input, const YardPicture& picture, const Batch
         sheet.fill(crossed ? Layer::Words : Layer::Body, groundOf(best.band),
                    rect.adjusted(-2, -kAir, 2, kAir));
     sheet.text(Layer::Words, inkOn(best.band), Type::Batch, text, at, Align::Middle);
+    return rect;
 }
 
 /// The number; after it, where there is room, how late weather makes the batch.
-void writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
-                Sheet& sheet) {
+QRectF writeBatch(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
+                  Sheet& sheet) {
     const auto* batch = input.find(block.batch);
-    if (!batch) return;
+    if (!batch) return {};
     const LateWords text{QString::fromStdString(batch->batch->label),
                          flying_text::late(input.outlook, *batch)};
-    if (text.words.isEmpty() || !writeLate(input, picture, block.batch, text, sheet))
-        writeNumber(input, picture, block, text.number, sheet);
+    const auto late =
+        text.words.isEmpty() ? QRectF() : writeLate(input, picture, block.batch, text, sheet);
+    return late.isNull() ? writeNumber(input, picture, block, text.number, sheet) : late;
 }
 
 }  // namespace
 
 void writeYardNumbers(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
-    NumbersWriter(input, picture, sheet, Band::Ready, readyNumber).write();
-    NumbersWriter(input, picture, sheet, Band::Likely, likelyNumber).write();
-    for (const auto& block : picture.yard->blocks)
-        if (block.days.overlaps(input.visible)) writeBatch(input, picture, block, sheet);
+    std::array numbers{numbersOf(picture, Band::Ready), numbersOf(picture, Band::Likely)};
+    std::vector<QRectF> taken;
+    for (auto& of : numbers)
+        for (const auto& rect : NumbersWriter(input, picture, sheet, of).write())
+            taken.push_back(rect);
+    for (const auto& block : picture.yard->blocks) {
+        if (!block.days.overlaps(input.visible)) continue;
+        const auto rect = writeBatch(input, picture, block, sheet);
+        if (!rect.isNull()) taken.push_back(rect);
+    }
+    for (const auto& of : numbers) laySlicePlates(input, picture, of, taken, sheet);
 }
 
 }  // namespace tenthday

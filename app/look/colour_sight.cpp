@@ -26,24 +26,18 @@ constexpr Triple kLuminance{0.2126, 0.7152, 0.0722};
 constexpr Matrix kGrey{kLuminance, kLuminance, kLuminance};
 
 constexpr auto kNeighbours = std::to_array<Pair>({
-    {Role::OpenCells, Role::SealedCells},
-    {Role::SealedCells, Role::Virgin},
-    {Role::SealedCells, Role::DueToFly},
-    {Role::SealedCells, Role::Laying},
-    {Role::SealedCells, Role::JudgedGood},
-    {Role::Virgin, Role::DueToFly},
-    {Role::Virgin, Role::Laying},
-    {Role::DueToFly, Role::Laying},
-    {Role::DueToFly, Role::JudgedGood},
-    {Role::Laying, Role::JudgedGood},
-    {Role::Ready, Role::SealedCells},
-    {Role::Ready, Role::Virgin},
-    {Role::Ready, Role::DueToFly},
-    {Role::Ready, Role::Laying},
-    {Role::Ready, Role::JudgedGood},
-    {Role::Ready, Role::Waiting},
-    {Role::Waiting, Role::Virgin},
-    {Role::Waiting, Role::Laying},
+    {Role::OpenCells, Role::SealedCells},  {Role::SealedCells, Role::Virgin},
+    {Role::SealedCells, Role::DueToFly},   {Role::SealedCells, Role::Laying},
+    {Role::SealedCells, Role::JudgedGood}, {Role::Virgin, Role::DueToFly},
+    {Role::Virgin, Role::Laying},          {Role::DueToFly, Role::Laying},
+    {Role::DueToFly, Role::JudgedGood},    {Role::Laying, Role::JudgedGood},
+    {Role::Ready, Role::SealedCells},      {Role::Ready, Role::Virgin},
+    {Role::Ready, Role::DueToFly},         {Role::Ready, Role::Laying},
+    {Role::Ready, Role::JudgedGood},       {Role::Ready, Role::Waiting},
+    {Role::Likely, Role::SealedCells},     {Role::Likely, Role::Virgin},
+    {Role::Likely, Role::DueToFly},        {Role::Likely, Role::Laying},
+    {Role::Likely, Role::JudgedGood},      {Role::Likely, Role::Waiting},
+    {Role::Waiting, Role::Virgin},         {Role::Waiting, Role::Laying},
 });
 
 const Matrix& matrixOf(Sight sight) {

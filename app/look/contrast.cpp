@@ -41,6 +41,7 @@ constexpr auto kMarkPairs = std::to_array<Pair>({
     {Role::Ghost, Role::Ground},
     {Role::NoQueenHatch, Role::NoQueen},
     {Role::DroneLayerHatch, Role::DroneLayer},
+    {Role::LikelyHatch, Role::Likely},
     {Role::DangerGround, Role::Ground},
     {Role::DangerGround, Role::WeekendGround},
     {Role::FlyingDay, Role::Ground},

@@ -35,6 +35,8 @@ std::vector<Key> chartKeys() {
         {Words::tr("Space"), Words::tr("tell about the place again")},
         {Words::tr("Alt+Left, Alt+Right"), Words::tr("move the chosen batches by a day")},
         {Words::tr("Alt+Up, Alt+Down"), Words::tr("move its cells to the builder above, below")},
+        {Words::tr("Alt+Shift+Up, Alt+Shift+Down"),
+         Words::tr("move its cells to the yard above, below")},
         {Words::tr("Alt+plus, Alt+minus"), Words::tr("a graft more, a graft fewer")},
         {Words::tr("Insert"), Words::tr("begin a batch on the chosen day")},
         {Words::tr("Enter"), Words::tr("change the chosen batch")},
@@ -43,6 +45,7 @@ std::vector<Key> chartKeys() {
         {Words::tr("0"), Words::tr("the whole season")},
         {Words::tr("1 to 9"), Words::tr("show or hide each nuc of that yard")},
         {Words::tr("L"), Words::tr("fold or unfold the legend")},
+        {Words::tr("Alt+1 to Alt+5"), Words::tr("fold or unfold that lane, from the top")},
     };
 }
 

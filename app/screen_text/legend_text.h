@@ -4,7 +4,7 @@
 
 namespace tenthday::legend_text {
 
-/// The triangle on the foot of the queens' lane: an order that leaves before or after it is due.
+/// The arrow on the foot of the queens' lane: an order that leaves before or after it is due.
 [[nodiscard]] QString leaves();
 /// The broken outline of what is not so, or not yet.
 [[nodiscard]] QString planned();

@@ -4,9 +4,11 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "chart/chart_parts.h"
 #include "chart/season_chart.h"
 #include "screen_text/chart_hand_text.h"
 #include "support/days.h"
+#include "support/sample_orders.h"
 #include "support/sample_outlook.h"
 
 namespace tenthday::test {
@@ -87,6 +89,24 @@ TEST_F(HeardChart, IsWhereItIsPainted) {
     auto* hit = root()->childAt(rect.center().x(), rect.center().y());
     ASSERT_TRUE(hit);
     EXPECT_TRUE(hit->text(QAccessible::Name).contains(QStringLiteral("18")));
+}
+
+TEST(HeardOrders, HaveNameStateAndAWayToThem) {
+    ChartOptions options;
+    options.orders = sampleOrders();
+    options.chosenDay = day("2027-06-17");
+    std::vector<ChartPart> flags;
+    for (const auto& part : chartParts(*sampleOutlook(), options))
+        if (part.kind == ChartPart::Kind::Order) flags.push_back(part);
+    ASSERT_EQ(flags.size(), options.orders->orders.size());
+    for (std::size_t i = 0; i < flags.size(); ++i) {
+        const auto& order = options.orders->orders[i];
+        EXPECT_TRUE(flags[i].name.contains(QString::fromStdString(order.order->label)));
+        EXPECT_FALSE(flags[i].value.isEmpty());
+        EXPECT_EQ(flags[i].order, order.order->id);
+        EXPECT_EQ(flags[i].key.hit, Hit::OrderFlag);
+    }
+    EXPECT_EQ(flags[4].value, QStringLiteral("21 short"));
 }
 
 TEST_F(HeardChart, YardsAreTheChosenDays) {

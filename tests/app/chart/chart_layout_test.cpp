@@ -51,11 +51,11 @@ protected:
                                        {day("2027-06-14"), day("2027-06-20")}};
 };
 
-// To approve a layout that has changed for good reason: run this test with TENTHDAY_APPROVE=1 in
-// the environment, look at the difference in version control, and commit the file.
-TEST_F(SampleLayout, IsAsApproved) {
-    const std::string path = TENTHDAY_SOURCE_DIR "/tests/app/chart/data/sample_layout.txt";
-    const auto text = layoutText(lay(optionsFor({1000, 620}), month), *outlook);
+/// The text file a layout is compared with. To approve layouts that have changed for good reason:
+/// run these tests with TENTHDAY_APPROVE=1 in the environment, look at the difference in version
+/// control, and commit the files.
+void expectApproved(const std::string& file, const std::string& text) {
+    const std::string path = TENTHDAY_SOURCE_DIR "/tests/app/chart/data/" + file;
     if (qEnvironmentVariableIsSet("TENTHDAY_APPROVE")) std::ofstream(path) << text;
     std::ostringstream approved;
     approved << std::ifstream(path).rdbuf();
@@ -65,9 +65,22 @@ TEST_F(SampleLayout, IsAsApproved) {
     std::string old;
     for (int number = 1; std::getline(is, line); ++number) {
         std::getline(was, old);
-        ASSERT_EQ(line, old) << "line " << number;
+        ASSERT_EQ(line, old) << file << ", line " << number;
     }
-    EXPECT_FALSE(std::getline(was, old)) << "the approved layout goes on: " << old;
+    EXPECT_FALSE(std::getline(was, old)) << file << ": the approved layout goes on: " << old;
+}
+
+TEST_F(SampleLayout, IsAsApproved) {
+    expectApproved("sample_layout.txt", layoutText(lay(optionsFor({1000, 620}), month), *outlook));
+}
+
+TEST_F(SampleLayout, OfAWholeSeasonIsAsApproved) {
+    ChartOptions options;
+    options.size = {1366, 768};
+    options.orders = sampleOrders();
+    options.canFold = true;
+    options.strip = true;
+    expectApproved("sample_season.txt", layoutText(lay(options, outlook->season), *outlook));
 }
 
 TEST_F(SampleLayout, TextsNeverCollide) {
@@ -115,7 +128,8 @@ TEST_F(SampleLayout, ReadyNumbersStandInTheWhite) {
                                            item.rect.bottomLeft(), item.rect.bottomRight()})
                     EXPECT_TRUE(std::any_of(
                         layout.items.begin(), layout.items.end(), [&](const Item& other) {
-                            return other.role == Role::Ready && other.layer == Layer::Body &&
+                            // On its plate, where the slice is too low to hold it.
+                            return other.role == Role::Ready && other.shape == Shape::Fill &&
                                    other.rect.contains(corner);
                         }));
             }
@@ -200,6 +214,31 @@ TEST_F(SampleLayout, HitsWhatIsPainted) {
                                           .index = 1});
     ASSERT_NE(key, nullptr);
     EXPECT_EQ(targetAt(layout, key->rect.center()), key);
+}
+
+// 8 px each way whatever the scale and however thin a bar is.
+TEST_F(SampleLayout, WhatAHandTakesHoldOfCanBeHitAtAnyScale) {
+    for (const qreal ratio : {1.0, 1.25, 1.5, 2.0})
+        for (const auto& size : sizes) {
+            auto options = optionsFor(size);
+            options.pixelRatio = ratio;
+            const auto layout = lay(options, outlook->season);
+            int handles = 0;
+            for (const auto& target : layout.targets) {
+                if (target.key.hit != Hit::Load && target.key.hit != Hit::Grafts) continue;
+                const auto middle = target.rect.center();
+                const QRectF least(middle - QPointF(3.9, 3.9), QSizeF(7.8, 7.8));
+                if (!layout.plot.contains(least)) continue;
+                ++handles;
+                for (const auto& at :
+                     {least.topLeft(), least.topRight(), least.bottomLeft(), least.bottomRight()}) {
+                    const auto* hit = targetAt(layout, at);
+                    ASSERT_NE(hit, nullptr);
+                    EXPECT_NE(hit->key.hit, Hit::Ground) << ratio << ", " << size.width() << " px";
+                }
+            }
+            EXPECT_GT(handles, 3) << size.width();
+        }
 }
 
 TEST_F(SampleLayout, HitsNothingUnderTheNames) {

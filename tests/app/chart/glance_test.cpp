@@ -2,55 +2,14 @@
 // trouble and why, what can be promised; and that no word stands on a mark.
 #include <gtest/gtest.h>
 
-#include <QLocale>
-#include <set>
-
-#include "app/chart/layout_text.h"
+#include "app/chart/glance.h"
 #include "chart/card_for.h"
-#include "chart/chart_layout.h"
 #include "chart/hit_test.h"
-#include "support/days.h"
 #include "support/large_season.h"
-#include "support/sample_orders.h"
-#include "support/sample_outlook.h"
 #include "support/season_maker.h"
 
 namespace tenthday::test {
 namespace {
-
-/// A layout's texts as they are read.
-std::set<std::string> textsOf(const Layout& layout) {
-    std::set<std::string> texts;
-    for (const auto& run : layout.texts) texts.insert(run.text.toStdString());
-    return texts;
-}
-
-bool anyStarts(const std::set<std::string>& texts, const std::string& with) {
-    return std::any_of(texts.begin(), texts.end(),
-                       [&](const std::string& text) { return text.starts_with(with); });
-}
-
-class Glance : public ::testing::Test {
-protected:
-    Glance() {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        options.size = {1366, 768};
-        options.orders = sampleOrders();
-    }
-    ~Glance() override { QLocale::setDefault(QLocale::c()); }
-
-    Layout lay(const Outlook& of, DayWindow days) const {
-        const auto span = plotSpan(of, options, ruler);
-        return layOut(of, DayAxis(days, span.left, span.width), options, ruler);
-    }
-    Layout lay(DayWindow days = {day("2027-05-24"), day("2027-07-31")}) const {
-        return lay(*outlook, days);
-    }
-
-    OutlookPtr outlook = sampleOutlook();
-    ChartOptions options;
-    FixedRuler ruler;
-};
 
 TEST_F(Glance, TodayHasItsReadyNumbersWhereNoDayIsChosen) {
     const Day today = outlook->snapshot.today();

@@ -46,6 +46,14 @@ protected:
             }
         return items;
     }
+    /// Texts of flags that several orders share.
+    static std::vector<std::string> joinedFlags(const Layout& layout) {
+        std::vector<std::string> texts;
+        for (const auto& run : layout.texts)
+            if (run.text.contains(QStringLiteral(" orders, ")))
+                texts.push_back(run.text.toStdString());
+        return texts;
+    }
     std::string card(const TargetKey& key) const {
         return chart_cards::asPlainText(cardFor(*outlook, key, options.orders.get())).toStdString();
     }
@@ -119,16 +127,8 @@ TEST_F(QueensLaneTest, OrdersDueCloseTogetherShareAFlag) {
     orders->orders[3].lacking = 4;
     options.orders = orders;
     const auto layout = lay({day("2027-04-19"), day("2027-08-29")});
-    std::string joined;
-    for (const auto& run : layout.texts)
-        if (run.text.contains(QStringLiteral("order")) ||
-            run.text.contains(QStringLiteral("not met")))
-            joined += run.text.toStdString() + ";";
-    EXPECT_NE(joined.find(" order"), std::string::npos) << joined;
-    // The one that is not met is named with what it lacks; without room for that it is counted.
-    EXPECT_TRUE(joined.find("K-4 4 short;") != std::string::npos ||
-                joined.find("1 not met;") != std::string::npos)
-        << joined;
+    // The one that is not met is named with what it lacks.
+    EXPECT_EQ(joinedFlags(layout), std::vector<std::string>{"3 orders, K-4 4 short"});
     // Every order can still be asked: the worst by the flag, each other by its mast.
     for (int order = 0; order < 5; ++order) EXPECT_FALSE(itemsOf(layout, order).empty()) << order;
     // At the flag's place the card tells of all that share it, the worst first.
@@ -149,6 +149,51 @@ TEST_F(QueensLaneTest, OrdersDueCloseTogetherShareAFlag) {
             ++others;
         }
     EXPECT_GE(others, 2) << told;
+}
+
+TEST_F(QueensLaneTest, ASharedFlagWithoutRoomForANameCountsWhatIsNotMet) {
+    auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+    orders->orders.resize(1);
+    for (std::uint64_t n = 1; n <= 6; ++n) {
+        auto row = *orders->orders[0].order;
+        row.id = id<Order>(n + 1);
+        row.label = n == 3 ? "The upper valley, splits and requeening" : "K-" + std::to_string(n);
+        row.due = day("2027-06-20");
+        orders->orders.push_back(orders->orders[0]);
+        orders->orders.back().order = std::make_shared<const Order>(row);
+    }
+    orders->orders.erase(orders->orders.begin());
+    for (auto& order : orders->orders) order.state = OrderState::Met;
+    orders->orders[2].state = OrderState::Short;
+    orders->orders[2].lacking = 4;
+    options.orders = orders;
+    options.size = {430, 620};
+    const DayWindow week{day("2027-06-18"), day("2027-06-24")};
+    const auto one = joinedFlags(lay(week));
+    ASSERT_EQ(one.size(), 1U);
+    EXPECT_TRUE(one[0].ends_with(" orders, 1 not met")) << one[0];
+    // Two that are not met are never named as if they were one.
+    orders->orders[0].state = OrderState::Short;
+    orders->orders[0].lacking = 1;
+    const auto two = joinedFlags(lay(week));
+    ASSERT_EQ(two.size(), 1U);
+    EXPECT_TRUE(two[0].ends_with(" not met") && two[0].find("K-") == std::string::npos) << two[0];
+}
+
+TEST_F(QueensLaneTest, TheScaleHasItsNumbersHoweverLowTheLane) {
+    for (const qreal height : {420.0, 620.0, 930.0, 1400.0}) {
+        options.size.setHeight(height);
+        for (const std::int32_t times : {1, 100}) {
+            auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+            for (auto& queens : orders->inHand)
+                for (auto* count : {&queens.low, &queens.likely, &queens.high}) *count *= times;
+            orders->orders.clear();
+            options.orders = orders;
+            const auto layout = lay();
+            EXPECT_TRUE(has(layout, times == 1 ? "20" : "2,000"))
+                << height << " px, " << times << " times as many queens";
+        }
+    }
 }
 
 TEST_F(QueensLaneTest, LongNamesAreCutAndNothingLeavesThePlot) {

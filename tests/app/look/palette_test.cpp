@@ -43,6 +43,21 @@ INSTANTIATE_TEST_SUITE_P(Looks, PaletteOf,
                                            LookCase{"Paper", Look::Paper}),
                          [](const auto& test) { return std::string(test.param.name); });
 
+// What is only likely draws the eye less than what is ready: on white by its hatch, in the dark,
+// where white would shine over half the chart, by a ground of its own.
+TEST(Palette, WhatIsLikelyIsCalmerThanWhatIsReady) {
+    for (const auto look : {Look::Light, Look::Dark, Look::Paper}) {
+        const auto& colours = paletteOf(look);
+        EXPECT_LE(luminance(colours[Role::Likely]), luminance(colours[Role::Ready])) << token(look);
+        EXPECT_LT(luminance(colours[Role::LikelyHatch]), luminance(colours[Role::Ready]))
+            << token(look);
+    }
+    const auto& dark = paletteOf(Look::Dark);
+    EXPECT_GE(contrastRatio(dark[Role::Ready], dark[Role::Likely]), 3.0);
+    for (const auto role : {Role::Virgin, Role::Laying, Role::SealedCells, Role::DueToFly})
+        EXPECT_LT(luminance(dark[Role::Likely]), luminance(dark[role])) << token(role);
+}
+
 TEST(Palette, PaperIsWhiteWithDarkInk) {
     const auto& paper = paletteOf(Look::Paper);
     EXPECT_EQ(luminance(paper[Role::Ground]), 1.0);

@@ -1,0 +1,227 @@
+// Words and numbers of the chart that have little room: none is lost, and none misleads.
+#include "app/chart/glance.h"
+#include "chart/cells_days_lane.h"
+#include "chart/trouble_line.h"
+#include "chart/yard_stack.h"
+#include "support/season_maker.h"
+
+namespace tenthday::test {
+namespace {
+
+/// What a line of troubles says, from left to right.
+std::vector<std::string> told(const Layout& layout) {
+    std::map<qreal, std::string> texts;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text)
+            texts[item.rect.left()] =
+                layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString();
+    std::vector<std::string> all;
+    for (const auto& [x, text] : texts) all.push_back(text);
+    return all;
+}
+
+Trouble troubleOf(const char* batch, const char* words, Role role, qreal x, int weight) {
+    return {{.hit = Hit::Trouble, .batch = sampleBatch("14"), .index = weight},
+            QString::fromLatin1(batch),
+            QString::fromLatin1(words),
+            role,
+            x,
+            weight};
+}
+
+TEST_F(Glance, TheUrgentAreToldFirstAtTheLeftEdge) {
+    const DayAxis axis(outlook->season, 100, 900);
+    Ribbon ribbon;
+    YardStacks stacks;
+    stacks.show(*outlook);
+    const LaneInput input{*outlook, axis, options, axis.visible(), 90, 0, ribbon, stacks};
+    const std::vector<Trouble> troubles{
+        troubleOf("1", "overfull: 30 in 24", Role::Caution, 300, 10),
+        troubleOf("2", "wild: look today", Role::Danger, 800, 110),
+        troubleOf("3", "short: 9 cells", Role::Caution, 150, 0)};
+    const auto lineOf = [&](qreal width, std::vector<Trouble> of) {
+        Sheet sheet(ruler, Snap{1});
+        layTroubles(input, std::move(of), {100, 0, width, 14}, {}, sheet);
+        return std::move(sheet).finish(axis, {100, 0, width, 14}, 14);
+    };
+    // In danger stands one far to the right: it is read first all the same.
+    const auto all = lineOf(900, troubles);
+    EXPECT_EQ(told(all), (std::vector<std::string>{"2 wild: look today", "1 overfull: 30 in 24",
+                                                   "3 short: 9 cells"}));
+    ASSERT_FALSE(all.targets.empty());
+    EXPECT_EQ(all.targets.front().rect.left(), 100);
+    // Without room for all, the urgent one stays and the others are counted.
+    const auto few = told(lineOf(220, troubles));
+    ASSERT_EQ(few.size(), 2U);
+    EXPECT_EQ(few[0], "2 wild: look today");
+    EXPECT_EQ(few[1], "and 2 more");
+    // With none in danger and room enough, each stands by its batch.
+    const auto calm = told(lineOf(900, {troubles[0], troubles[2]}));
+    EXPECT_EQ(calm, (std::vector<std::string>{"3 short: 9 cells", "1 overfull: 30 in 24"}));
+}
+
+TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
+    auto changed = std::make_shared<Outlook>(*outlook);
+    const Day on = day("2027-06-17");
+    const auto of = std::find_if(changed->nucs.cellsDays.begin(), changed->nucs.cellsDays.end(),
+                                 [&](const CellsDay& cells) { return cells.day == on; });
+    ASSERT_NE(of, changed->nucs.cellsDays.end());
+    of->ripe = 22;
+    of->toNucs = 20;
+    options.chosenDay = on;
+    const auto texts = textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")}));
+    EXPECT_TRUE(texts.contains("20 of 22 ripe"));
+    EXPECT_FALSE(texts.contains("22 ripe"));
+    // What is left is of the nucs, less the cells that are for them.
+    EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " left"));
+    of->toNucs = 22;
+    EXPECT_TRUE(textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 ripe"));
+}
+
+/// Yards and the numbers of likely nucs along their days.
+class LikelySlices : public Glance {
+protected:
+    /// Wherever likely nucs stay as many for four days or more in a slice to be seen, in a yard,
+    /// the number stands somewhere along them.
+    void expectCounted(const Layout& layout, std::size_t yard, DayWindow days) const {
+        const auto& of = outlook->nucs.yards[yard];
+        const auto likely = [&](Day on) {
+            return wholeLikely(
+                of.days[static_cast<std::size_t>((on - outlook->season.first).count())].numbers);
+        };
+        for (Day from = days.first; from <= days.last;) {
+            Day until = from;
+            while (until < days.last && likely(until + Days{1}) == likely(from)) until += Days{1};
+            const bool isSeen =
+                until - from >= Days{3} && hasSlices(layout, of.yard->id, {from, until});
+            if (likely(from) > 0 && isSeen) {
+                EXPECT_TRUE(hasNumber(layout, of.yard->id, {from, until},
+                                      "+" + std::to_string(likely(from))))
+                    << of.yard->label << " from " << toText(from) << ": " << likely(from);
+            }
+            from = until + Days{1};
+        }
+    }
+    /// A slice of likely nucs of 2 px or more on each of these days.
+    static bool hasSlices(const Layout& layout, Id<Yard> yard, DayWindow days) {
+        std::set<Day> seen;
+        for (const auto& target : layout.targets)
+            if (target.key.hit == Hit::YardDay && target.key.yard == yard &&
+                target.key.index == static_cast<int>(Band::Likely) && target.rect.height() >= 2 &&
+                days.contains(*target.key.day))
+                seen.insert(*target.key.day);
+        return static_cast<int>(seen.size()) == days.size();
+    }
+    static bool hasNumber(const Layout& layout, Id<Yard> yard, DayWindow days,
+                          const std::string& number) {
+        QRectF row;
+        for (const auto& target : layout.targets)
+            if (target.key.hit == Hit::YardRow && target.key.yard == yard) row = target.rect;
+        return std::any_of(layout.items.begin(), layout.items.end(), [&](const Item& item) {
+            return item.shape == Shape::Text && row.contains(item.rect.center()) &&
+                   layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString() ==
+                       number &&
+                   days.contains(layout.axis.dayAt(item.rect.center().x()));
+        });
+    }
+};
+
+TEST_F(LikelySlices, TooLowForTheirNumberHaveItOnAPlate) {
+    const DayWindow days{day("2027-06-21"), day("2027-07-18")};
+    for (const qreal height : {560.0, 620.0, 700.0, 768.0}) {
+        options.size.setHeight(height);
+        const auto layout = lay(days);
+        for (const auto& item : layout.items) {
+            if (item.shape != Shape::Text || item.role != Role::LikelyInk) continue;
+            // All of it on the colour of what it counts, whatever lies under that.
+            EXPECT_TRUE(std::any_of(layout.items.begin(), layout.items.end(),
+                                    [&](const Item& other) {
+                                        return other.role == Role::Likely &&
+                                               other.shape == Shape::Fill &&
+                                               other.rect.contains(item.rect);
+                                    }))
+                << height;
+        }
+        for (std::size_t i = 0; i < outlook->nucs.yards.size(); ++i) expectCounted(layout, i, days);
+    }
+}
+
+TEST_F(Glance, EveryBuilderIsNamedHoweverLowItsRow) {
+    SeasonMaker maker;
+    maker.yard("Mill");
+    for (int i = 1; i <= 40; ++i) maker.builder("Finisher " + std::to_string(i), "Mill");
+    for (int i = 1; i <= 7; ++i)
+        maker.builder("Starter " + std::to_string(i), "Mill", BuilderKind::Starter);
+    maker.batch("1", "2027-06-11", 12, 20, "Finisher 1");
+    const auto season = maker.outlook();
+    options.orders = nullptr;
+    for (const qreal height : {500.0, 1080.0, 2200.0}) {
+        options.size = {1366, height};
+        const auto layout = lay(*season, season->season);
+        std::set<int> named;
+        std::optional<QRectF> above;
+        for (const auto& [rect, text] : textsIn(layout, Layer::Names)) {
+            if (!text.starts_with("Finisher ")) continue;
+            const auto to = text.find(" to ");
+            const int first = std::stoi(text.substr(9));
+            const int last = to == std::string::npos ? first : std::stoi(text.substr(to + 4));
+            for (int i = first; i <= last; ++i) EXPECT_TRUE(named.insert(i).second) << i;
+            if (above) {
+                EXPECT_GE(rect.top(), above->bottom()) << text << " meets the name above";
+            }
+            above = rect;
+        }
+        EXPECT_EQ(named.size(), 40U) << height << " px";
+        // One name each as soon as there is room.
+        if (height < 1000) {
+            EXPECT_FALSE(textsOf(layout).contains("Finisher 7"));
+        }
+        if (height > 2000) {
+            EXPECT_TRUE(textsOf(layout).contains("Finisher 7"));
+        }
+    }
+}
+
+TEST_F(Glance, WeeksAreNamedAtEqualStepsHoweverNarrowTheyAre) {
+    options.orders = nullptr;
+    for (const qreal width : {500.0, 700.0, 1000.0, 1366.0}) {
+        options.size.setWidth(width);
+        const auto layout = lay(*outlook, {day("2027-01-01"), day("2027-12-31")});
+        std::vector<std::pair<qreal, int>> weeks;
+        for (const auto& [rect, text] : textsIn(layout, Layer::Heads))
+            if (text.size() > 1 && text[0] == 'W' && std::isdigit(text[1]))
+                weeks.push_back({rect.left(), std::stoi(text.substr(1))});
+        ASSERT_GT(weeks.size(), 5U) << width;
+        std::sort(weeks.begin(), weeks.end());
+        const int step = weeks[2].second - weeks[1].second;
+        for (std::size_t i = 2; i < weeks.size(); ++i)
+            EXPECT_EQ(weeks[i].second - weeks[i - 1].second, step) << width;
+    }
+}
+
+TEST_F(Glance, HintsOfEmptyLanesStandClearOfTodaysLine) {
+    Outlook bare;
+    bare.season = {day("2027-01-01"), day("2027-12-31")};
+    bare.snapshot.setToday(day("2027-03-01"));
+    options.orders = nullptr;
+    const auto layout = lay(bare, bare.season);
+    const qreal today = layout.axis.xOf(bare.snapshot.today());
+    int crossed = 0;
+    for (std::size_t i = 0; i < layout.items.size(); ++i) {
+        const auto& item = layout.items[i];
+        if (item.shape != Shape::Text || item.layer != Layer::Names) continue;
+        if (item.rect.left() > today || item.rect.right() < today) continue;
+        ++crossed;
+        EXPECT_TRUE(
+            std::any_of(layout.items.begin(), layout.items.begin() + static_cast<std::ptrdiff_t>(i),
+                        [&](const Item& ground) {
+                            return ground.shape == Shape::Fill && ground.role == Role::Ground &&
+                                   ground.layer == Layer::Names && ground.rect.contains(item.rect);
+                        }))
+            << "the line runs through the hint";
+    }
+    EXPECT_GE(crossed, 3);
+}
+
+}  // namespace
+}  // namespace tenthday::test

@@ -1,0 +1,39 @@
+#include "chart/hover_card.h"
+
+#include <gtest/gtest.h>
+
+namespace tenthday::test {
+namespace {
+
+const QString kSentence =
+    QStringLiteral("Drawn to days that clash with nothing; hold Shift for any day.");
+
+int widthOf(const CardText& card) {
+    QWidget chart;
+    chart.resize(1366, 768);
+    HoverCard shown(&chart);
+    shown.showCard(card, {100, 100});
+    return shown.width();
+}
+
+TEST(HoverCard, ASentenceRunsOverAllColumns) {
+    const CardText named{kSentence, {{QStringLiteral("ripe"), QStringLiteral("22"), {}}}};
+    const CardText told{QStringLiteral("Batch 706"),
+                        {{QStringLiteral("ripe"), QStringLiteral("22"), {}}, {kSentence, {}, {}}}};
+    EXPECT_LE(widthOf(told), widthOf(named)) << "the values stand beside their names";
+}
+
+TEST(HoverCard, StaysInsideTheChart) {
+    QWidget chart;
+    chart.resize(900, 600);
+    HoverCard shown(&chart);
+    const CardText card{QStringLiteral("Batch 706"), {{kSentence, {}, {}}}};
+    for (const QPointF at : {QPointF(0, 0), QPointF(899, 0), QPointF(0, 599), QPointF(899, 599)}) {
+        shown.showCard(card, at);
+        EXPECT_TRUE(chart.rect().contains(shown.geometry()));
+        EXPECT_FALSE(shown.geometry().contains(at.toPoint())) << "not under the pointer";
+    }
+}
+
+}  // namespace
+}  // namespace tenthday::test

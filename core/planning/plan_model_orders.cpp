@@ -10,14 +10,21 @@ namespace {
 using Term = LinearProgram::Term;
 
 /// All that a demand can lack: of queens all that was wanted before it, too.
-double mostShort(const PlanProblem& problem, const std::vector<double>& margins, std::size_t at) {
+/// @param margin  what is to be there beyond it
+double mostShort(const PlanProblem& problem, double margin, std::size_t at) {
     if (problem.demands[at].isMet) return 0;
     double most = problem.demands[at].wanted;
     if (problem.demands[at].wants == PlanProblem::Wants::Queens)
         for (std::size_t k = 0; k < at; ++k)
             if (problem.demands[k].wants == PlanProblem::Wants::Queens)
                 most += problem.demands[k].wanted;
-    return most + std::ceil(std::max(margins[at], 0.0));
+    return most + std::ceil(std::max(margin, 0.0));
+}
+
+/// Not any queen does for it.
+bool asksForFitting(const PlanProblem::Demand& demand) {
+    return demand.wants == PlanProblem::Wants::Queens && !demand.isMet &&
+           (demand.line || demand.proven);
 }
 
 }  // namespace
@@ -26,8 +33,11 @@ double mostShort(const PlanProblem& problem, const std::vector<double>& margins,
 /// among them; so is what fits it for those that it fits.
 void PlanModel::addDemands(const std::vector<double>& own) {
     own_.assign(problem_.demands.size(), 0);
-    for (std::size_t k = 0; k < problem_.demands.size(); ++k)
-        short_.push_back(program_.addColumn({0, mostShort(problem_, margins_, k), 0, true}));
+    for (std::size_t k = 0; k < problem_.demands.size(); ++k) {
+        if (asksForFitting(problem_.demands[k])) own_[k] = own.empty() ? ownMargin(k) : own[k];
+        const double most = std::max(margins_[k], own_[k]);
+        short_.push_back(program_.addColumn({0, mostShort(problem_, most, k), 0, true}));
+    }
     for (std::size_t k = 0; k < problem_.demands.size(); ++k) {
         const auto& demand = problem_.demands[k];
         if (demand.isMet) continue;
@@ -36,9 +46,7 @@ void PlanModel::addDemands(const std::vector<double>& own) {
             continue;
         }
         addSum(k, true, margins_[k]);
-        if (!demand.line && !demand.proven) continue;
-        own_[k] = own.empty() ? ownMargin(k) : own[k];
-        addSum(k, false, own_[k]);
+        if (asksForFitting(demand)) addSum(k, false, own_[k]);
     }
     addFlows();
 }

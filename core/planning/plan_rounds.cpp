@@ -190,14 +190,17 @@ private:
     }
 
     /// The problem of the mean season is not the least that is asked of a plan; that of the best
-    /// one is. What cuts forbid is told by the exact chances and holds there too.
+    /// one is. What cuts forbid is told by the exact chances and holds there too. The plan stands
+    /// already: of this search nothing is told.
     void seekFloor() {
         if (best_.solution.isStopped) return;
         if (site_.mostMinutesADay) return keepFloor(best_.solution);
         const auto best = inBestSeason(site_.problem);
         auto asked = leastOf(best);
         asked.cuts = floorCuts_;
-        keepFloor(solvePlan(best, asked, solver_, budget_, best_.rounds));
+        const PlanControl quiet{{}, budget_.control().cancel, budget_.left()};
+        PlanBudget budget(quiet);
+        keepFloor(solvePlan(best, asked, solver_, budget, best_.rounds));
     }
 
     /// Of days that take too long with all their tasks so much less is left. False: none does.

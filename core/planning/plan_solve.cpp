@@ -69,7 +69,7 @@ private:
         root.nodes = 0;
         auto best = solved(model_, PlanAim::GraftDays, root, PlanPhase::GraftDays);
         if (best.status == SolveStatus::Proven || best.values.empty()) return best;
-        best.bound = std::ceil(best.bound - kSlack);
+        best.bound = std::max(std::ceil(best.bound - kSlack), 0.0);  // a root that failed has none
         if (solution_.weighed == 0) best.bound = std::max<double>(best.bound, asked_.leastDays);
         double step = 0;  // once it is not told of a count: to the next one that is tried
         for (double days = best.bound; days < best.cost - 0.5;

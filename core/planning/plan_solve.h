@@ -44,6 +44,7 @@ public:
     }
     [[nodiscard]] bool isOver() const { return control_.isCancelled() || (left_ && *left_ <= 0); }
     [[nodiscard]] const PlanControl& control() const { return control_; }
+    [[nodiscard]] std::optional<double> left() const { return left_; }
 
 private:
     const PlanControl& control_;

@@ -40,6 +40,33 @@ PlanProblem season(std::uint32_t number) {
 }
 constexpr std::uint32_t kSeasons = 60;
 
+// An order for queens of a line that nobody has, while others are plenty: it alone stays short.
+TEST(SolvePlan, WhatNoQueenFitsStaysShortAlone) {
+    auto problem = season(1);
+    PlanProblem::Demand rare;
+    rare.line = problem.lines++;
+    rare.wanted = 10;
+    rare.sure = 0.9;
+    rare.due = problem.horizon - 1;
+    problem.demands.push_back(rare);
+    problem.sources.push_back({0, true, 500, 0, 500});
+    PlanAsked asked;
+    asked.margins.assign(problem.demands.size(), 0);
+    asked.own.assign(problem.demands.size(), 0);
+    asked.own.back() = 1.7;
+    const PlanControl control;
+    PlanBudget budget(control);
+    const auto plan = solvePlan(problem, asked, solve, budget);
+    EXPECT_TRUE(plan.isShortProven);
+    ASSERT_EQ(plan.shortOf.size(), problem.demands.size());
+    EXPECT_EQ(plan.shortOf.back(), 12) << "10 and what makes them sure, in whole queens";
+    for (std::size_t k = 0; k + 1 < plan.shortOf.size(); ++k) {
+        const auto& demand = problem.demands[k];
+        const bool takesAny = demand.wants == PlanProblem::Wants::Queens && !demand.line;
+        EXPECT_TRUE(!takesAny || plan.shortOf[k] == 0) << k;
+    }
+}
+
 TEST(SolvePlan, SixtySeasonsAsASecondSolverHasThem) {
     int shorts = 0;
     for (std::uint32_t number = 0; number < kSeasons; ++number) {

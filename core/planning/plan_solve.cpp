@@ -14,7 +14,9 @@ constexpr double kSlack = 1e-4;
 constexpr double kGraftsShare = 0.01;
 /// Their proof is not worth more.
 constexpr std::int32_t kGraftsNodes = 2000;
-/// Nor that so few graft days do, or do not.
+/// Nor that so few graft days do, or do not: the first time, and in later rounds or by the search
+/// for fewer.
+constexpr std::int32_t kFirstDaysNodes = 300;
 constexpr std::int32_t kDaysNodes = 150;
 
 PlanPhase phaseOf(PlanAim aim) {
@@ -110,7 +112,7 @@ private:
         fewer.hold(PlanAim::GraftDays, days);
         SolveOptions any;
         any.gapShare = 0.5;
-        any.nodes = kDaysNodes;
+        any.nodes = asked_.leastDays == 0 ? kFirstDaysNodes : kDaysNodes;
         return solved(fewer, PlanAim::Grafts, any, PlanPhase::GraftDays);
     }
 

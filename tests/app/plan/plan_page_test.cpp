@@ -63,6 +63,19 @@ TEST_F(PlanTest, ThePlanIsToldWithItsStatusAndSumsAndKeepsNothingUntilTaken) {
     EXPECT_FALSE(desk_->canUndo() && desk_->undoName()->verb == Verb::PlanSeason);
 }
 
+TEST_F(PlanTest, WithLimitedHoursNothingIsToldAsProven) {
+    addThings();
+    addOrder(1, "K-07", 8, "2027-08-10");
+    openPage();
+    page_->form().hours().setValue(20);
+    planned();
+    ASSERT_EQ(rows(), 1);
+    EXPECT_TRUE(page_->status().startsWith(QStringLiteral("Every order is met")))
+        << page_->status().toStdString();
+    EXPECT_TRUE(page_->status().contains(QStringLiteral("is not proven")))
+        << page_->status().toStdString();
+}
+
 TEST_F(PlanTest, TakingOverIsOneStepAndUndoTakesItBack) {
     addThings();
     addOrder(1, "K-07", 8, "2027-08-10");

@@ -5,8 +5,10 @@
 #include <algorithm>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/derived_text.h"
 
 namespace tenthday {
 namespace {
@@ -37,6 +39,7 @@ QString dayText(Day day, const FreeDays& free) {
 
 WeekTable::WeekTable(QWidget* parent) : QTableWidget(parent) {
     makeList(*this, batch_text::weekHead());
+    sayNoPaste(*this, derived_text::weekOfBatch);
     makeCompact(*this);
     setEditTriggers(NoEditTriggers);
     setSelectionMode(SingleSelection);

@@ -143,8 +143,9 @@ Result<void> Desk::apply(const ChangeSet& changes) {
     const bool isImport = changes.verb == Verb::Import;
     if (const auto broken = isImport ? std::nullopt : brokenHold(snapshot(), changes))
         return refused(Error{englishText(*broken)});
+    const auto season = snapshot().seasonId();
     if (auto done = save(changes); !done) return refused(done.error());
-    undo_.push(changes);
+    undo_.push(changes, season);
     show(Cause::Edited, &changes);
     return {};
 }

@@ -41,6 +41,10 @@ public:
     [[nodiscard]] bool canRedo() const { return undo_.canRedo(); }
     [[nodiscard]] std::optional<EditName> undoName() const { return undo_.undoName(); }
     [[nodiscard]] std::optional<EditName> redoName() const { return undo_.redoName(); }
+    /// The season that was shown when the edit was made, where it is not shown now and is still
+    /// there; none otherwise.
+    [[nodiscard]] Ptr<Season> undoSeason() const { return elsewhere(undo_.undoSeason()); }
+    [[nodiscard]] Ptr<Season> redoSeason() const { return elsewhere(undo_.redoSeason()); }
     /// Each is a new edit in the file. Fine, and without effect, when there is nothing to do.
     [[nodiscard]] Result<void> undo();
     [[nodiscard]] Result<void> redo();
@@ -66,6 +70,9 @@ private:
     void readEarlierSeasons();
     void forgetEarlier();
     void learn(const std::shared_ptr<const EarlierOutcomes>& earlier);
+    [[nodiscard]] Ptr<Season> elsewhere(Id<Season> season) const {
+        return season == snapshot().seasonId() ? nullptr : snapshot().find(season);
+    }
     [[nodiscard]] Result<void> save(const ChangeSet& changes);
     [[nodiscard]] Error refused(Error error);
     void show(Cause cause, const ChangeSet* changes);

@@ -73,26 +73,34 @@ Result<ChangeSet> refreshed(const Snapshot& snapshot, const ChangeSet& changes) 
     return result;
 }
 
-void UndoStack::push(ChangeSet done) {
+void UndoStack::push(ChangeSet done, Id<Season> season) {
     edits_.resize(place_);
-    edits_.push_back(std::move(done));
+    edits_.push_back({std::move(done), season});
     ++place_;
 }
 
 std::optional<EditName> UndoStack::undoName() const {
-    return canUndo() ? std::optional(nameOf(edits_[place_ - 1])) : std::nullopt;
+    return canUndo() ? std::optional(nameOf(edits_[place_ - 1].edit)) : std::nullopt;
 }
 
 std::optional<EditName> UndoStack::redoName() const {
-    return canRedo() ? std::optional(nameOf(edits_[place_])) : std::nullopt;
+    return canRedo() ? std::optional(nameOf(edits_[place_].edit)) : std::nullopt;
+}
+
+Id<Season> UndoStack::undoSeason() const {
+    return canUndo() ? edits_[place_ - 1].season : Id<Season>{};
+}
+
+Id<Season> UndoStack::redoSeason() const {
+    return canRedo() ? edits_[place_].season : Id<Season>{};
 }
 
 Result<ChangeSet> UndoStack::toUndo(const Snapshot& snapshot) const {
-    return refreshed(snapshot, edits_[place_ - 1].inverse());
+    return refreshed(snapshot, edits_[place_ - 1].edit.inverse());
 }
 
 Result<ChangeSet> UndoStack::toRedo(const Snapshot& snapshot) const {
-    return refreshed(snapshot, edits_[place_]);
+    return refreshed(snapshot, edits_[place_].edit);
 }
 
 void UndoStack::clear() {

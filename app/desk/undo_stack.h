@@ -16,24 +16,32 @@ namespace tenthday {
 class UndoStack {
 public:
     /// Takes an edit that has been saved; what was undone before is forgotten.
-    void push(ChangeSet done);
+    /// @param season  that was shown when it was made
+    void push(ChangeSet done, Id<Season> season);
 
     [[nodiscard]] bool canUndo() const { return place_ > 0; }
     [[nodiscard]] bool canRedo() const { return place_ < edits_.size(); }
     [[nodiscard]] std::optional<EditName> undoName() const;
     [[nodiscard]] std::optional<EditName> redoName() const;
+    /// The season in which it was made; none when there is nothing to do.
+    [[nodiscard]] Id<Season> undoSeason() const;
+    [[nodiscard]] Id<Season> redoSeason() const;
 
     /// The edit that takes back the newest one in force, or brings back the next undone one, for
     /// this snapshot. Only when there is one.
     [[nodiscard]] Result<ChangeSet> toUndo(const Snapshot& snapshot) const;
     [[nodiscard]] Result<ChangeSet> toRedo(const Snapshot& snapshot) const;
     /// The edit got from toUndo or toRedo has been saved.
-    void undone(const ChangeSet& saved) { edits_[--place_] = saved.inverse(); }
-    void redone(ChangeSet saved) { edits_[place_++] = std::move(saved); }
+    void undone(const ChangeSet& saved) { edits_[--place_].edit = saved.inverse(); }
+    void redone(ChangeSet saved) { edits_[place_++].edit = std::move(saved); }
     void clear();
 
 private:
-    std::vector<ChangeSet> edits_;
+    struct Step {
+        ChangeSet edit;
+        Id<Season> season;
+    };
+    std::vector<Step> edits_;
     std::size_t place_ = 0;
 };
 

@@ -19,6 +19,7 @@ public:
 
     [[nodiscard]] const OutlookPtr& outlook() const { return outlook_; }
     [[nodiscard]] Day day() const { return page_.day; }
+    [[nodiscard]] const EveningPage& page() const { return page_; }
     [[nodiscard]] const EveningRow& at(int row) const {
         return page_.rows[static_cast<std::size_t>(row)];
     }

@@ -11,8 +11,10 @@
 #include <algorithm>
 
 #include "book/new_id.h"
+#include "evening/evening_paste.h"
 #include "look/page_parts.h"
 #include "outlook/work_days.h"
+#include "paste/table_lines.h"
 #include "screen_text/cells_text.h"
 #include "screen_text/evening_text.h"
 #include "screen_text/nuc_text.h"
@@ -70,6 +72,12 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
     table_->setAlternatingRowColors(false);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
+    setTableLines(desk_, *table_,
+                  {[this] { return copiedEvening(*model_); },
+                   [this] { return eveningToPaste(*model_, queenNumbers_); },
+                   [this](const QString& pasted) {
+                       return eveningPasteText(*model_, table_->currentIndex().row(), pasted);
+                   }});
     auto* column = pageColumn(*this);
     column->addWidget(makeTop());
     column->addWidget(table_, 1);

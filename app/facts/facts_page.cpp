@@ -66,7 +66,7 @@ void FactsPage::layOut() {
     keepList(desk_, *table_, [this] {
         return KeptList{{"facts"}, [this](int row) {
                             const auto at = shown_->mapToSource(shown_->index(row, 0));
-                            return std::string(token(FactsModel::factAt(at.row())));
+                            return std::vector{std::string(token(FactsModel::factAt(at.row())))};
                         }};
     });
 

@@ -1,13 +1,12 @@
 #include "look/table_copy.h"
 
-#include <QApplication>
-#include <QClipboard>
+#include <QAbstractSpinBox>
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QTableView>
 #include <algorithm>
 
 #include "exchange/pasted.h"
+#include "look/table_keys.h"
 
 namespace tenthday {
 namespace {
@@ -22,28 +21,14 @@ std::vector<int> shownColumns(const QTableView& table) {
     return columns;
 }
 
-/// What stands in a cell; a box that is ticked says so.
-std::string cellText(const QModelIndex& index) {
+/// What stands in a cell, or in the field that lies over it; a box that is ticked says so.
+std::string cellText(const QTableView& table, const QModelIndex& index) {
+    if (const auto* field = qobject_cast<QAbstractSpinBox*>(table.indexWidget(index)))
+        return field->text().toStdString();
     const auto text = index.data(Qt::DisplayRole).toString();
     if (!text.isEmpty()) return text.toStdString();
     return index.data(Qt::CheckStateRole).toInt() == Qt::Checked ? "x" : "";
 }
-
-class CopyKeys : public QObject {
-public:
-    explicit CopyKeys(QTableView& table) : QObject(&table), table_(table) {}
-    bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() == QEvent::KeyPress &&
-            static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy)) {
-            QApplication::clipboard()->setText(textOf(table_));
-            return true;
-        }
-        return QObject::eventFilter(watched, event);
-    }
-
-private:
-    QTableView& table_;
-};
 
 }  // namespace
 
@@ -70,12 +55,14 @@ QString textOf(const QTableView& table) {
     for (const int row : copiedRows(table)) {
         cells.clear();
         for (const int column : columns)
-            cells.push_back(cellText(table.model()->index(row, column)));
+            cells.push_back(cellText(table, table.model()->index(row, column)));
         appendPasted(text, cells);
     }
     return QString::fromStdString(text);
 }
 
-void makeCopyable(QTableView& table) { table.installEventFilter(new CopyKeys(table)); }
+void makeCopyable(QTableView& table) {
+    setTableKeys(table, {[&table] { return textOf(table); }, {}});
+}
 
 }  // namespace tenthday

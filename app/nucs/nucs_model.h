@@ -22,6 +22,7 @@ public:
 
     void show(OutlookPtr outlook, Day day);
     [[nodiscard]] Day day() const { return day_; }
+    [[nodiscard]] const OutlookPtr& outlook() const { return outlook_; }
     /// The four numbers of all yards together.
     [[nodiscard]] ReadyNumbers numbers() const;
     /// The four numbers of each yard, a line for each, in driving order.

@@ -18,7 +18,9 @@
 #include "look/page_parts.h"
 #include "nucs/mite_dialog.h"
 #include "nucs/nucs_filter.h"
+#include "nucs/nucs_paste.h"
 #include "nucs/stocking_dialog.h"
+#include "paste/table_lines.h"
 #include "reasons/reasons_view.h"
 #include "records/hold_guard.h"
 #include "records/verbs.h"
@@ -76,6 +78,13 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
+    setTableLines(desk_, *table_,
+                  {[this] {
+                       return copiedNucs(*table_, *model_, [this](int row) {
+                           return shown_->mapToSource(shown_->index(row, 0)).row();
+                       });
+                   },
+                   [this] { return nucsToPaste(*model_); }});
     table_->setSortingEnabled(true);
     table_->horizontalHeader()->setSortIndicatorClearable(true);
     table_->sortByColumn(-1, Qt::AscendingOrder);  // driving order until a head is pressed

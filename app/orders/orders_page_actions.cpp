@@ -9,6 +9,7 @@
 
 #include "book/new_id.h"
 #include "exchange/pasted.h"
+#include "look/table_note.h"
 #include "orders/losses_dialog.h"
 #include "orders/order_dialog.h"
 #include "orders/orders_filter.h"
@@ -17,6 +18,7 @@
 #include "orders/what_if_dialog.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/paste_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -170,7 +172,7 @@ void OrdersPage::askWhatIf() { open(new WhatIfDialog(desk_.outlook(), this)); }
 void OrdersPage::showLosses() { open(new LossesDialog(desk_, this)); }
 
 void OrdersPage::pasteOrders(const QString& text) {
-    if (desk_.isReadOnly()) return;
+    if (desk_.isReadOnly()) return showNote(*table_, paste_text::readOnly());
     open(new PasteDialog(
         desk_, ordersToPaste(), text.isEmpty() ? QApplication::clipboard()->text() : text,
         [this](const ChangeSet& changes) { return save(changes); }, this));

@@ -2,7 +2,6 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QKeyEvent>
 #include <QLocale>
 #include <QMessageBox>
 #include <QTableView>
@@ -14,7 +13,10 @@
 #include "exchange/pasted.h"
 #include "exchange/spreadsheet.h"
 #include "look/table_copy.h"
-#include "paste/list_dialog.h"
+#include "look/table_keys.h"
+#include "look/table_note.h"
+#include "paste/paste_dialog.h"
+#include "screen_text/paste_text.h"
 #include "screen_text/window_text.h"
 
 namespace tenthday {
@@ -36,47 +38,72 @@ const std::string* kindOfHeads(const Line& line, const std::vector<std::string>&
     return count < 2 || found == kinds.end() ? nullptr : &*found;
 }
 
+/// Copies and pastes for one table.
 class ListKeys : public QObject {
 public:
     ListKeys(Desk& desk, QTableView& table, std::function<KeptList()> list)
         : QObject(&table), desk_(desk), table_(table), list_(std::move(list)) {}
 
-    bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() == QEvent::KeyPress) {
-            const auto* key = static_cast<QKeyEvent*>(event);
-            if (key->matches(QKeySequence::Copy)) return copy(), true;
-            if (key->matches(QKeySequence::Paste)) return paste(), true;
-        }
-        return QObject::eventFilter(watched, event);
+    QString copied() {
+        const auto list = list_();
+        std::vector<std::string> keys;
+        for (const int row : copiedRows(table_))
+            for (auto& key : list.keys(row)) keys.push_back(std::move(key));
+        const auto book = desk_.file().read({{}, true});
+        if (book) return copiedText(book.value(), list.kinds, keys);
+        tell(book.error());
+        return {};
+    }
+    void paste() {
+        if (desk_.isReadOnly()) return showNote(table_, paste_text::readOnly());
+        auto book = desk_.file().read({{}, true});
+        if (!book) return tell(book.error());
+        book_ = std::make_shared<const Snapshot>(std::move(book).value());
+        parts_ = partsByKind(QApplication::clipboard()->text().toStdString(), list_().kinds);
+        next_ = 0;
+        taken_ = {};
+        openNext();
     }
 
 private:
-    void copy() {
-        const auto list = list_();
-        std::vector<std::string> keys;
-        for (const int row : copiedRows(table_)) keys.push_back(list.key(row));
-        const auto book = desk_.file().read({{}, true});
-        if (!book) return tell(book.error());
-        QApplication::clipboard()->setText(copiedText(book.value(), list.kinds, keys));
-    }
-    void paste() {
-        if (desk_.isReadOnly()) return;
-        parts_ = partsByKind(QApplication::clipboard()->text().toStdString(), list_().kinds);
-        openNext();
-    }
-    /// One kind after the other.
+    [[nodiscard]] bool isLast() const { return next_ + 1 == parts_.size(); }
+
+    /// One kind after the other; each is judged as if those before were in the book.
     void openNext() {
-        if (parts_.empty()) return;
-        const auto part = parts_.front();
-        parts_.erase(parts_.begin());
-        const auto dialog = listDialog(desk_, part.kind, part.text, {}, &table_);
-        if (!dialog) return tell(dialog.error());
-        dialog.value()->setAttribute(Qt::WA_DeleteOnClose);
-        connect(dialog.value(), &QDialog::finished, this, [this] { openNext(); });
-        dialog.value()->open();
+        const auto& part = parts_[next_];
+        auto list = listToPaste(part.kind);
+        list.book = book_;
+        list.isPart = parts_.size() > 1;
+        if (list.isPart)
+            list.head = paste_text::partOf(list.head, static_cast<int>(next_) + 1,
+                                           static_cast<int>(parts_.size()));
+        const auto text = QString::fromStdString(plainCsv(part.text, part.kind));
+        auto* dialog = new PasteDialog(
+            desk_, std::move(list), text,
+            [this](const ChangeSet& changes) { return take(changes); }, &table_);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        connect(dialog, &QDialog::accepted, this, [this] {
+            if (++next_ < parts_.size()) openNext();
+        });
+        dialog->open();
+    }
+    /// Keeps a part until the last one is taken; then all of them, as one edit.
+    QString take(const ChangeSet& changes) {
+        auto all = taken_.rows.empty() ? changes : taken_;
+        if (!taken_.rows.empty())
+            all.rows.insert(all.rows.end(), changes.rows.begin(), changes.rows.end());
+        if (isLast() && all.isEmpty()) return paste_text::nothingNew();
+        if (isLast()) {
+            const auto done = desk_.apply(all);
+            return done ? QString() : QString::fromStdString(done.error().text);
+        }
+        auto next = applied(*book_, changes);
+        if (!next) return QString::fromStdString(next.error().text);
+        book_ = std::make_shared<const Snapshot>(std::move(next).value());
+        taken_ = std::move(all);
+        return {};
     }
     void tell(const Error& why) {
-        parts_.clear();
         QMessageBox::warning(&table_, window_text::cannotOpen(), QString::fromStdString(why.text));
     }
 
@@ -84,6 +111,9 @@ private:
     QTableView& table_;
     std::function<KeptList()> list_;
     std::vector<PastedPart> parts_;
+    std::size_t next_ = 0;
+    std::shared_ptr<const Snapshot> book_;
+    ChangeSet taken_;
 };
 
 }  // namespace
@@ -121,7 +151,8 @@ std::vector<PastedPart> partsByKind(const std::string& text,
 }
 
 void keepList(Desk& desk, QTableView& table, std::function<KeptList()> list) {
-    table.installEventFilter(new ListKeys(desk, table, std::move(list)));
+    auto* keys = new ListKeys(desk, table, std::move(list));
+    setTableKeys(table, {[keys] { return keys->copied(); }, [keys] { keys->paste(); }});
 }
 
 }  // namespace tenthday

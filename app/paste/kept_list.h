@@ -19,8 +19,9 @@ namespace tenthday {
 struct KeptList {
     /// Of exportKinds(): those its things are lines of.
     std::vector<std::string> kinds;
-    /// What the first column of export says of the thing in a row of the table: its id or its day.
-    std::function<std::string(int row)> key;
+    /// What the first column of export says in the lines of the thing in a row of the table: ids,
+    /// or its day.
+    std::function<std::vector<std::string>(int row)> keys;
 };
 
 /// Lines of these things with heads, kind after kind, parted by tabs; decimals as the user's locale
@@ -38,7 +39,8 @@ struct PastedPart {
                                                   const std::vector<std::string>& kinds);
 
 /// Gives the list the keys for copying and pasting. What is pasted is looked at first, kind by
-/// kind. @param desk  must outlive the table
+/// kind, and taken in as one edit, or not at all where one kind is given up.
+/// @param desk  must outlive the table
 void keepList(Desk& desk, QTableView& table, std::function<KeptList()> list);
 
 }  // namespace tenthday

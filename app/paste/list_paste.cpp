@@ -13,12 +13,16 @@ PasteKind listToPaste(const std::string& kind) {
     list.named = name.toStdString();
     list.takeIn = [](int lines) { return season_text::takeInLines(lines); };
     for (const auto& column : columnsOf(kind))
-        list.columns.push_back(
-            {std::string(column.name),
-             QString::fromLatin1(column.name.data(), static_cast<qsizetype>(column.name.size())),
-             column.needed, [](const QString& typed) { return typed; },
-             [](const QString&) { return false; }});
+        list.columns.push_back(plainColumn(
+            std::string(column.name),
+            QString::fromLatin1(column.name.data(), static_cast<qsizetype>(column.name.size())),
+            column.needed));
     return list;
+}
+
+PasteColumn plainColumn(std::string token, QString name, bool needed) {
+    return {std::move(token), std::move(name), needed, [](const QString& typed) { return typed; },
+            [](const QString&) { return false; }};
 }
 
 }  // namespace tenthday

@@ -18,6 +18,8 @@
 #include "book/new_id.h"
 #include "look/page_parts.h"
 #include "look/palette.h"
+#include "look/table_keys.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/paste_text.h"
 
 namespace tenthday {
@@ -62,6 +64,7 @@ PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, 
     preview_->setSelectionBehavior(QAbstractItemView::SelectRows);
     preview_->setTabKeyNavigation(false);
     makeCompact(*preview_);
+    sayNoPaste(*preview_, derived_text::pastedLines);
     auto* look = new QVBoxLayout;
     look->addWidget(new QLabel(paste_text::pasted()));
     look->addWidget(text_);
@@ -169,6 +172,13 @@ std::vector<std::vector<std::string>> PasteDialog::linesRead(
     return lines;
 }
 
+PastedEdit PasteDialog::editFor(const std::vector<std::string>& tokens,
+                                const std::vector<std::vector<std::string>>& lines) const {
+    if (kind_.edit) return kind_.edit(tokens, lines);
+    return editOf(kind_.book ? *kind_.book : desk_.snapshot(), kind_.kind, tokens, lines,
+                  [] { return idMaker().next(); });
+}
+
 /// What the lines would bring, and what is wrong with them.
 void PasteDialog::judge() {
     told_->hide();
@@ -179,19 +189,17 @@ void PasteDialog::judge() {
         if (kind_.columns[i].needed && columns_[i]->currentIndex() <= 0)
             missing += kind_.columns[i].name;
     edit_ = {};
-    if (missing.isEmpty() && !lines.empty())
-        edit_ = editOf(kind_.book ? *kind_.book : desk_.snapshot(), kind_.kind, tokens, lines,
-                       [] { return idMaker().next(); });
+    if (missing.isEmpty() && !lines.empty()) edit_ = editFor(tokens, lines);
     show(edit_, lines);
     const auto bad = std::count_if(edit_.troubles.begin(), edit_.troubles.end(),
                                    [](const auto& trouble) { return !trouble.empty(); });
-    const auto fresh = std::count(edit_.isNew.begin(), edit_.isNew.end(), true);
+    const int fresh = static_cast<int>(std::count(edit_.isNew.begin(), edit_.isNew.end(), true));
+    const int same = static_cast<int>(std::count(edit_.isSame.begin(), edit_.isSame.end(), true));
     const int all = static_cast<int>(lines.size());
-    summary_->setText(
-        all == 0             ? paste_text::nothing()
-        : !missing.isEmpty() ? paste_text::missing(missing)
-        : bad > 0            ? paste_text::troubled(static_cast<int>(bad), all, firstTrouble())
-                  : paste_text::good(static_cast<int>(fresh), all - static_cast<int>(fresh)));
+    summary_->setText(all == 0             ? paste_text::nothing()
+                      : !missing.isEmpty() ? paste_text::missing(missing)
+                      : bad > 0 ? paste_text::troubled(static_cast<int>(bad), all, firstTrouble())
+                                : paste_text::good(fresh, all - fresh - same, same));
     take_->setText(kind_.takeIn(all));
     take_->setEnabled(all > 0 && missing.isEmpty() && bad == 0);
 }
@@ -222,9 +230,10 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
         const auto at = static_cast<std::size_t>(row);
         const auto trouble = at < edit.troubles.size() ? plain(edit.troubles[at]) : QString();
         const bool isNew = at < edit.isNew.size() && edit.isNew[at];
+        const bool isSame = at < edit.isSame.size() && edit.isSame[at];
         preview_->setItem(row, 0,
                           new QTableWidgetItem(QString::number(row + (hasHeader_ ? 2 : 1))));
-        auto* state = new QTableWidgetItem(paste_text::lineState(trouble, isNew));
+        auto* state = new QTableWidgetItem(paste_text::lineState(trouble, isNew, isSame));
         state->setToolTip(trouble);
         if (!trouble.isEmpty()) state->setForeground(danger);
         preview_->setItem(row, 1, state);
@@ -239,7 +248,7 @@ void PasteDialog::accept() {
     if (rest_->isActive()) readText();
     if (!take_->isEnabled()) return;
     auto changes = edit_.changes;
-    if (changes.isEmpty()) {
+    if (changes.isEmpty() && !kind_.isPart) {
         told_->setText(paste_text::nothingNew());
         return told_->show();
     }

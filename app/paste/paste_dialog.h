@@ -41,7 +41,16 @@ struct PasteKind {
     /// What the lines are judged against: all seasons, of a list of such; null: what the desk
     /// shows.
     std::shared_ptr<const Snapshot> book = {};
+    /// What lines with these columns would bring, where it is not for import to say.
+    std::function<PastedEdit(const std::vector<std::string>& columns,
+                             const std::vector<std::vector<std::string>>& lines)>
+        edit = {};
+    /// More lists follow in the same edit: lines that say nothing new are fine.
+    bool isPart = false;
 };
+
+/// A column that is found by its heads alone and read as it stands.
+[[nodiscard]] PasteColumn plainColumn(std::string token, QString name, bool needed = false);
 
 /// Any kind with all its columns, found by the heads that export gives them.
 [[nodiscard]] PasteKind listToPaste(const std::string& kind);
@@ -77,6 +86,8 @@ private:
     [[nodiscard]] std::string textGiven() const;
     void offerColumns();
     void judge();
+    [[nodiscard]] PastedEdit editFor(const std::vector<std::string>& tokens,
+                                     const std::vector<std::vector<std::string>>& lines) const;
     /// "line 3: why", of the first line that cannot be taken; empty when all can.
     [[nodiscard]] QString firstTrouble() const;
     void show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines);

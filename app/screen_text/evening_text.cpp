@@ -101,12 +101,12 @@ QString seen(const EveningRow& row, Day day) {
     if (!row.isFilled()) return {};
     switch (row.entry) {
         case EveningEntry::Tick:
-            return onDay(Words::tr("done"), *row.done, day);
+            return onDay(done(), *row.done, day);
         case EveningEntry::Count:
             return onDay(chart_text::number(row.seen->count ? row.seen->count->value : 0),
                          row.seen->day, day);
         case EveningEntry::Placed:
-            return onDay(Words::tr("in"), row.placed->day, day);
+            return onDay(wentIn(), row.placed->day, day);
         case EveningEntry::Look:
             return onDay(look(row.look().value_or(NucLook::NoneYet)), row.seen->day, day);
         case EveningEntry::Caught:
@@ -120,8 +120,8 @@ QString seen(const EveningRow& row, Day day) {
 QString caught(const EveningRow& row) {
     if (row.stays())
         return row.queen ? Words::tr("stays for winter: %1").arg(plain(row.queen->label))
-                         : Words::tr("stays for winter");
-    return row.queen ? Words::tr("caught: %1").arg(plain(row.queen->label)) : Words::tr("caught");
+                         : staysForWinter();
+    return row.queen ? Words::tr("caught: %1").arg(plain(row.queen->label)) : caught();
 }
 
 QString queenMoved(const QString& number) {
@@ -228,6 +228,15 @@ QString readOnly() {
 }
 QString badHour() { return Words::tr("An hour is a whole number from 0 to 23."); }
 QString badCount() { return Words::tr("A whole number is needed."); }
+
+QString wentIn() { return Words::tr("in"); }
+QString done() { return Words::tr("done"); }
+QString caught() { return Words::tr("caught"); }
+QString staysForWinter() { return Words::tr("stays for winter"); }
+QString part() { return Words::tr("Bar or nuc"); }
+QString pastedName(Day day) { return Words::tr("entries of %1").arg(longDay(day)); }
+QString noHourHere() { return Words::tr("No hour is kept here."); }
+QString noNoteHere() { return Words::tr("No note is kept here."); }
 
 QString cause(LossCause cause) {
     switch (cause) {

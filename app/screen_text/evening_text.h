@@ -29,7 +29,6 @@ namespace tenthday::evening_text {
 /// A filled row: that it can be corrected and taken back.
 [[nodiscard]] QString filledHint();
 [[nodiscard]] QString refusal(const Refusal& refusal);
-/// "Eggs for 12 nucs": what undo calls it.
 /// "caught: 27-014", or that she stays.
 [[nodiscard]] QString caught(const EveningRow& row);
 /// Why the catch cannot be taken back: its queen was moved, or is in use.
@@ -38,6 +37,18 @@ namespace tenthday::evening_text {
 [[nodiscard]] QString readOnly();
 [[nodiscard]] QString badHour();
 [[nodiscard]] QString badCount();
+
+/// What was entered, as it is written out and read again.
+[[nodiscard]] QString wentIn();
+[[nodiscard]] QString done();
+[[nodiscard]] QString caught();
+[[nodiscard]] QString staysForWinter();
+/// Head of the column that names a bar or a nuc.
+[[nodiscard]] QString part();
+/// "entries of Wednesday, 9 June": what undo calls them.
+[[nodiscard]] QString pastedName(Day day);
+[[nodiscard]] QString noHourHere();
+[[nodiscard]] QString noNoteHere();
 
 /// Why a queen is gone.
 [[nodiscard]] QString cause(LossCause cause);

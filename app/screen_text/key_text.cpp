@@ -54,6 +54,7 @@ std::vector<Key> nucsKeys() {
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Home"), Words::tr("go to today")},
         {Words::tr("Shift+Up, Down"), Words::tr("choose more nucs; Ctrl+A all")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to a spreadsheet, and what is stocked back")},
     };
 }
 
@@ -65,6 +66,7 @@ std::vector<Key> weekKeys() {
         {Words::tr("Insert"), Words::tr("a new task of your own")},
         {Words::tr("G"), Words::tr("give the task to somebody")},
         {Words::tr("F2, Del"), Words::tr("change or delete a task of your own")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to a spreadsheet, and ticks and initials back")},
     };
 }
 
@@ -98,6 +100,7 @@ std::vector<Key> eveningKeys() {
         {Words::tr("Space, Enter"), Words::tr("done, in, caught")},
         {Words::tr("Delete"), Words::tr("take back what was entered")},
         {Words::tr("F2"), Words::tr("correct the count, the hour or the note")},
+        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet, a column of counts too")},
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Home"), Words::tr("go to today")},
     };

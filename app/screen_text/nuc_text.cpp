@@ -34,6 +34,20 @@ QString columnHead(int column) {
     }
 }
 
+QString stockedHead(int part) {
+    switch (part) {
+        case 0:
+            return Words::tr("Stocked: bees (ml)");
+        case 1:
+            return Words::tr("Stocked: brood frames");
+        case 2:
+            return Words::tr("Stocked: open brood");
+        default:
+            return Words::tr("Stocked: from");
+    }
+}
+QString pastedName(Day day) { return Words::tr("stockings of %1").arg(longDay(day)); }
+
 QString percent(double chance) {
     return Words::tr("%1 %").arg(chart_text::number(static_cast<int>(std::lround(chance * 100))));
 }

@@ -9,6 +9,10 @@ namespace tenthday::nuc_text {
 
 [[nodiscard]] QString head(Day day);
 [[nodiscard]] QString columnHead(int column);
+/// Of what a nuc is stocked with on the day: bees, brood frames, open brood, donor.
+[[nodiscard]] QString stockedHead(int part);
+/// "stockings of Monday, 7 June": what undo calls what was pasted.
+[[nodiscard]] QString pastedName(Day day);
 [[nodiscard]] QString percent(double chance);
 /// The four numbers, each with its words.
 [[nodiscard]] QString ready(const ReadyNumbers& numbers);

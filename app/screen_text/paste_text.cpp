@@ -1,6 +1,7 @@
 #include "screen_text/paste_text.h"
 
 #include "screen_text/chart_text.h"
+#include "screen_text/season_text.h"
 #include "screen_text/words.h"
 
 namespace tenthday::paste_text {
@@ -23,8 +24,9 @@ QString shownOf(int shown, int all) {
 }
 QString line() { return Words::tr("Line"); }
 QString state() { return Words::tr("What it brings"); }
-QString lineState(const QString& trouble, bool isNew) {
+QString lineState(const QString& trouble, bool isNew, bool isSame) {
     if (!trouble.isEmpty()) return Words::tr("! %1").arg(trouble);
+    if (isSame) return Words::tr("as it is already");
     return isNew ? Words::tr("new") : Words::tr("changes what is there");
 }
 QString nothing() { return Words::tr("There are no lines yet."); }
@@ -42,12 +44,36 @@ QString troubled(int bad, int all, const QString& first) {
         .arg(bad)
         .arg(first);
 }
-QString good(int fresh, int changed) {
-    return changed == 0 ? Words::tr("All good: %1 new.").arg(fresh)
-                        : Words::tr("All good: %1 new, %2 that change what is there.")
-                              .arg(fresh)
-                              .arg(changed);
+QString good(int fresh, int changed, int same) {
+    const auto news =
+        changed == 0
+            ? Words::tr("All good: %1 new.").arg(fresh)
+            : Words::tr("All good: %1 new, %2 that change what is there.").arg(fresh).arg(changed);
+    return same == 0 ? news : Words::tr("%1 Said already: %2.").arg(news, chart_text::number(same));
 }
 QString nothingNew() { return Words::tr("These lines say nothing new."); }
+QString partOf(const QString& list, int number, int all) {
+    return Words::tr("%1 (%2 of %3)").arg(list).arg(number).arg(all);
+}
+QString readOnly() {
+    return Words::tr("The book is open for reading only: nothing can be pasted.");
+}
+
+QStringList yesWords() {
+    return {QStringLiteral("x"), QStringLiteral("1"), Words::tr("yes"), QStringLiteral("yes")};
+}
+QStringList noWords() { return {QStringLiteral("0"), Words::tr("no"), QStringLiteral("no")}; }
+QString notKnown(const QString& typed, const QStringList& known) {
+    return Words::tr("\"%1\" is none of these: %2").arg(typed, known.join(QStringLiteral(", ")));
+}
+QString noSuchRow() { return Words::tr("no line of the table has these names"); }
+QString twice() { return Words::tr("this stands twice in what was pasted"); }
+QString takeInLines(int lines) { return season_text::takeInLines(lines); }
+QString notADay(const QString& typed) {
+    return Words::tr("\"%1\" is no day; 2027-05-01 is one").arg(typed);
+}
+QString notANumber(const QString& typed) {
+    return Words::tr("\"%1\" is no number that can stand here").arg(typed);
+}
 
 }  // namespace tenthday::paste_text

@@ -56,6 +56,11 @@ QString clearTip() {
     return Words::tr("Takes your own times back: those of common practice count again.");
 }
 QString clearWayTip() { return Words::tr("Takes the time back: nothing is counted for this way."); }
+QString paste() { return Words::tr("&Paste lines ..."); }
+QString pasteTip() {
+    return Words::tr(
+        "Takes in lines copied in a spreadsheet. Ctrl+C in a table copies it with its heads.");
+}
 QString learnHint() {
     return Words::tr(
         "Ticks teach something only where you tick each task as you finish it: the "

@@ -26,6 +26,8 @@ namespace tenthday::times_text {
 [[nodiscard]] QString clearTip();
 [[nodiscard]] QString clearWayTip();
 /// What tick times can teach, and what not.
+[[nodiscard]] QString paste();
+[[nodiscard]] QString pasteTip();
 [[nodiscard]] QString learnHint();
 [[nodiscard]] QString nothingLearned();
 [[nodiscard]] QString save();

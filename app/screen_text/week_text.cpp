@@ -66,6 +66,10 @@ QString dayHead(Day day, bool isToday, bool isEmpty) {
     return isEmpty ? Words::tr("%1  ·  %2").arg(text, sheet_text::nothing()) : text;
 }
 
+QString dayHead() { return Words::tr("Day"); }
+QString givenHead() { return Words::tr("Given to"); }
+QString pastedName() { return Words::tr("ticks and initials of tasks"); }
+
 QString stillOpen(int tasks) {
     return Words::tr("Still open: %Ln task(s) from before today", nullptr, tasks);
 }

@@ -39,6 +39,12 @@ namespace tenthday::week_text {
 [[nodiscard]] QString chooseTask();
 [[nodiscard]] QString doneByRecord();
 
+/// Heads of what is copied beside the columns of the table.
+[[nodiscard]] QString dayHead();
+[[nodiscard]] QString givenHead();
+/// "ticks and initials of tasks": what undo calls what was pasted.
+[[nodiscard]] QString pastedName();
+
 [[nodiscard]] QString newTaskHead();
 [[nodiscard]] QString changeTaskHead();
 [[nodiscard]] QString text();

@@ -210,6 +210,9 @@ QString backupFailed(const QString& why) { return Words::tr("No backup was made:
 QString cannotOpen() { return Words::tr("The book cannot be opened."); }
 QString cannotMake() { return Words::tr("The book cannot be made."); }
 QString cannotSaveCopy() { return Words::tr("The copy cannot be saved."); }
+QString undoneIn(const QString& season) {
+    return Words::tr("This was done in season %1, which is shown now.").arg(season);
+}
 QString cannotSaveEdit() { return Words::tr("This was not saved. The book is as it was before."); }
 QString openForReading() { return Words::tr("Open for reading"); }
 QString doNotOpen() { return Words::tr("Do not open"); }

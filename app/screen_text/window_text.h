@@ -90,6 +90,8 @@ namespace tenthday::window_text {
 [[nodiscard]] QString cannotMake();
 [[nodiscard]] QString cannotSaveCopy();
 [[nodiscard]] QString cannotSaveEdit();
+/// That the season was gone to, for what is undone was done there.
+[[nodiscard]] QString undoneIn(const QString& season);
 [[nodiscard]] QString openForReading();
 [[nodiscard]] QString doNotOpen();
 [[nodiscard]] QString newestBackup(const QString& path);

@@ -19,6 +19,7 @@
 #include "look/page_parts.h"
 #include "paste/kept_list.h"
 #include "records/hold_guard.h"
+#include "records/queen_verbs.h"
 #include "screen_text/diary_text.h"
 #include "screen_text/window_text.h"
 #include "setup/in_use_dialog.h"
@@ -39,8 +40,9 @@ std::vector<std::string> listsOf(setup_text::Kind kind) {
         case setup_text::Kind::Diary:
             return {"makeups", "buildernotes"};
         case setup_text::Kind::Queens:
-        case setup_text::Kind::Caught:
             return {"queens"};
+        case setup_text::Kind::Caught:
+            return {"queens", "caught", "queenstays"};
         case setup_text::Kind::Methods:
             return {"methods"};
         case setup_text::Kind::Drones:
@@ -53,6 +55,17 @@ std::vector<std::string> listsOf(setup_text::Kind kind) {
             return {"seasons"};
     }
     return {};
+}
+
+/// Ids of the lines that a thing is: a queen caught is she, her catch and her stays.
+std::vector<std::string> lineKeys(setup_text::Kind kind, const Snapshot& book, const Uuid& id) {
+    std::vector<std::string> keys{toText(id)};
+    if (kind != setup_text::Kind::Caught) return keys;
+    const Id<Queen> queen{id};
+    for (const auto& caught : book.all<CaughtQueen>())
+        if (caught->queen == queen) keys.push_back(toText(caught->id.uuid));
+    for (const auto& stay : staysOf(book, queen)) keys.push_back(toText(stay->id.uuid));
+    return keys;
 }
 
 }  // namespace
@@ -138,7 +151,7 @@ QWidget* SetupPage::makeList() {
     keepList(desk_, *table_, [this] {
         return KeptList{listsOf(kind().kind()), [this](int row) {
                             const auto at = shown_->mapToSource(shown_->index(row, 0));
-                            return toText(model_->idAt(at.row()));
+                            return lineKeys(kind().kind(), book_, model_->idAt(at.row()));
                         }};
     });
     empty_->setWordWrap(true);

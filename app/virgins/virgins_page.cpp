@@ -14,7 +14,9 @@
 
 #include "look/glyph_delegate.h"
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "reasons/reasons_view.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/nuc_text.h"
 #include "screen_text/virgin_text.h"
 #include "screen_text/why_virgin.h"
@@ -68,6 +70,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
     shown_->setSortRole(VirginsModel::kSortRole);
     table_->setModel(shown_);
     makeList(*table_, window_text::asTitle(virgin_text::pageEntry()));
+    sayNoPaste(*table_, derived_text::virgins);
     table_->setItemDelegateForColumn(VirginsModel::Advice, new GlyphDelegate(table_));
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -136,6 +139,7 @@ QWidget* VirginsPage::makeTop() {
 QWidget* VirginsPage::makeSide() {
     groupTable_->setModel(groups_);
     makeList(*groupTable_, virgin_text::byBatch());
+    sayNoPaste(*groupTable_, derived_text::virginBatches);
     makeCompact(*groupTable_);
     groupTable_->setSelectionMode(QAbstractItemView::SingleSelection);
     groupTable_->setEditTriggers(QAbstractItemView::NoEditTriggers);

@@ -110,7 +110,8 @@ QWidget* WeatherPage::makeDays() {
     days_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     days_->installEventFilter(this);
     keepList(desk_, *days_, [this] {
-        return KeptList{{"weather"}, [this](int row) { return toText(daysModel_->dayAt(row)); }};
+        return KeptList{{"weather"},
+                        [this](int row) { return std::vector{toText(daysModel_->dayAt(row))}; }};
     });
     fitted_->setWordWrap(true);
     connect(flew_, &QPushButton::clicked, this, [this] { say(true); });
@@ -143,7 +144,7 @@ QWidget* WeatherPage::makeMonths() {
     months_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                              QAbstractItemView::AnyKeyPressed);
     keepList(desk_, *months_, [] {
-        return KeptList{{"climate"}, [](int row) { return std::to_string(row + 1); }};
+        return KeptList{{"climate"}, [](int row) { return std::vector{std::to_string(row + 1)}; }};
     });
     connect(monthsModel_, &MonthsModel::wished, this, &WeatherPage::setMonth);
     connect(monthsModel_, &MonthsModel::refused, this,

@@ -1,5 +1,7 @@
 #include "week/times_dialog.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QDateTime>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
@@ -17,8 +19,12 @@
 
 #include "book/new_id.h"
 #include "look/page_parts.h"
+#include "look/table_keys.h"
+#include "paste/table_lines.h"
 #include "screen_text/times_text.h"
 #include "screen_text/week_text.h"
+#include "week/times_paste.h"
+#include "week/ways.h"
 
 namespace tenthday {
 namespace {
@@ -95,6 +101,7 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
       wayTable_(makeTable(4, times_text::ways(), times_text::wayHead)),
       told_(new QLabel),
       learn_(new QPushButton(times_text::takeLearned())),
+      paste_(new QPushButton(times_text::paste())),
       save_(new QPushButton(times_text::save())) {
     setWindowTitle(times_text::head());
     auto* explained = new QLabel(times_text::explained());
@@ -105,6 +112,7 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
     auto* cancel = new QPushButton(times_text::cancel());
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(learn_);
+    buttons->addWidget(paste_);
     buttons->addStretch();
     buttons->addWidget(save_);
     buttons->addWidget(cancel);
@@ -125,6 +133,9 @@ TimesDialog::TimesDialog(Desk& desk, QWidget* parent)
     for (std::size_t i = 0; i < kTokenCount<TaskRule>; ++i) addWork(static_cast<TaskRule>(i));
     workTable_->resizeColumnsToContents();
     fillWays();
+    paste_->setToolTip(times_text::pasteTip());
+    paste_->setEnabled(!desk.isReadOnly());
+    makePastable();
 }
 
 QString TimesDialog::told() const { return told_->text(); }
@@ -201,18 +212,61 @@ void TimesDialog::addWay(const DrivenWay& way, const QString& from, const QStrin
     ways_.push_back({way, minutes, clear});
 }
 
-/// From home to each yard, then between each two, in driving order.
 void TimesDialog::fillWays() {
-    std::vector<Ptr<Yard>> yards;
-    for (const auto& yard : desk_.snapshot().all<Yard>()) yards.push_back(yard);
-    std::stable_sort(yards.begin(), yards.end(),
-                     [](const auto& a, const auto& b) { return a->driveOrder < b->driveOrder; });
-    for (const auto& yard : yards)
-        addWay({std::nullopt, yard->id}, times_text::home(), plain(yard->label));
-    for (std::size_t i = 0; i < yards.size(); ++i)
-        for (std::size_t k = i + 1; k < yards.size(); ++k)
-            addWay({yards[i]->id, yards[k]->id}, plain(yards[i]->label), plain(yards[k]->label));
+    const auto& book = desk_.snapshot();
+    for (const auto& way : waysOf(book))
+        addWay(way, placeName(book, way.from), placeName(book, way.to));
     wayTable_->resizeColumnsToContents();
+}
+
+/// The book with the times as they stand here; as it is saved where they cannot be kept.
+Snapshot TimesDialog::asTyped() const {
+    const auto edit = changes();
+    auto typed = edit ? applied(desk_.snapshot(), edit.value()) : Result<Snapshot>(edit.error());
+    return typed ? std::move(typed).value() : desk_.snapshot();
+}
+
+/// What is pasted fills the fields: like all of it, it is saved with the dialog.
+void TimesDialog::makePastable() {
+    const auto save = [this](const ChangeSet& changes) {
+        fill(changes);
+        return QString();
+    };
+    const auto pastable = [&](QTableWidget& table, auto copied, bool ways) {
+        setTableLines(
+            desk_, table,
+            {[this, copied] { return copied(asTyped()); },
+             [this, ways] { return ways ? waysToPaste(asTyped()) : worksToPaste(asTyped()); },
+             {},
+             save});
+    };
+    pastable(*workTable_, copiedWorks, false);
+    pastable(*wayTable_, copiedWays, true);
+    connect(paste_, &QPushButton::clicked, this, [this] {
+        auto& table = areWays(QApplication::clipboard()->text()) ? *wayTable_ : *workTable_;
+        pasteInto(table);
+    });
+}
+
+void TimesDialog::fill(const ChangeSet& changes) {
+    for (const auto& row : changes.rows) {
+        if (const auto work = row.as<WorkTime>()) {
+            if (!work->after) {
+                clearWork(work->before->rule);
+                continue;
+            }
+            works_[at(work->after->rule)].once->setValue(work->after->minutes);
+            works_[at(work->after->rule)].each->setValue(work->after->each.value / 10.0);
+            setOwn(work->after->rule, true);
+        }
+        if (const auto drive = row.as<DriveTime>())
+            for (auto& way : ways_) {
+                const auto& of = drive->after ? *drive->after : *drive->before;
+                const bool isIt = (way.way.from == of.from && way.way.to == of.to) ||
+                                  (way.way.from == of.to && of.from == way.way.to);
+                if (isIt) way.minutes->setValue(drive->after ? of.minutes : kNotSet);
+            }
+    }
 }
 
 /// All of it is put on "once": ticks cannot tell what each piece takes.

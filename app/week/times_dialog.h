@@ -35,7 +35,10 @@ public:
     [[nodiscard]] QToolButton& clearButton(TaskRule rule) { return *works_[at(rule)].clear; }
     /// Where the times of a kind come from.
     [[nodiscard]] QString from(TaskRule rule) const;
+    [[nodiscard]] QTableWidget& works() { return *workTable_; }
     [[nodiscard]] QTableWidget& ways() { return *wayTable_; }
+    /// Takes in what a spreadsheet copied, into the table whose heads it has.
+    [[nodiscard]] QPushButton& pasteButton() { return *paste_; }
     [[nodiscard]] QPushButton& learnButton() { return *learn_; }
     [[nodiscard]] QString told() const;
     void takeLearned();
@@ -58,6 +61,9 @@ private:
     void setOwn(TaskRule rule, bool own);
     void clearWork(TaskRule rule);
     void fillWays();
+    [[nodiscard]] Snapshot asTyped() const;
+    void makePastable();
+    void fill(const ChangeSet& changes);
     void addWay(const DrivenWay& way, const QString& from, const QString& to);
     [[nodiscard]] Result<ChangeSet> changes() const;
 
@@ -69,6 +75,7 @@ private:
     QTableWidget* wayTable_;
     QLabel* told_;
     QPushButton* learn_;
+    QPushButton* paste_;
     QPushButton* save_;
 };
 

@@ -13,6 +13,7 @@
 #include "book/new_id.h"
 #include "look/page_parts.h"
 #include "outlook/work_days.h"
+#include "paste/table_lines.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/print_text.h"
 #include "screen_text/week_text.h"
@@ -22,6 +23,7 @@
 #include "tasks/given.h"
 #include "tasks/tick.h"
 #include "week/tick_delegate.h"
+#include "week/week_paste.h"
 
 namespace tenthday {
 
@@ -53,6 +55,11 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
     table_->setTabKeyNavigation(false);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
+    setTableLines(desk_, *table_,
+                  {[this] { return copiedWeek(*model_); }, [this] { return weekToPaste(*model_); },
+                   [this](const QString& pasted) {
+                       return weekPasteText(*model_, table_->currentIndex().row(), pasted);
+                   }});
     auto* parts = new QSplitter(Qt::Horizontal);
     parts->addWidget(table_);
     parts->addWidget(reasons_);

@@ -118,8 +118,8 @@ void MainWindow::connectActions() {
     on(actions_.saveCopy, [this] { saveCopy(); });
     on(actions_.savePicture, [this] { savePicture(); });
     on(actions_.quit, [this] { close(); });
-    on(actions_.undo, [this] { undoOrRedo(&Desk::undo); });
-    on(actions_.redo, [this] { undoOrRedo(&Desk::redo); });
+    on(actions_.undo, [this] { undoOrRedo(&Desk::undo, &Desk::undoSeason); });
+    on(actions_.redo, [this] { undoOrRedo(&Desk::redo, &Desk::redoSeason); });
     on(actions_.planBatch, [this] { planBatch({}); });
     on(actions_.editBatch, [this] {
         if (const auto batch = chart_->selectedBatch()) editBatch(*batch);
@@ -609,8 +609,15 @@ void MainWindow::savePicture() {
         questions_->tell(picture_text::cannotSave(), drawn.error(), {});
 }
 
-void MainWindow::undoOrRedo(Result<void> (Desk::*step)()) {
+/// What was done in another season is taken back where it is seen.
+void MainWindow::undoOrRedo(Result<void> (Desk::*step)(), Ptr<Season> (Desk::*of)() const) {
     if (!desk_) return;
+    const auto season = (desk_.get()->*of)();
+    if (season) {
+        showSeason(QString::fromStdString(toText(season->id.uuid)));
+        if (desk_->snapshot().seasonId() != season->id) return;  // a page is not left
+        statusBar()->showMessage(window_text::undoneIn(QString::fromStdString(season->label)));
+    }
     if (auto done = (desk_.get()->*step)(); !done)
         questions_->tell(window_text::cannotSaveEdit(), done.error(), {});
 }

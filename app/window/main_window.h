@@ -136,7 +136,7 @@ private:
     void openExample();
     void saveCopy();
     void savePicture();
-    void undoOrRedo(Result<void> (Desk::*step)());
+    void undoOrRedo(Result<void> (Desk::*step)(), Ptr<Season> (Desk::*of)() const);
     void backUp();
     void follow(const Changes& changes);
     void applyLook(LookChoice choice);

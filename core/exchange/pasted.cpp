@@ -290,6 +290,7 @@ void judgeLines(const Snapshot& snapshot, std::string_view kind,
             if (part.kind == kind) isNew = trouble.empty() && bringsNewRow(alone.changes);
         }
         edit.isNew.push_back(isNew);
+        edit.isSame.push_back(trouble.empty() && alone.changes.rows.empty());
         edit.troubles.push_back(std::move(trouble));
     }
 }

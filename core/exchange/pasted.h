@@ -29,7 +29,8 @@ struct PastedEdit {
     ChangeSet changes;  ///< of all lines together; empty while any of them is in trouble
     /// By line: what is wrong with it, without its number; empty where nothing is.
     std::vector<std::string> troubles;
-    std::vector<bool> isNew;  ///< by line: a row that is not there yet, else one that changes
+    std::vector<bool> isNew;   ///< by line: a row that is not there yet, else one that changes
+    std::vector<bool> isSame;  ///< by line: it says what is there already; may be shorter
 
     [[nodiscard]] bool isGood() const;
 };

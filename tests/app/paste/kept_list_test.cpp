@@ -6,8 +6,10 @@
 #include <QPushButton>
 #include <QTableWidget>
 
+#include "app/paste/pasting.h"
 #include "app/setup/setup_page_fixture.h"
 #include "facts/facts_page.h"
+#include "look/table_note.h"
 #include "paste/paste_dialog.h"
 #include "records/verbs.h"
 #include "records/weather_verbs.h"
@@ -19,37 +21,18 @@ namespace {
 
 using Kind = setup_text::Kind;
 
-/// What is pasted into a list, kind after kind.
-class Pasting {
-public:
-    explicit Pasting(QTableView& table) : table_(table) {
-        QTest::keyClick(&table, Qt::Key_V, Qt::ControlModifier);
-    }
-    [[nodiscard]] PasteDialog* dialog() const {
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        return table_.findChild<PasteDialog*>();
-    }
-
-private:
-    QTableView& table_;
-};
-
-QString copied(QTableView& table) {
-    QApplication::clipboard()->clear();
-    QTest::keyClick(&table, Qt::Key_C, Qt::ControlModifier);
-    return QApplication::clipboard()->text();
-}
-
 /// How many lines were copied and read again, none of which says anything new.
 int linesThatSayNothingNew(QTableView& table) {
-    static_cast<void>(copied(table));
-    const Pasting pasting(table);
     int lines = 0;
-    while (auto* dialog = pasting.dialog()) {
+    auto* dialog = paste(table, copied(table));
+    for (; dialog != nullptr; dialog = pasteDialog(table)) {
         lines += dialog->preview().rowCount();
         if (dialog->preview().rowCount() > 0) {
             EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
             dialog->accept();
+        }
+        if (!dialog->isVisible()) continue;  // a part of several: the next one follows
+        if (dialog->preview().rowCount() > 0) {
             EXPECT_EQ(dialog->told(), paste_text::nothingNew());
         }
         dialog->reject();
@@ -96,10 +79,10 @@ TEST_F(KeptListTest, ChosenRowsAloneAreCopiedAndComeBackChangedInOneStep) {
     EXPECT_EQ(text.count(u'\n'), 3) << text.toStdString();
     EXPECT_TRUE(text.startsWith(QStringLiteral("id\tlabel\t"))) << text.toStdString();
     changeText(u'\t' + label + u'\t', QStringLiteral("\tQ 99\t"));
-    Pasting pasting(page_->table());
-    ASSERT_NE(pasting.dialog(), nullptr);
-    pasting.dialog()->accept();
-    EXPECT_EQ(pasting.dialog(), nullptr);
+    auto* dialog = paste(page_->table(), QApplication::clipboard()->text());
+    ASSERT_NE(dialog, nullptr);
+    dialog->accept();
+    EXPECT_EQ(pasteDialog(page_->table()), nullptr);
     EXPECT_NE(findByLabel<Box>(desk_->snapshot(), "Q 99"), nullptr);
     EXPECT_EQ(desk_->snapshot().all<Box>().size(), before.all<Box>().size());
     ASSERT_TRUE(desk_->undo());
@@ -133,6 +116,79 @@ TEST_F(KeptListTest, TheDiaryCopiesItsTwoKindsAndReadsThemByTheirHeads) {
     EXPECT_EQ(partsByKind("", kinds).size(), 1U);
 }
 
+TEST_F(KeptListTest, TheTwoKindsOfTheDiaryAreTakenInAsOneEditOrNotAtAll) {
+    openExample();
+    goTo(Kind::Diary);
+    const auto before = desk_->snapshot();
+    const auto builder = QString::fromStdString((*before.all<Builder>().begin())->label);
+    const auto text = QStringLiteral(
+                          "builder\tday\tbees_ml\n%1\t2027-04-20\t900\n\n"
+                          "builder\tkind\tday\n%1\tlook\t2027-04-21\n")
+                          .arg(builder);
+    const auto made = before.all<MakeUp>().size();
+    const auto noted = before.all<BuilderNote>().size();
+    for (const bool giveUp : {true, false}) {
+        auto* first = paste(page_->table(), text);
+        ASSERT_NE(first, nullptr);
+        EXPECT_TRUE(first->windowTitle().endsWith(QStringLiteral("(1 of 2)")));
+        EXPECT_TRUE(first->takeButton().isEnabled()) << first->summary().toStdString();
+        first->accept();
+        EXPECT_FALSE(desk_->canUndo()) << "nothing before the last one is taken";
+        auto* second = pasteDialog(page_->table());
+        ASSERT_NE(second, nullptr);
+        EXPECT_TRUE(second->windowTitle().endsWith(QStringLiteral("(2 of 2)")));
+        giveUp ? second->reject() : second->accept();
+        EXPECT_EQ(pasteDialog(page_->table()), nullptr);
+        EXPECT_EQ(desk_->canUndo(), !giveUp);
+    }
+    EXPECT_EQ(desk_->snapshot().all<MakeUp>().size(), made + 1);
+    EXPECT_EQ(desk_->snapshot().all<BuilderNote>().size(), noted + 1);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before)) << "one step";
+}
+
+TEST_F(KeptListTest, QueensCaughtComeBackWithTheirCatchAndTheirStays) {
+    openExample();
+    const auto batch = *desk_->snapshot().all<Batch>().begin();
+    Queen queen;
+    queen.id = id<Queen>(801);
+    queen.label = "27-801";
+    CaughtQueen caught;
+    caught.id = id<CaughtQueen>(802);
+    caught.queen = queen.id;
+    caught.batch = batch->id;
+    caught.day = desk_->snapshot().today() - Days{3};
+    QueenStay stay;
+    stay.id = id<QueenStay>(803);
+    stay.queen = queen.id;
+    stay.from = caught.day;
+    ChangeSet changes;
+    changes.add(queen);
+    changes.add(caught);
+    changes.add(stay);
+    set(changes);
+    goTo(Kind::Caught);
+    EXPECT_GE(linesThatSayNothingNew(page_->table()), 3 * page_->table().model()->rowCount());
+    // All that is known of her comes back where she was deleted.
+    const auto text = copied(page_->table());
+    EXPECT_EQ(text.count(QStringLiteral("27-801")), 3) << "she, her catch, where she is";
+    const auto whole = desk_->snapshot();
+    ASSERT_TRUE(desk_->undo());
+    auto* dialog = paste(page_->table(), text);
+    for (int part = 0; part < 3; ++part) {
+        ASSERT_NE(dialog, nullptr);
+        EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+        dialog->accept();
+        dialog = pasteDialog(page_->table());
+    }
+    EXPECT_EQ(dialog, nullptr);
+    EXPECT_EQ(desk_->snapshot().all<CaughtQueen>().size(), whole.all<CaughtQueen>().size());
+    EXPECT_EQ(desk_->snapshot().all<QueenStay>().size(), whole.all<QueenStay>().size());
+    EXPECT_NE(desk_->snapshot().find(queen.id), nullptr);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->snapshot().find(queen.id), nullptr) << "one step";
+}
+
 TEST_F(KeptListTest, WeatherAndTradeNumbersComeBackToo) {
     openExample();
     set(setFact(desk_->snapshot(), Fact::FlyTmaxC, 16.5, id<FactOverride>(77)).value());
@@ -148,13 +204,11 @@ TEST_F(KeptListTest, WeatherAndTradeNumbersComeBackToo) {
         EXPECT_GT(linesThatSayNothingNew(weather.days()), 0);
         static_cast<void>(linesThatSayNothingNew(weather.months()));
     }
-    QApplication::clipboard()->setText(QStringLiteral("month;tmax_c;rain_days\n5;19,5;10\n"));
     WeatherPage weather(*desk_);
-    const Pasting pasting(weather.months());
-    ASSERT_NE(pasting.dialog(), nullptr);
-    EXPECT_TRUE(pasting.dialog()->takeButton().isEnabled())
-        << pasting.dialog()->summary().toStdString();
-    pasting.dialog()->accept();
+    auto* dialog = paste(weather.months(), QStringLiteral("month;tmax_c;rain_days\n5;19,5;10\n"));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+    dialog->accept();
     bool found = false;
     for (const auto& month : desk_->snapshot().all<ClimateMonth>())
         found = found || (month->month == 5 && month->tmaxC == Tenths{195});
@@ -165,8 +219,8 @@ TEST_F(KeptListTest, WeatherAndTradeNumbersComeBackToo) {
 TEST_F(KeptListTest, NothingIsPastedIntoABookThatIsReadOnly) {
     openExample(Access::ReadOnly);
     EXPECT_FALSE(copied(page_->table()).isEmpty());
-    const Pasting pasting(page_->table());
-    EXPECT_EQ(pasting.dialog(), nullptr);
+    EXPECT_EQ(paste(page_->table(), QStringLiteral("label\tday\n")), nullptr);
+    EXPECT_EQ(noteOn(page_->table()), paste_text::readOnly());
 }
 
 TEST_F(KeptListTest, ALongListSaysHowManyOfItsLinesAreShown) {

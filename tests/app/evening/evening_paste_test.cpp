@@ -1,0 +1,206 @@
+// The evening page copied into a spreadsheet and pasted back: counts, looks, catches and ticks.
+#include "evening/evening_paste.h"
+
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableWidget>
+
+#include "app/book/book_fixture.h"
+#include "app/paste/pasting.h"
+#include "evening/evening_view.h"
+#include "exchange/example.h"
+#include "look/table_note.h"
+#include "screen_text/paste_text.h"
+
+namespace tenthday {
+namespace {
+
+using test::copied;
+using test::day;
+using test::paste;
+
+class EveningPaste : public test::BookTest {
+protected:
+    void SetUp() override {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        path_ = at(QStringLiteral("example.tenthday"));
+        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
+        openPage(Access::ReadWrite);
+    }
+    void openPage(Access access, const char* today = "2027-06-13") {
+        OpenOptions options;
+        options.access = access;
+        options.clock = Clock(day(today));
+        page_.reset();
+        desk_.reset();
+        desk_ = Desk::open(path_, options).value();
+        page_ = std::make_unique<EveningView>(*desk_);
+        page_->resize(1300, 660);
+        page_->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+        page_->table().setFocus();
+    }
+    void TearDown() override {
+        page_.reset();
+        QLocale::setDefault(QLocale::c());
+    }
+    EveningModel& model() { return page_->model(); }
+    QTableView& table() { return page_->table(); }
+    /// Goes back from today to the newest day with two rows or more of the entry, all empty.
+    std::vector<int> seek(EveningEntry entry, std::size_t least = 2) {
+        for (int back = 0; back < 60; ++back) {
+            std::vector<int> rows;
+            for (int row = 0; row < model().rowCount(); ++row)
+                if (model().at(row).entry == entry && !model().at(row).isFilled())
+                    rows.push_back(row);
+            if (rows.size() >= least) return rows;
+            page_->setDay(page_->day() - Days{1});
+        }
+        ADD_FAILURE() << "the example has no such rows";
+        return {0, 0};
+    }
+    QString entered(int row) { return model().index(row, EveningModel::Entered).data().toString(); }
+    /// What was copied, with the cell of a row's entry changed.
+    QString withEntry(const QString& text, int row, const QString& value, int cell = 3) {
+        auto lines = text.split(u'\n');
+        int line = 0;
+        for (int at = 0; at <= row; ++at) line += model().at(at).entry != EveningEntry::None;
+        auto cells = lines[line].split(u'\t');
+        cells[cell] = value;
+        lines[line] = cells.join(u'\t');
+        return lines.join(u'\n');
+    }
+
+    QString path_;
+    std::unique_ptr<Desk> desk_;
+    std::unique_ptr<EveningView> page_;
+};
+
+TEST_F(EveningPaste, WhatIsCopiedSaysNothingNew) {
+    static_cast<void>(seek(EveningEntry::Look));
+    const auto text = copied(table());
+    EXPECT_TRUE(
+        text.startsWith(QStringLiteral("What\tBar or nuc\tExpected\tEntered\tHour\tNote\n")))
+        << text.toStdString();
+    auto* dialog = paste(table(), text);
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->preview().rowCount(), text.count(u'\n') - 1);
+    EXPECT_EQ(dialog->preview().rowCount(), model().entryCount());
+    dialog->accept();
+    EXPECT_EQ(dialog->told(), paste_text::nothingNew());
+    EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(EveningPaste, LooksComeBackAsOneEditWithTheCauseInTheNote) {
+    const auto rows = seek(EveningEntry::Look);
+    auto text = withEntry(copied(table()), rows[0], QStringLiteral("eggs"));
+    text = withEntry(text, rows[1], QStringLiteral("x"));
+    text = withEntry(text, rows[1], QStringLiteral("killed by the bees"), 5);
+    const auto before = desk_->snapshot();
+    auto* dialog = paste(table(), text);
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+    dialog->accept();
+    EXPECT_EQ(entered(rows[0]), QStringLiteral("eggs"));
+    EXPECT_EQ(entered(rows[1]), QStringLiteral("gone"));
+    EXPECT_EQ(model().at(rows[1]).seen->note, "killed") << "kept as its token";
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_TRUE(desk_->snapshot().sameContent(before)) << "one step";
+    EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(EveningPaste, AnEmptyCellTakesBackWhatWasEntered) {
+    const auto rows = seek(EveningEntry::Look);
+    table().setCurrentIndex(model().index(rows[0], EveningModel::Entered));
+    page_->look(NucLook::Eggs);
+    const auto text = withEntry(copied(table()), rows[0], {});
+    const auto outcomes = desk_->snapshot().all<Outcome>().size();
+    auto* dialog = paste(table(), text);
+    ASSERT_NE(dialog, nullptr);
+    dialog->accept();
+    EXPECT_EQ(desk_->snapshot().all<Outcome>().size() + 1, outcomes);
+}
+
+TEST_F(EveningPaste, AColumnOfCountsFillsTheRowsFromTheCurrentOneOn) {
+    const auto rows = seek(EveningEntry::Count);
+    table().setCurrentIndex(model().index(rows[0], EveningModel::Entered));
+    const auto count = QString::number(model().at(rows[0]).expected.value_or(1));
+    auto* dialog = paste(table(), count + QStringLiteral("\r\n\r\n"));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->preview().rowCount(), 1) << "a line without a value passes over its row";
+    EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+    dialog->accept();
+    EXPECT_EQ(entered(rows[0]), count);
+    EXPECT_EQ(entered(rows[1]), QString());
+}
+
+TEST_F(EveningPaste, WhatCannotBeIsNamedByItsLineAndNothingIsKept) {
+    const auto rows = seek(EveningEntry::Count);
+    const auto before = desk_->snapshot();
+    table().setCurrentIndex(model().index(rows[0], EveningModel::Entered));
+    auto* dialog = paste(table(), QStringLiteral("1\n10000\n"));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(dialog->takeButton().isEnabled());
+    EXPECT_TRUE(dialog->summary().contains(QStringLiteral("line 3")))
+        << dialog->summary().toStdString();
+    EXPECT_TRUE(dialog->preview().item(1, 1)->text().contains(QStringLiteral("0 to 9,999")))
+        << dialog->preview().item(1, 1)->text().toStdString();
+    dialog->accept();
+    dialog->reject();
+    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+}
+
+TEST_F(EveningPaste, WordsThatAreNotKnownAndRowsThatAreNotThereAreRefused) {
+    const auto rows = seek(EveningEntry::Look);
+    const auto text = copied(table());
+    auto* dialog = paste(table(), withEntry(text, rows[0], QStringLiteral("perhaps")));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->summary().contains(QStringLiteral("virgin seen")))
+        << "it says what is known: " << dialog->summary().toStdString();
+    dialog->text().setPlainText(QStringLiteral("What\tEntered\nno such task\teggs\n"));
+    dialog->accept();  // what is typed is read before it is taken
+    EXPECT_TRUE(dialog->summary().contains(paste_text::noSuchRow()))
+        << dialog->summary().toStdString();
+    const auto line = text.split(u'\n')[1];
+    dialog->text().setPlainText(text.split(u'\n')[0] + u'\n' + line + u'\n' + line + u'\n' + line +
+                                u'\n' + line + u'\n' + line);
+    dialog->accept();
+    EXPECT_TRUE(dialog->summary().contains(paste_text::twice()) ||
+                dialog->summary().contains(paste_text::noSuchRow()))
+        << dialog->summary().toStdString();
+    dialog->reject();
+    EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(EveningPaste, CatchesGiveNumbersOneAfterTheOther) {
+    openPage(Access::ReadWrite, "2027-07-05");
+    page_->setQueenNumbers(QStringLiteral("{batch}-{n}"));
+    std::vector<int> rows;
+    for (int back = 0; back < 60 && rows.size() < 2; ++back) {
+        rows.clear();
+        for (int row = 0; row < model().rowCount(); ++row)
+            if (model().at(row).entry == EveningEntry::Caught && !model().at(row).isFilled())
+                rows.push_back(row);
+        if (rows.size() < 2) page_->setDay(page_->day() - Days{1});
+    }
+    ASSERT_GE(rows.size(), 2U);
+    auto text = copied(table());
+    for (const int at : {0, 1}) text = withEntry(text, rows[at], QStringLiteral("caught"));
+    const auto queens = desk_->snapshot().all<Queen>().size();
+    auto* dialog = paste(table(), text);
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
+    dialog->accept();
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens + 2);
+    ASSERT_TRUE(desk_->undo());
+    EXPECT_EQ(desk_->snapshot().all<Queen>().size(), queens);
+}
+
+TEST_F(EveningPaste, ABookThatIsReadOnlySaysSo) {
+    openPage(Access::ReadOnly);
+    EXPECT_EQ(paste(table(), QStringLiteral("1\n")), nullptr);
+    EXPECT_EQ(noteOn(table()), paste_text::readOnly());
+}
+
+}  // namespace
+}  // namespace tenthday

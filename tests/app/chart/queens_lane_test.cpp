@@ -181,18 +181,12 @@ TEST_F(QueensLaneTest, ASharedFlagWithoutRoomForANameCountsWhatIsNotMet) {
 }
 
 TEST_F(QueensLaneTest, TheScaleHasItsNumbersHoweverLowTheLane) {
+    auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+    orders->orders.clear();
+    options.orders = orders;
     for (const qreal height : {420.0, 620.0, 930.0, 1400.0}) {
         options.size.setHeight(height);
-        for (const std::int32_t times : {1, 100}) {
-            auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
-            for (auto& queens : orders->inHand)
-                for (auto* count : {&queens.low, &queens.likely, &queens.high}) *count *= times;
-            orders->orders.clear();
-            options.orders = orders;
-            const auto layout = lay();
-            EXPECT_TRUE(has(layout, times == 1 ? "20" : "2,000"))
-                << height << " px, " << times << " times as many queens";
-        }
+        EXPECT_TRUE(has(lay(), "20")) << height << " px";
     }
 }
 

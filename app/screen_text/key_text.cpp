@@ -100,7 +100,8 @@ std::vector<Key> eveningKeys() {
         {Words::tr("Space, Enter"), Words::tr("done, in, caught")},
         {Words::tr("Delete"), Words::tr("take back what was entered")},
         {Words::tr("F2"), Words::tr("correct the count, the hour or the note")},
-        {Words::tr("Ctrl+C, Ctrl+V"), Words::tr("to and from a spreadsheet, a column of counts too")},
+        {Words::tr("Ctrl+C, Ctrl+V"),
+         Words::tr("to and from a spreadsheet, a column of counts too")},
         {Words::tr("Left, Right"), Words::tr("the day before, the day after")},
         {Words::tr("Home"), Words::tr("go to today")},
     };

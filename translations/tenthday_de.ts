@@ -10302,5 +10302,206 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <source>an order leaves</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Nothing can be pasted here: this is reckoned from cells, looks and weather. Paste looks on the page Evening.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: this is reckoned from the list of virgins. Paste looks on the page Evening.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: this is reckoned from the cells of a week. Paste what nucs are stocked with on the page Nucs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: days without brood are reckoned. Choose lines and enter the work below them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: rates are reckoned from your counts and looks. Paste these on the page Evening.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: counts and looks are pasted on the page Evening. Enter leaves a batch out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: this is reckoned and not kept. Change the question above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: proposals are reckoned. Change what is asked, or the batch once it is in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: sums are reckoned. Change orders on the page Orders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: tick nucs with Space or by drawing over them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: move and change the ways one by one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: this is what the file says. Change the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This shows how the copied lines were read: paste into the field above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: this is told from batches, diary and moves. Paste into the diary in the set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: days are reckoned from the graft. Change the batch&apos;s fields.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be pasted here: dates are reckoned. Change the batch, or paste what was seen on the page Evening.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar or nuc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hour is kept here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No note is kept here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move its cells to the yard above, below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+1 to Alt+5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fold or unfold that lane, from the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to a spreadsheet, and what is stocked back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to a spreadsheet, and ticks and initials back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to and from a spreadsheet, a column of counts too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked: bees (ml)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked: brood frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked: open brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked: from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stockings of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it is already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Said already: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is open for reading only: nothing can be pasted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is none of these: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line of the table has these names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this stands twice in what was pasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day; 2027-05-01 is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number that can stand here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That fewer graft days do not do is not proven.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every order is met, with %1 in all. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which orders are met is told by their chances: over all possible seasons, with the luck that a batch&apos;s cells share.
+What is proven is proven of plans as they are reckoned here: batches on the days asked for, by the book&apos;s methods, and no more cells planned than there are nucs. The proof lets each cell go by itself, in the best of the possible seasons; shared luck and other weather only ask for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paste lines ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes in lines copied in a spreadsheet. Ctrl+C in a table copies it with its heads.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ticks and initials of tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This was done in season %1, which is shown now.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -9,8 +9,8 @@ namespace tenthday {
 /// same filling of the builder; whether it comes in time (fact top_up_by_h) is not asked here.
 [[nodiscard]] bool isTopUpOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
 
-/// The later batch is the earlier one once more, as insurance: the same method and start and, bar by
-/// bar, the same breeder queens, which are named, and grafts. Cells of two ages stand in one box
+/// The later batch is the earlier one once more, as insurance: the same method and start and, bar
+/// by bar, the same breeder queens, which are named, and grafts. Cells of two ages stand in one box
 /// then; whether it comes in time and while the first still stand there is not asked here.
 [[nodiscard]] bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later);
 

@@ -40,21 +40,21 @@ rc::detail::TestParams paramsFor(int cases) {
 int drawnBelow(int n) { return *rc::gen::resize(rc::kNominalSize, rc::gen::inRange(0, n)); }
 
 void holdsFor(int cases, const std::function<void()>& property) {
-    bool failed = false;
+    std::string told;  // of the smallest case so far
     int further = 0;
     const auto run = [&] {
-        if (failed && ++further > kShrinkingRuns) return;
-        const auto told = failuresOf(property);
-        if (told.empty()) return;
-        failed = true;
-        RC_FAIL(told);
+        if (!told.empty() && ++further > kShrinkingRuns) return;
+        const auto failures = failuresOf(property);
+        if (failures.empty()) return;
+        told = failures;
+        RC_FAIL(failures);
     };
     const auto result =
         rc::detail::checkTestable(run, rc::detail::TestMetadata{}, paramsFor(cases));
     if (result.template is<rc::detail::SuccessResult>()) return;
-    std::ostringstream told;
-    rc::detail::printResultMessage(result, told);
-    ADD_FAILURE() << told.str();
+    std::ostringstream drawn;
+    rc::detail::printResultMessage(result, drawn);
+    ADD_FAILURE() << told << drawn.str();
 }
 
 }  // namespace tenthday::test

@@ -13,6 +13,7 @@
 #include "occupancy/nuc_upkeep.h"
 #include "records/queen_verbs.h"
 #include "records/setup_verbs.h"
+#include "records/winter_note.h"
 #include "support/property.h"
 #include "support/season_maker.h"
 
@@ -223,11 +224,11 @@ private:
         }
     }
 
-    /// Each queen with a number came from one catch that still stands.
+    /// Each queen with a number came from one catch that still stands, or stays for the winter.
     void queens(const char* what) {
         std::set<std::pair<Uuid, Day>> catches;
         for (const auto& outcome : outlook_->snapshot.all<Outcome>())
-            if (outcome->kind == OutcomeKind::Catch && outcome->side)
+            if ((outcome->kind == OutcomeKind::Catch || staysForWinter(*outcome)) && outcome->side)
                 catches.insert({outcome->side->uuid, outcome->day});
         std::set<std::pair<Uuid, Day>> numbered;
         for (const auto& caught : outlook_->snapshot.all<CaughtQueen>()) {

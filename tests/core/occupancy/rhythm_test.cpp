@@ -118,7 +118,7 @@ std::optional<Severity> toldOf(const Outlook& outlook, FindingKind kind) {
 // that the box may be overfull then is told all the same.
 TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxIsNotedOnly) {
     const auto book = [](const char* day, int grafts, std::optional<int> breeder = 1) {
-        SeasonMaker maker("2027-05-12");
+        SeasonMaker maker("2027-05-10");
         maker.yard("East").builder("Box", "East").batch("1", "2027-05-10", 14, 20, "Box");
         maker.batch("2", day, 14, grafts, "Box");
         ChangeSet changes;

@@ -206,6 +206,7 @@ void ChartPainter::paintText(QPainter& painter, const TextRun& text, const QColo
 /// Shaped once for each text: the same words stand in picture after picture.
 const ChartPainter::Shaped& ChartPainter::shaped(const TextRun& text) const {
     constexpr qsizetype kMost = 4000;  // a season holds some hundred words
+    constexpr qreal kWideEnough = 1e5;
     const auto type = static_cast<std::size_t>(text.type);
     auto& known = shaped_[type];
     if (known.size() > kMost) known.clear();
@@ -217,8 +218,10 @@ const ChartPainter::Shaped& ChartPainter::shaped(const TextRun& text) const {
     made.text.prepare({}, fonts_[type]);
     QTextLayout layout(text.text, fonts_[type]);
     layout.beginLayout();
-    made.ascent = layout.createLine().ascent();
+    auto line = layout.createLine();
+    line.setLineWidth(kWideEnough);
     layout.endLayout();
+    made.ascent = line.ascent();
     return made;
 }
 

@@ -86,6 +86,33 @@ TEST_P(Textures, DotsAreAllThereAndWhole) {
     }
 }
 
+// Words shaped once stand where the painter writes them: to the pixel.
+TEST_P(Textures, WordsStandOnTheirBaseline) {
+    const double ratio = GetParam();
+    const auto face = systemTypeface();
+    for (const auto* words : {"20 of 22 ripe", "Hg", "\xe2\x98\x85 7"}) {
+        Layout layout;
+        layout.texts.push_back({QString::fromUtf8(words), Type::Body, {10, 24}});
+        Item item;
+        item.layer = Layer::Words;
+        item.shape = Shape::Text;
+        item.role = Role::Ink;
+        item.detail = 0;
+        layout.items = {item};
+        QImage made((QSizeF(kSize) * ratio).toSize(), QImage::Format_RGB32);
+        made.setDevicePixelRatio(ratio);
+        made.fill(Qt::white);
+        QImage wanted = made;
+        QPainter on(&made);
+        ChartPainter(paletteOf(Look::Light), face).paintOverGround(on, layout);
+        QPainter plain(&wanted);
+        plain.setFont(face.font(Type::Body));
+        plain.setPen(paletteOf(Look::Light)[Role::Ink]);
+        plain.drawText(QPointF(10, 24), QString::fromUtf8(words));
+        EXPECT_EQ(made, wanted) << words;
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Ratios, Textures, ::testing::Values(1.0, 1.25, 1.5, 2.0));
 
 }  // namespace

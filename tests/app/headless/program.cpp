@@ -26,7 +26,7 @@ ProgramRun run(const std::vector<std::string>& words,
     process.setProcessEnvironment(bare);
     if (!folder.empty()) process.setWorkingDirectory(QString::fromStdString(folder));
     process.start(QStringLiteral(TENTHDAY_PROGRAM), arguments);
-    EXPECT_TRUE(process.waitForFinished(60000)) << TENTHDAY_PROGRAM;
+    EXPECT_TRUE(process.waitForFinished(240000)) << TENTHDAY_PROGRAM;
     EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
     return {process.exitCode(), process.readAllStandardOutput().toStdString(),
             process.readAllStandardError().toStdString()};

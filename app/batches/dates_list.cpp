@@ -5,10 +5,12 @@
 #include <algorithm>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "outlook/plan_of.h"
 #include "screen_text/batch_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/derived_text.h"
 
 namespace tenthday {
 namespace {
@@ -36,6 +38,7 @@ DatesList::DatesList(QWidget* parent) : QTableWidget(parent) {
     for (int i = 0; i < kColumns; ++i) heads += batch_text::dateHead(i);
     setHorizontalHeaderLabels(heads);
     makeList(*this, batch_text::dates());
+    sayNoPaste(*this, derived_text::datesOfBatch);
     makeCompact(*this);
     setEditTriggers(NoEditTriggers);
     setSelectionMode(SingleSelection);

@@ -6,7 +6,9 @@
 #include <algorithm>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "screen_text/cells_text.h"
+#include "screen_text/derived_text.h"
 #include "week/tick_delegate.h"
 
 namespace tenthday {
@@ -14,6 +16,7 @@ namespace tenthday {
 NucsTicks::NucsTicks(QWidget* parent) : QTableView(parent), model_(new NucsTicksModel(this)) {
     setModel(model_);
     makeList(*this, cells_text::nucsHead());
+    sayNoPaste(*this, derived_text::nucsToTick);
     setItemDelegateForColumn(NucsTicksModel::Cell, new TickDelegate(this));
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setMinimumSectionSize(1);

@@ -12,7 +12,9 @@
 #include <algorithm>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "screen_text/cells_text.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/window_text.h"
 #include "week/tick_delegate.h"
 
@@ -33,6 +35,7 @@ WayOrderDialog::WayOrderDialog(const WayOrder& order, QWidget* parent)
     auto* explained = new QLabel(cells_text::orderExplained());
     explained->setWordWrap(true);
     makeList(*table_, cells_text::orderTitle());
+    sayNoPaste(*table_, derived_text::wayOrder);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setHorizontalHeaderLabels({QString(), cells_text::use(), cells_text::atMost()});
     table_->horizontalHeader()->setSectionResizeMode(Name, QHeaderView::Stretch);

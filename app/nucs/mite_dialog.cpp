@@ -15,8 +15,10 @@
 
 #include "book/new_id.h"
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/evening_text.h"
 #include "screen_text/upkeep_text.h"
 #include "screen_text/window_text.h"
@@ -58,6 +60,7 @@ MiteDialog::MiteDialog(Desk& desk, QWidget* parent)
     auto* head = new QLabel(upkeep_text::mitesTitle());
     makeHead(*head);
     makeList(*table_, upkeep_text::mitesTitle());
+    sayNoPaste(*table_, derived_text::broodless);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);

@@ -12,7 +12,9 @@
 #include "look/page_parts.h"
 #include "look/palette.h"
 #include "look/table_copy.h"
+#include "look/table_keys.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/upkeep_text.h"
 
 namespace tenthday {
@@ -29,6 +31,7 @@ StockingDialog::StockingDialog(const Outlook& outlook, Day from, QWidget* parent
     makeHead(*head);
     makeStrong(*sum_);
     makeList(*table_, title);
+    sayNoPaste(*table_, derived_text::stockings);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
     for (int column = 0; column < upkeep_text::kStockingColumns; ++column)

@@ -10,8 +10,10 @@
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "orders/order_asks.h"
 #include "outlook/supply_of.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/loss_text.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
@@ -22,10 +24,12 @@ namespace {
 
 QString plain(const std::string& text) { return QString::fromStdString(text); }
 
-void makeTable(QTableWidget& table, const QStringList& heads, const QString& name) {
+void makeTable(QTableWidget& table, const QStringList& heads, const QString& name,
+               QString (*noPaste)()) {
     table.setColumnCount(static_cast<int>(heads.size()));
     table.setHorizontalHeaderLabels(heads);
     makeList(table, name);
+    sayNoPaste(table, noPaste);
     table.setEditTriggers(QAbstractItemView::NoEditTriggers);
     table.setSelectionMode(QAbstractItemView::SingleSelection);
     table.setTabKeyNavigation(false);
@@ -63,8 +67,8 @@ LossesDialog::LossesDialog(Desk& desk, QWidget* parent)
     setWindowTitle(loss_text::head());
     auto* intro = new QLabel(loss_text::intro());
     intro->setWordWrap(true);
-    makeTable(*stages_, loss_text::stageHeads(), loss_text::head());
-    makeTable(*batches_, loss_text::batchHeads(), loss_text::batches());
+    makeTable(*stages_, loss_text::stageHeads(), loss_text::head(), derived_text::rates);
+    makeTable(*batches_, loss_text::batchHeads(), loss_text::batches(), derived_text::ownOutcomes);
     makeStrong(*batchesHead_);
     told_->setWordWrap(true);
     auto* lower = new QWidget;

@@ -13,7 +13,9 @@
 
 #include "look/page_parts.h"
 #include "look/palette.h"
+#include "look/table_keys.h"
 #include "screen_text/dates.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/order_text.h"
 #include "screen_text/what_if_text.h"
 
@@ -58,6 +60,7 @@ WhatIfDialog::WhatIfDialog(OutlookPtr outlook, QWidget* parent)
     table_->setColumnCount(4);
     table_->setHorizontalHeaderLabels(what_if_text::columnHeads());
     makeList(*table_, what_if_text::head());
+    sayNoPaste(*table_, derived_text::whatIf);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setTabKeyNavigation(false);

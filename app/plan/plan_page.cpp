@@ -14,10 +14,12 @@
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "plan/plan_form.h"
 #include "plan/plan_steps.h"
 #include "plan/plan_sums.h"
 #include "reasons/reasons_view.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/plan_text.h"
 
 namespace tenthday {
@@ -86,6 +88,7 @@ QWidget* PlanPage::makeTop() {
 void PlanPage::makeTable() {
     table_->setModel(model_);
     makeList(*table_, plan_text::proposals());
+    sayNoPaste(*table_, derived_text::proposals);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);

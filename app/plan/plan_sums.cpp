@@ -7,6 +7,8 @@
 #include "look/glyph_delegate.h"
 #include "look/page_parts.h"
 #include "look/role.h"
+#include "look/table_keys.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/plan_text.h"
 
 namespace tenthday {
@@ -33,6 +35,7 @@ void mark(QTableWidgetItem& item, const OrderChance* chance) {
 PlanSumsTable::PlanSumsTable(QWidget* parent) : QTableWidget(0, ColumnCount, parent) {
     setHorizontalHeaderLabels(plan_text::sumsColumns());
     makeList(*this, plan_text::sumsHead());
+    sayNoPaste(*this, derived_text::planSums);
     for (const int column : {Before, After})
         setItemDelegateForColumn(column, new GlyphDelegate(this));
     setEditTriggers(QAbstractItemView::NoEditTriggers);

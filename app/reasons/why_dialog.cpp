@@ -9,9 +9,11 @@
 #include <QVBoxLayout>
 
 #include "look/page_parts.h"
+#include "look/table_keys.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/derived_text.h"
 
 namespace tenthday {
 namespace {
@@ -34,6 +36,7 @@ WhyDialog::WhyDialog(Desk& desk, Id<Batch> batch, std::optional<Event> event, QW
       reasons_(new ReasonsView) {
     setModal(false);
     makeList(*events_, why_text::dates());
+    sayNoPaste(*events_, derived_text::datesOfBatch);
     events_->setSelectionMode(QAbstractItemView::SingleSelection);
     events_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     events_->setTabKeyNavigation(false);

@@ -8,6 +8,8 @@
 
 #include "look/page_parts.h"
 #include "look/palette.h"
+#include "look/table_keys.h"
+#include "screen_text/derived_text.h"
 
 namespace tenthday {
 namespace {
@@ -31,6 +33,7 @@ StoryDialog::StoryDialog(const Story& story, QWidget* parent)
     auto* head = new QLabel(story.head);
     makeHead(*head);
     makeList(*lines_, story.head);
+    sayNoPaste(*lines_, derived_text::story);
     lines_->setSelectionMode(QAbstractItemView::SingleSelection);
     lines_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     lines_->setTabKeyNavigation(false);

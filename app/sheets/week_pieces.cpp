@@ -116,7 +116,10 @@ Piece dayStrip(const WeekRoom& room, const std::vector<WeekDay>& days) {
         const auto name = weekdayName(days[i].day) + u' ' + dayNumber(days[i].day);
         qreal y = kPad;
         y += piece.paragraph(room.ruler, Print::SmallStrong, name, x, y, inside);
-        y += piece.paragraph(room.ruler, Print::Small, days[i].hours, x, y, inside);
+        // On a narrow paper smaller, before its words stand on two lines.
+        const bool isWide = room.ruler.lines(days[i].hours, Print::Small, inside).size() <= 1;
+        y += piece.paragraph(room.ruler, isWide ? Print::Small : Print::Tiny, days[i].hours, x, y,
+                             inside);
         const auto works =
             days[i].works.isEmpty() ? QStringList{sheet_text::nothingShort()} : days[i].works;
         for (const auto& work : works)

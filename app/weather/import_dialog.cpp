@@ -16,6 +16,8 @@
 
 #include "exchange/csv.h"
 #include "look/page_parts.h"
+#include "look/table_keys.h"
+#include "screen_text/derived_text.h"
 #include "screen_text/record_text.h"
 #include "screen_text/weather_text.h"
 
@@ -126,6 +128,7 @@ QWidget* WeatherImportDialog::makeLook() {
     preview_->setHorizontalHeaderLabels(heads);
     preview_->verticalHeader()->hide();
     makeCompact(*preview_);
+    sayNoPaste(*preview_, derived_text::weatherFile);
     preview_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     preview_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     preview_->setTabKeyNavigation(false);

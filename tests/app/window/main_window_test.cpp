@@ -137,6 +137,30 @@ TEST_F(MainWindowTest, TheExampleIsMadeOnceAndKeepsItsEdits) {
     EXPECT_EQ(window_->desk()->snapshot().find(test::kBatch)->day, day("2027-06-08"));
 }
 
+TEST_F(MainWindowTest, WhatWasDoneInAnotherSeasonIsUndoneWhereItIsSeen) {
+    const auto path = makeSmallBook();
+    answers_.path = path;
+    actions().openBook->trigger();
+    auto& desk = *window_->desk();
+    const auto first = desk.snapshot().seasonId();
+    const auto before = dayInFile(path);
+    ChangeSet later;
+    later.add(Season{test::id<Season>(900), 1, "2028", day("2028-04-01"), day("2028-09-30")});
+    ASSERT_TRUE(desk.apply(later));
+    moveTo("2027-06-08");
+    ASSERT_TRUE(desk.showSeason(test::id<Season>(900)));
+    actions().undo->trigger();
+    EXPECT_EQ(desk.snapshot().seasonId(), first);
+    EXPECT_EQ(desk.snapshot().find(test::kBatch)->day, before);
+    EXPECT_TRUE(window_->statusBar()->currentMessage().contains(QStringLiteral("2027")))
+        << window_->statusBar()->currentMessage().toStdString();
+    ASSERT_TRUE(desk.showSeason(test::id<Season>(900)));
+    actions().redo->trigger();
+    EXPECT_EQ(desk.snapshot().seasonId(), first);
+    EXPECT_EQ(dayInFile(path), day("2027-06-08"));
+    EXPECT_TRUE(answers_.told.empty());
+}
+
 TEST_F(MainWindowTest, OpensTheLastBookAgain) {
     const auto path = makeSmallBook();
     answers_.path = path;

@@ -176,7 +176,7 @@ protected:
     void SetUp() override {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         path_ = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
+        ASSERT_TRUE(QFile::copy(example(), path_));
         open(Access::ReadWrite);
     }
     void open(Access access) {
@@ -189,10 +189,25 @@ protected:
         window_->resize(1200, 700);
         window_->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+        if (GetParam().name == std::string("Batch")) {  // days of its week are tried beside
+            ASSERT_TRUE(QTest::qWaitFor([&] { return haveRows(); }, 30000));
+        }
+    }
+    [[nodiscard]] bool haveRows() const {
+        const auto all = tables();
+        return std::all_of(all.begin(), all.end(),
+                           [](const QTableView* table) { return table->model()->rowCount() > 0; });
     }
     void TearDown() override {
         window_.reset();
         QLocale::setDefault(QLocale::c());
+    }
+    /// A book of the example, made once: to write it takes longer than all that is tried on it.
+    static QString example() {
+        static const QTemporaryDir dir;
+        static const QString path = dir.filePath(QStringLiteral("example.tenthday"));
+        static const bool made = createBook(path, exampleContent(), test::fixedOptions()).ok();
+        return made ? path : QString();
     }
     [[nodiscard]] QList<QTableView*> tables() const { return window_->findChildren<QTableView*>(); }
     /// The dialog that looks at what was pasted; closed again.
@@ -204,46 +219,52 @@ protected:
         return dialog != nullptr;
     }
 
+    /// Lines with heads, that read back.
+    void copies() {
+        for (auto* table : tables()) {
+            SCOPED_TRACE(table->accessibleName().toStdString());
+            const auto read = readPasted(test::copied(*table).toStdString());
+            ASSERT_TRUE(read) << read.error().text;
+            ASSERT_FALSE(read.value().isEmpty()) << "at least the heads";
+            const auto& heads = read.value().lines.front();
+            EXPECT_GE(heads.size(), 2U);
+            const auto named = std::count_if(heads.begin(), heads.end(),
+                                             [](const auto& head) { return !head.empty(); });
+            EXPECT_GE(named, 2);
+            // Months and days without a record are shown too, but there is nothing of them to copy.
+            const bool isKept = GetParam().name != std::string("Weather");
+            if (isKept && table->model()->rowCount() > 0) {
+                EXPECT_GT(read.value().lines.size(), 1U) << "rows are copied";
+            }
+        }
+    }
+    /// The dialog opens, or a line says where the table can be changed.
+    void pastes() {
+        const auto before = desk_->snapshot();
+        for (auto* table : tables()) {
+            SCOPED_TRACE(table->accessibleName().toStdString());
+            test::paste(*table, QStringLiteral("one\ttwo\n1\t2\n"));
+            const auto note = noteOn(*table);
+            const bool wasOpened = closeDialog();
+            EXPECT_NE(wasOpened, !note.isEmpty()) << "either, not both: " << note.toStdString();
+            if (note.isEmpty()) continue;
+            EXPECT_TRUE(note.endsWith(u'.')) << note.toStdString();
+            QTest::keyClick(table, Qt::Key_Down);
+            EXPECT_EQ(noteOn(*table), QString()) << "it goes with the next key";
+        }
+        EXPECT_TRUE(desk_->snapshot().sameContent(before));
+    }
+
     QString path_;
     std::unique_ptr<Desk> desk_;
     std::unique_ptr<Settings> settings_;
     std::unique_ptr<QWidget> window_;
 };
 
-TEST_P(EveryTable, CopiesLinesWithHeadsThatReadBack) {
+TEST_P(EveryTable, CopiesAndPastesOrSaysWhereItCanBeChanged) {
     ASSERT_EQ(tables().size(), GetParam().tables);
-    for (auto* table : tables()) {
-        SCOPED_TRACE(table->accessibleName().toStdString());
-        const auto read = readPasted(test::copied(*table).toStdString());
-        ASSERT_TRUE(read) << read.error().text;
-        ASSERT_FALSE(read.value().isEmpty()) << "at least the heads";
-        const auto& heads = read.value().lines.front();
-        EXPECT_GE(heads.size(), 2U);
-        const auto named = std::count_if(heads.begin(), heads.end(),
-                                         [](const auto& head) { return !head.empty(); });
-        EXPECT_GE(named, 2);
-        // Months and days without a record are shown too, but there is nothing of them to copy.
-        const bool isKept = GetParam().name != std::string("Weather");
-        if (isKept && table->model()->rowCount() > 0) {
-            EXPECT_GT(read.value().lines.size(), 1U) << "rows are copied";
-        }
-    }
-}
-
-TEST_P(EveryTable, PastesOrSaysWhereItCanBeChanged) {
-    const auto before = desk_->snapshot();
-    for (auto* table : tables()) {
-        SCOPED_TRACE(table->accessibleName().toStdString());
-        test::paste(*table, QStringLiteral("one\ttwo\n1\t2\n"));
-        const auto note = noteOn(*table);
-        const bool wasOpened = closeDialog();
-        EXPECT_NE(wasOpened, !note.isEmpty()) << "either, not both: " << note.toStdString();
-        if (note.isEmpty()) continue;
-        EXPECT_TRUE(note.endsWith(u'.')) << note.toStdString();
-        QTest::keyClick(table, Qt::Key_Down);
-        EXPECT_EQ(noteOn(*table), QString()) << "it goes with the next key";
-    }
-    EXPECT_TRUE(desk_->snapshot().sameContent(before));
+    copies();
+    pastes();
 }
 
 TEST_P(EveryTable, OpensNothingInABookThatIsReadOnly) {

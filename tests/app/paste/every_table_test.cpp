@@ -1,9 +1,11 @@
 // Every table of the program: what it copies is lines with heads that a spreadsheet reads, and what
 // is pasted is looked at in the dialog, or the table says in one line where it can be changed.
+#include <QFile>
 #include <QPlainTextEdit>
 #include <QRegularExpression>
 #include <QSettings>
 #include <QTableWidget>
+#include <QTemporaryDir>
 #include <filesystem>
 #include <fstream>
 #include <set>

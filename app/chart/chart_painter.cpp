@@ -4,7 +4,6 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace tenthday {
 namespace {
@@ -50,36 +49,20 @@ void paintHatch(QPainter& painter, const Item& item, const QColor& colour) {
     painter.drawLines(hatchLines(item.rect, item.spacing, item.slope));
 }
 
-/// How far a texture's pattern repeats, along and down, in px.
-qreal periodOf(const Item& item) {
-    return item.shape == Shape::Hatch ? item.spacing * std::numbers::sqrt2 : item.spacing;
-}
-
-/// What is left of whole periods: where a point lies in a pattern that hangs on the plane.
-int within(int at, int period) { return (at % period + period) % period; }
-
-/// Neighbours that share an edge share it in pixels too.
-QRect devicePixels(const QRectF& rect, qreal ratio) {
-    const QPoint topLeft(qRound(rect.left() * ratio), qRound(rect.top() * ratio));
-    const QPoint past(qRound(rect.right() * ratio), qRound(rect.bottom() * ratio));
-    return {topLeft, past - QPoint(1, 1)};
-}
+constexpr int kTileWidth = 512;  ///< device px, at least
 
 /// Pixel on pixel: in logical px a tile's place would be rounded to whole ones.
-void putTiles(QPainter& painter, const QRect& pixels, const QPixmap& tile, QPoint into,
-              qreal ratio) {
+void putTiles(QPainter& painter, const QRect& pixels, const QPixmap& tile, qreal ratio) {
     const auto before = painter.worldTransform();
     painter.setRenderHint(QPainter::Antialiasing, false);
     if (ratio != 1) painter.setWorldTransform(QTransform::fromScale(1 / ratio, 1 / ratio) * before);
-    painter.drawTiledPixmap(pixels, tile, into);
+    painter.drawTiledPixmap(pixels, tile);
     if (ratio != 1) painter.setWorldTransform(before);
 }
 
 /// What a tile hangs on, in one number.
 quint64 tileName(const Item& item, int pixels, qreal pixelRatio) {
     quint64 name = static_cast<quint64>(item.role);
-    name = name << 4 | static_cast<quint64>(item.shape);
-    name = name << 1 | static_cast<quint64>(item.slope);
     name = name << 12 | static_cast<quint64>(pixels);
     name = name << 12 | static_cast<quint64>(qRound(item.pen * 64));
     return name << 12 | static_cast<quint64>(qRound(pixelRatio * 64));
@@ -134,8 +117,9 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
         case Shape::Frame:
             return paintFrame(painter, item, colour);
         case Shape::Hatch:
+            return paintHatch(painter, item, colour);
         case Shape::Dots:
-            return paintTexture(painter, item);
+            return paintDots(painter, item);
         case Shape::Dotted:
             return paintDotted(painter, item, colour);
         case Shape::Path:
@@ -150,47 +134,34 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
     }
 }
 
-void ChartPainter::paintTexture(QPainter& painter, const Item& item) const {
-    const auto& colour = palette_[item.role];
+void ChartPainter::paintDots(QPainter& painter, const Item& item) const {
+    const auto dots = dotGrid(item.rect, item.spacing, item.pen / 2);
+    if (dots.isEmpty()) return;
     const qreal ratio = painter.device()->devicePixelRatioF();
-    const bool isHatch = item.shape == Shape::Hatch;
-    const auto dots = isHatch ? QList<QPointF>() : dotGrid(item.rect, item.spacing, item.pen / 2);
-    if (!isHatch && dots.isEmpty()) return;
-    const int pixels = qRound(periodOf(item) * ratio);
+    const int pixels = qRound(item.spacing * ratio);
     // Dots are counted out into their place: they must not drift.
-    if (!makesPixels(painter) || pixels < 1 || (!isHatch && pixels != item.spacing * ratio))
-        return isHatch ? paintHatch(painter, item, colour)
-                       : paintDots(painter, dots, item.pen, colour);
-    const auto& tile = tileOf(item, pixels, ratio);
-    if (isHatch) {
-        const auto rect = devicePixels(item.rect, ratio);
-        return putTiles(painter, rect, tile,
-                        {within(rect.left(), pixels), within(rect.top(), pixels)}, ratio);
-    }
+    if (!makesPixels(painter) || pixels != item.spacing * ratio)
+        return tenthday::paintDots(painter, dots, item.pen, palette_[item.role]);
     const QPoint half(pixels / 2, pixels / 2);
     const QPoint first = (dots.front() * ratio).toPoint() - half;
     const QPoint last = (dots.back() * ratio).toPoint() - half;
-    putTiles(painter, QRect(first, last + QPoint(pixels - 1, pixels - 1)), tile, {}, ratio);
+    putTiles(painter, QRect(first, last + QPoint(pixels - 1, pixels - 1)),
+             tileOf(item, pixels, ratio), ratio);
 }
 
 const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRatio) const {
     auto& tile = tiles_[tileName(item, pixels, pixelRatio)];
     if (!tile.isNull()) return tile;
-    tile = QPixmap(pixels, pixels);
+    // As wide as many dots: it is put line by line, and short pieces would cost most of the time.
+    const int count = (kTileWidth + pixels - 1) / pixels;
+    tile = QPixmap(count * pixels, pixels);
     tile.fill(Qt::transparent);
     QPainter painter(&tile);
     painter.scale(pixelRatio, pixelRatio);
-    if (item.shape == Shape::Dots) {
-        const qreal centre =
-            pixels / 2 / pixelRatio;  // where a whole pixel begins, as on the plane
-        paintDots(painter, {{centre, centre}}, item.pen, palette_[item.role]);
-    } else {
-        const qreal side = pixels / pixelRatio;
-        auto around = item;  // one period more on each side: ends of lines lie outside
-        around.rect = QRectF(-side, -side, 3 * side, 3 * side);
-        around.spacing = side / std::numbers::sqrt2;
-        paintHatch(painter, around, palette_[item.role]);
-    }
+    const qreal centre = pixels / 2 / pixelRatio;  // where a whole pixel begins, as on the plane
+    QList<QPointF> dots;
+    for (int i = 0; i < count; ++i) dots.append({centre + i * item.spacing, centre});
+    tenthday::paintDots(painter, dots, item.pen, palette_[item.role]);
     return tile;
 }
 

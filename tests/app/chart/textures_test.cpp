@@ -1,4 +1,4 @@
-// Textures where pixels are made: tiles of whole device pixels, at every scale of the screen.
+// Dots and words where pixels are made, at every scale of the screen.
 #include <gtest/gtest.h>
 
 #include <QImage>
@@ -45,35 +45,6 @@ double inkOf(const QImage& image) {
 }
 
 class Textures : public ::testing::TestWithParam<double> {};
-
-TEST_P(Textures, NeighboursJoinWithoutASeam) {
-    for (const auto slope : {Slope::Rising, Slope::Falling}) {
-        auto whole = texture(Shape::Hatch, {3.7, 5, 90, 30}, 9, 1);
-        whole.slope = slope;
-        std::vector<Item> parts;
-        for (const qreal from : {0.0, 13.3, 40.1, 71.9}) {
-            parts.push_back(whole);
-            parts.back().rect.setLeft(whole.rect.left() + from);
-        }
-        for (std::size_t i = 0; i + 1 < parts.size(); ++i)
-            parts[i].rect.setRight(parts[i + 1].rect.left());
-        const auto joined = painted(parts, GetParam());
-        EXPECT_EQ(joined, painted({whole}, GetParam()));
-        EXPECT_GT(inkOf(joined), 100) << "lines are there";
-    }
-}
-
-// As where its lines are painted one by one, within what whole pixels make of the spacing.
-TEST_P(Textures, AHatchIsAsDenseAsOnPaper) {
-    const auto item = texture(Shape::Hatch, {0, 0, 120, 40}, 9, 1);
-    const auto tiled = painted({item}, GetParam());
-    auto lined = painted({}, GetParam());
-    QPainter painter(&lined);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(paletteOf(Look::Light)[item.role], item.pen, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLines(hatchLines(item.rect, item.spacing, item.slope));
-    EXPECT_NEAR(inkOf(tiled) / inkOf(lined), 1, 0.1);
-}
 
 TEST_P(Textures, DotsAreAllThereAndWhole) {
     for (const qreal spacing : {4.0, 5.0}) {

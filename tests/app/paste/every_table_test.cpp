@@ -60,6 +60,9 @@ struct Place {
 };
 void PrintTo(const Place& place, std::ostream* out) { *out << place.name; }
 
+/// The last one: it is not grafted yet, so other days of its week can be tried.
+Id<Batch> aPlannedBatch(const Desk& desk) { return desk.outlook()->batches.back()->batch->id; }
+
 Id<Batch> aBatch(const Desk& desk) { return desk.outlook()->batches.front()->batch->id; }
 QString nothing(const ChangeSet&) { return {}; }
 
@@ -156,8 +159,8 @@ const std::vector<Place>& places() {
          {"batches/week_table.h", "batches/dates_list.h"},
          2,
          [](const Ground& on) {
-             return std::make_unique<BatchEditor>(on.desk, on.settings,
-                                                  draftOf(on.desk.snapshot(), aBatch(on.desk)));
+             return std::make_unique<BatchEditor>(
+                 on.desk, on.settings, draftOf(on.desk.snapshot(), aPlannedBatch(on.desk)));
          }},
         {"Why",
          {"reasons/why_dialog.cpp"},

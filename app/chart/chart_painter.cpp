@@ -158,7 +158,8 @@ const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRat
     tile.fill(Qt::transparent);
     QPainter painter(&tile);
     painter.scale(pixelRatio, pixelRatio);
-    const qreal centre = pixels / 2 / pixelRatio;  // where a whole pixel begins, as on the plane
+    const int middle = pixels / 2;  // where a whole pixel begins, as on the plane
+    const qreal centre = middle / pixelRatio;
     QList<QPointF> dots;
     for (int i = 0; i < count; ++i) dots.append({centre + i * item.spacing, centre});
     tenthday::paintDots(painter, dots, item.pen, palette_[item.role]);

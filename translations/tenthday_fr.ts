@@ -10395,10 +10395,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>fold or unfold that lane, from the top</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>to a spreadsheet, and what is stocked back</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10501,6 +10497,10 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>This was done in season %1, which is shown now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fold or unfold flying days, builders, mating nucs, queens, promises</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -6,15 +6,15 @@
 namespace tenthday {
 
 /// Rows with one name, from the first to the last, both in it.
-struct NamedRows {
+struct JoinedRows {
     std::size_t first = 0;
     std::size_t last = 0;
     qreal height = 0;  ///< px
 };
 
 /// Neighbours joined until each name has its `line`; those alike but for their number first.
-[[nodiscard]] std::vector<NamedRows> namedRows(const std::vector<BuilderRow>& rows, qreal track,
-                                               qreal line);
+[[nodiscard]] std::vector<JoinedRows> joinedRows(const std::vector<BuilderRow>& rows, qreal track,
+                                                 qreal line);
 
 /// @param top  of the first row
 void layBuilderNames(const LaneInput& input, const std::vector<BuilderRow>& rows, qreal top,

@@ -83,6 +83,13 @@ int weekStep(const DayAxis& axis, qreal widest) {
     return step;
 }
 
+/// Weeks counted on from the season's first year: 53, 54 after its end, so that steps stay equal.
+int weekCount(const LaneInput& input, Day monday) {
+    const Day first = input.outlook.season.first;
+    const Day firstMonday = first - Days{isoWeekday(first) - 1};
+    return isoWeekOf(first).week + static_cast<int>((monday - firstMonday).count() / 7);
+}
+
 void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sheet) {
     const auto& axis = input.axis;
     const qreal left = axis.xOf(monday);
@@ -96,7 +103,7 @@ void layWeek(const LaneInput& input, Day monday, const HeadRows& rows, Sheet& sh
         ruler.width(weekLabel(Day{date::local_days{date::year{2027} / 7 / 12}}), Type::Small);
     const qreal whole = widest + 5 + ruler.width(QStringLiteral("28"), Type::Small) + 6;
     if (left + 4 < axis.left() || left + 4 + weekWidth > axis.right()) return;
-    if (isoWeekOf(monday).week % weekStep(axis, widest) == 0)
+    if (weekCount(input, monday) % weekStep(axis, widest) == 0)
         sheet.text(Layer::Heads, Role::InkSoft, Type::Small, week, {left + 4, rows.weeks},
                    Align::Left);
     if (whole <= room && !hasDayRow(axis, ruler) && left + whole <= axis.right())

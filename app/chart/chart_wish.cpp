@@ -29,7 +29,16 @@ private:
 
 }  // namespace
 
-YardShares sharesOf(const Outlook& outlook, Id<Batch> batch) {
+namespace {
+
+Cells cellsIn(const YardShares& shares, Id<Yard> yard) {
+    for (const auto& [of, cells] : shares)
+        if (of == yard) return cells;
+    return {};
+}
+
+/// Where first fit and named nucs put them: a full yard holds fewer than are planned for it.
+YardShares foundFor(const Outlook& outlook, Id<Batch> batch) {
     YardShares shares;
     for (const auto& yard : outlook.nucs.yards) {
         std::int32_t cells = 0;  // of all days on which they go there
@@ -40,9 +49,22 @@ YardShares sharesOf(const Outlook& outlook, Id<Batch> batch) {
     return shares;
 }
 
+}  // namespace
+
+YardShares sharesOf(const Outlook& outlook, Id<Batch> batch, Id<Yard> from) {
+    YardShares shares;
+    for (const auto& row : outlook.snapshot.all<BatchShare>().of(batch.uuid))
+        if (row->cells > Cells{0}) shares.emplace_back(row->yard, row->cells);
+    const auto found = foundFor(outlook, batch);
+    if (shares.empty()) return found;
+    if (cellsIn(shares, from) == Cells{0} && cellsIn(found, from) > Cells{0})
+        shares.emplace_back(from, cellsIn(found, from));
+    return shares;
+}
+
 std::optional<ChartWish::Share> yardMove(const Outlook& outlook, Id<Batch> batch, Id<Yard> place,
                                          int by) {
-    const auto shares = sharesOf(outlook, batch);
+    const auto shares = sharesOf(outlook, batch, place);
     if (shares.empty()) return std::nullopt;
     auto from = std::find_if(shares.begin(), shares.end(),
                              [&](const auto& share) { return share.first == place; });
@@ -53,6 +75,7 @@ std::optional<ChartWish::Share> yardMove(const Outlook& outlook, Id<Batch> batch
     const auto& yards = outlook.nucs.yards;
     const auto at = std::find_if(yards.begin(), yards.end(),
                                  [&](const auto& yard) { return yard.yard->id == from->first; });
+    if (at == yards.end()) return std::nullopt;
     const auto next = (at - yards.begin()) + by;
     if (next < 0 || next >= static_cast<std::ptrdiff_t>(yards.size())) return std::nullopt;
     return ChartWish::Share{batch, from->first, yards[static_cast<std::size_t>(next)].yard->id};
@@ -73,7 +96,7 @@ Result<ChangeSet> changesOf(const Outlook& saved, const ChartWish& wish, const I
     }
     if (wish.share) {
         const auto& [batch, from, to] = *wish.share;
-        const auto now = sharesOf(saved, batch);
+        const auto now = sharesOf(saved, batch, from);
         if (auto done = edits.add(moveShare(edits.now(), batch, from, to, now, fresh)); !done)
             return done.error();
     }

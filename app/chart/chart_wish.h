@@ -35,8 +35,9 @@ struct ChartWish {
 [[nodiscard]] Result<ChangeSet> changesOf(const Outlook& saved, const ChartWish& wish,
                                           const IdSource& fresh);
 
-/// Cells of a batch by yard, as planned or found.
-[[nodiscard]] YardShares sharesOf(const Outlook& outlook, Id<Batch> batch);
+/// Cells of a batch by yard: as planned where yards are planned, else as found. Beyond a plan, what
+/// was found in `from`, which it does not name: cells for which a planned yard had no room.
+[[nodiscard]] YardShares sharesOf(const Outlook& outlook, Id<Batch> batch, Id<Yard> from = {});
 
 /// Cells of a batch to the yard below (above, for by < 0): from the yard that `place` names, where
 /// it has some there, else from the one with most. None at the end, or where it has none at all.

@@ -166,7 +166,8 @@ LaneHeight QueensLane::height(const LaneInput& input, const TextRuler& ruler) co
     const auto flags = [&](int rows) {
         return hasOrders(input) ? OrderFlags::heightOf(rows, ruler) : 0;
     };
-    // The scale's numbers stand under the lane's two lines of names.
+    // Room for the lane's two lines of names; where they leave none beside them, the scale's
+    // numbers stand inside the plot.
     const qreal names = ruler.line(Type::Label) + 1.5 * ruler.line(Type::Small);
     const auto plot = [&](int rows, qreal wished) { return std::max(wished, names - flags(rows)); };
     return {kAbove + flags(1) + plot(1, kLeastPlot) + kBelow,

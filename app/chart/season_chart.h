@@ -143,7 +143,7 @@ private:
     bool placeKey(int key, Qt::KeyboardModifiers with);
     bool findKey(int key, Qt::KeyboardModifiers with);
     bool changeKey(int key, Qt::KeyboardModifiers with);
-    bool viewKey(int key);
+    bool viewKey(int key, Qt::KeyboardModifiers with);
     bool foldKey(int key);
     bool cancelKey();
     void stepBatch(int by, bool extend = false);

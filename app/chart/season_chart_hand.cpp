@@ -276,7 +276,9 @@ void SeasonChart::moveToYard(int by) {
     ChartWish wish;
     wish.batches = {*options_.selected};
     wish.share = *move;
+    const auto before = saved_;
     save(wish);
+    if (saved_ == before) return;  // refused: the card says why, and the keys stay
     standOn({.hit = Hit::YardRow, .yard = move->to});
 }
 

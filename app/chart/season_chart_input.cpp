@@ -101,7 +101,7 @@ void SeasonChart::keyPressEvent(QKeyEvent* event) {
     const auto with = event->modifiers();
     if (key == Qt::Key_Escape ? cancelKey()
                               : placeKey(key, with) || changeKey(key, with) || moveKey(key, with) ||
-                                    findKey(key, with) || viewKey(key))
+                                    findKey(key, with) || viewKey(key, with))
         return event->accept();
     QWidget::keyPressEvent(event);
 }
@@ -145,8 +145,9 @@ bool SeasonChart::moveKey(int key, Qt::KeyboardModifiers with) {
     }
 }
 
-bool SeasonChart::viewKey(int key) {
+bool SeasonChart::viewKey(int key, Qt::KeyboardModifiers with) {
     if (key >= Qt::Key_1 && key <= Qt::Key_9 && shown_) {
+        if (with & Qt::AltModifier) return false;  // a lane that is not there is no yard
         const auto place = static_cast<std::size_t>(key - Qt::Key_1);
         if (place >= shown_->nucs.yards.size()) return false;
         return openOrClose(shown_->nucs.yards[place].yard->id), true;

@@ -50,8 +50,7 @@ PastedEdit judged(Shown shown, const std::vector<std::string>& columns,
         const auto place = at++;
         const QStringList name{line["what"], line["part"]};
         const auto row = shown.rows.take(name);
-        if (!row)
-            return LineJudged{shown.rows.has(name) ? paste_text::twice() : paste_text::noSuchRow()};
+        if (!row) return LineJudged{shown.rows.whyNone(name)};
         const auto index = static_cast<std::size_t>(*row);
         auto typed = entryTyped(shown.page.rows[index], line, shown.page.day, shown.queenNumbers);
         if (typed.says != EntryTyped::Says::Something) return LineJudged{typed.trouble};
@@ -73,20 +72,16 @@ PastedEdit judged(Shown shown, const std::vector<std::string>& columns,
 
 QString copiedEvening(const EveningModel& model) {
     std::string text;
-    const auto append = [&](const QStringList& cells) {
-        std::vector<std::string> line;
-        for (const auto& cell : cells) line.push_back(cell.toStdString());
-        appendPasted(text, line);
-    };
     const auto head = [](EveningModel::Column column) { return evening_text::columnHead(column); };
-    append({head(EveningModel::What), evening_text::part(), head(EveningModel::Expected),
-            head(EveningModel::Entered), head(EveningModel::HourColumn), head(EveningModel::Note)});
+    appendCells(text, {head(EveningModel::What), evening_text::part(), head(EveningModel::Expected),
+                       head(EveningModel::Entered), head(EveningModel::HourColumn),
+                       head(EveningModel::Note)});
     for (int row = 0; row < model.rowCount(); ++row) {
         if (model.at(row).entry == EveningEntry::None) continue;
-        append(nameOf(model, row) << cell(model, row, EveningModel::Expected)
-                                  << cell(model, row, EveningModel::Entered)
-                                  << cell(model, row, EveningModel::HourColumn)
-                                  << cell(model, row, EveningModel::Note));
+        appendCells(text, nameOf(model, row) << cell(model, row, EveningModel::Expected)
+                                             << cell(model, row, EveningModel::Entered)
+                                             << cell(model, row, EveningModel::HourColumn)
+                                             << cell(model, row, EveningModel::Note));
     }
     return QString::fromStdString(text);
 }

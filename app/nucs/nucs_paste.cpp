@@ -115,23 +115,18 @@ LineJudged judge(const Snapshot& book, Id<NucSide> side, Day day, const PastedLi
 QString copiedNucs(const QTableView& table, const NucsModel& model,
                    const std::function<int(int)>& rowOf) {
     std::string text;
-    const auto append = [&](const QStringList& cells) {
-        std::vector<std::string> line;
-        for (const auto& cell : cells) line.push_back(cell.toStdString());
-        appendPasted(text, line);
-    };
     QStringList heads;
     for (int column = 0; column < model.columnCount(); ++column)
         heads += model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
     for (int part = 0; part < PartCount; ++part) heads += nuc_text::stockedHead(part);
-    append(heads);
+    appendCells(text, heads);
     for (const int shown : copiedRows(table)) {
         const int row = rowOf(shown);
         QStringList cells;
         for (int column = 0; column < model.columnCount(); ++column)
             cells += model.index(row, column).data().toString();
-        append(cells +
-               cellsOf(stockingOn(model.outlook()->snapshot, model.sideAt(row), model.day())));
+        appendCells(text, cells + cellsOf(stockingOn(model.outlook()->snapshot, model.sideAt(row),
+                                                     model.day())));
     }
     return plain(text);
 }
@@ -157,8 +152,7 @@ PasteKind nucsToPaste(const NucsModel& model) {
         return editLineByLine(columns, lines, [&](const PastedLine& line, ChangeSet& changes) {
             const QStringList name{line["nuc"]};
             const auto row = left.take(name);
-            if (!row)
-                return LineJudged{left.has(name) ? paste_text::twice() : paste_text::noSuchRow()};
+            if (!row) return LineJudged{left.whyNone(name)};
             return judge(outlook->snapshot, sides[static_cast<std::size_t>(*row)], day, line,
                          changes);
         });

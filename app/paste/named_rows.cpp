@@ -1,5 +1,7 @@
 #include "paste/named_rows.h"
 
+#include "screen_text/paste_text.h"
+
 namespace tenthday {
 
 void NamedRows::add(const QStringList& name, int row) { rows_[keyOf(name)].rows.push_back(row); }
@@ -10,6 +12,10 @@ std::optional<int> NamedRows::take(const QStringList& name) {
     auto& [rows, taken] = found->second;
     if (taken == rows.size()) return std::nullopt;
     return rows[taken++];
+}
+
+QString NamedRows::whyNone(const QStringList& name) const {
+    return rows_.contains(keyOf(name)) ? paste_text::twice() : paste_text::noSuchRow();
 }
 
 QString NamedRows::keyOf(const QStringList& name) {

@@ -12,9 +12,10 @@ namespace tenthday {
 class NamedRows {
 public:
     void add(const QStringList& name, int row);
-    [[nodiscard]] bool has(const QStringList& name) const { return rows_.contains(keyOf(name)); }
     /// The next row of the name that no line was meant for yet; none where there is no more.
     [[nodiscard]] std::optional<int> take(const QStringList& name);
+    /// What is wrong with a line for which there was none.
+    [[nodiscard]] QString whyNone(const QStringList& name) const;
 
 private:
     struct Rows {

@@ -66,6 +66,12 @@ TickTyped tickTyped(const QString& typed, const QStringList& yes) {
     return TickTyped::Other;
 }
 
+void appendCells(std::string& text, const QStringList& cells) {
+    std::vector<std::string> line;
+    for (const auto& cell : cells) line.push_back(cell.toStdString());
+    appendPasted(text, line);
+}
+
 QString besideNames(const QString& pasted, const QStringList& heads,
                     const std::vector<QStringList>& names) {
     const auto read = readPasted(pasted.toStdString());
@@ -75,19 +81,14 @@ QString besideNames(const QString& pasted, const QStringList& heads,
     if (values.front().simplified().compare(heads.back(), Qt::CaseInsensitive) == 0)
         values.removeFirst();
     std::string text;
-    const auto append = [&](QStringList cells) {
-        std::vector<std::string> line;
-        for (const auto& cell : cells) line.push_back(cell.toStdString());
-        appendPasted(text, line);
-    };
-    append(heads);
+    appendCells(text, heads);
     for (qsizetype i = 0; i < values.size(); ++i) {
         const auto value = values[i].simplified();
         if (value.isEmpty()) continue;
         const auto at = static_cast<std::size_t>(i);
         QStringList line(heads.size() - 1, QString());
         if (at < names.size()) line = names[at];
-        append(line << value);
+        appendCells(text, line << value);
     }
     return QString::fromStdString(text);
 }

@@ -35,6 +35,9 @@ struct LineJudged {
     const std::vector<std::string>& columns, const std::vector<std::vector<std::string>>& lines,
     const std::function<LineJudged(const PastedLine&, ChangeSet&)>& judge);
 
+/// Appends a line of these cells to a copied text.
+void appendCells(std::string& text, const QStringList& cells);
+
 /// How a cell that answers yes or no was meant.
 enum class TickTyped : std::uint8_t { Yes, No, Other };
 /// "x", "yes", "1" or one of these words is yes; "no", "0" or nothing is no.

@@ -22,12 +22,6 @@ IdSource freshIds() {
     return [] { return idMaker().next(); };
 }
 
-void appendLine(std::string& text, const QStringList& cells) {
-    std::vector<std::string> line;
-    for (const auto& cell : cells) line.push_back(cell.toStdString());
-    appendPasted(text, line);
-}
-
 /// With a point or with the locale's sign; a unit behind it is no matter.
 std::optional<double> numberTyped(QString typed) {
     typed.remove(times_text::minutes().trimmed(), Qt::CaseInsensitive);
@@ -97,7 +91,7 @@ PasteKind kindOf(std::vector<PasteColumn> columns, NamedRows rows, std::vector<s
             for (const auto& column : names) name += line[column];
             const auto row = left.take(name);
             if (row) return judge(*row, line, changes);
-            return LineJudged{left.has(name) ? paste_text::twice() : paste_text::noSuchRow()};
+            return LineJudged{left.whyNone(name)};
         });
     };
     return kind;
@@ -107,23 +101,23 @@ PasteKind kindOf(std::vector<PasteColumn> columns, NamedRows rows, std::vector<s
 
 QString copiedWorks(const Snapshot& book) {
     std::string text;
-    appendLine(text, {times_text::workHead(0), times_text::workHead(1), times_text::workHead(2)});
+    appendCells(text, {times_text::workHead(0), times_text::workHead(1), times_text::workHead(2)});
     for (std::size_t i = 0; i < kTokenCount<TaskRule>; ++i) {
         const auto rule = static_cast<TaskRule>(i);
         const auto minutes = taskMinutes(book, rule);
-        appendLine(text, {week_text::kind(rule), QString::number(minutes.once),
-                          QLocale().toString(minutes.each.value / 10.0, 'f', 1)});
+        appendCells(text, {week_text::kind(rule), QString::number(minutes.once),
+                           QLocale().toString(minutes.each.value / 10.0, 'f', 1)});
     }
     return plain(text);
 }
 
 QString copiedWays(const Snapshot& book) {
     std::string text;
-    appendLine(text, {times_text::wayHead(0), times_text::wayHead(1), times_text::wayHead(2)});
+    appendCells(text, {times_text::wayHead(0), times_text::wayHead(1), times_text::wayHead(2)});
     for (const auto& way : waysOf(book)) {
         const auto minutes = driveMinutes(book, way.from, way.to);
-        appendLine(text, {placeName(book, way.from), placeName(book, way.to),
-                          minutes ? QString::number(*minutes) : QString()});
+        appendCells(text, {placeName(book, way.from), placeName(book, way.to),
+                           minutes ? QString::number(*minutes) : QString()});
     }
     return plain(text);
 }

@@ -86,7 +86,7 @@ LineJudged judgeGiven(const Snapshot& book, const Task& task, const QString& who
 LineJudged judge(Shown& shown, const PastedLine& line, ChangeSet& changes) {
     const QStringList name{line["day"], line["task"], line["about"], line["yard"]};
     const auto row = shown.rows.take(name);
-    if (!row) return {shown.rows.has(name) ? paste_text::twice() : paste_text::noSuchRow()};
+    if (!row) return {shown.rows.whyNone(name)};
     const auto& task = shown.tasks[static_cast<std::size_t>(*row)];
     const auto& book = shown.outlook->snapshot;
     LineJudged ticked;
@@ -101,23 +101,18 @@ LineJudged judge(Shown& shown, const PastedLine& line, ChangeSet& changes) {
 
 QString copiedWeek(const WeekModel& model) {
     std::string text;
-    const auto append = [&](const QStringList& cells) {
-        std::vector<std::string> line;
-        for (const auto& cell : cells) line.push_back(cell.toStdString());
-        appendPasted(text, line);
-    };
-    append({week_text::dayHead(), head(WeekModel::What), head(WeekModel::About),
-            head(WeekModel::Yard), head(WeekModel::Number), head(WeekModel::Count),
-            head(WeekModel::Must), head(WeekModel::When), head(WeekModel::Done),
-            week_text::givenHead()});
+    appendCells(text, {week_text::dayHead(), head(WeekModel::What), head(WeekModel::About),
+                       head(WeekModel::Yard), head(WeekModel::Number), head(WeekModel::Count),
+                       head(WeekModel::Must), head(WeekModel::When), head(WeekModel::Done),
+                       week_text::givenHead()});
     for (const int row : taskRows(model)) {
         const auto& task = *model.taskAt(row);
-        append(nameOf(model, row) << cell(model, row, WeekModel::Number)
-                                  << cell(model, row, WeekModel::Count)
-                                  << cell(model, row, WeekModel::Must)
-                                  << cell(model, row, WeekModel::When)
-                                  << (task.done ? iso(*task.done) : QString())
-                                  << plain(givenTo(model.outlook()->snapshot, task.key)));
+        appendCells(text,
+                    nameOf(model, row)
+                        << cell(model, row, WeekModel::Number) << cell(model, row, WeekModel::Count)
+                        << cell(model, row, WeekModel::Must) << cell(model, row, WeekModel::When)
+                        << (task.done ? iso(*task.done) : QString())
+                        << plain(givenTo(model.outlook()->snapshot, task.key)));
     }
     return plain(text);
 }

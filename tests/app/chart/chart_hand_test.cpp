@@ -4,11 +4,10 @@
 #include <QLocale>
 #include <QTest>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "chart/chart_desk_link.h"
 #include "chart/chart_selection.h"
 #include "chart/hit_test.h"
-#include "exchange/example.h"
 #include "screen_text/window_text.h"
 #include "support/season_maker.h"
 
@@ -23,8 +22,7 @@ protected:
     void SetUp() override {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         const auto path = at(QStringLiteral("example.tenthday"));
-        const auto made = createBook(path, exampleContent(), fixedOptions());
-        ASSERT_TRUE(made) << made.error().text;
+        ASSERT_TRUE(makeExampleBook(path));
         auto desk = Desk::open(path, fixedOptions());
         ASSERT_TRUE(desk) << desk.error().text;
         desk_ = std::move(desk).value();
@@ -56,6 +54,13 @@ protected:
                 best = &target;
         if (!best) ADD_FAILURE() << "no place of the batch";
         return best ? best->key : TargetKey{};
+    }
+    /// Cells that the batch has planned for a yard.
+    std::int32_t plannedIn(Id<Yard> yard) const {
+        std::int32_t cells = 0;
+        for (const auto& row : desk_->snapshot().all<BatchShare>().of(batch_.uuid))
+            if (row->yard == yard) cells += row->cells.value;
+        return cells;
     }
     QRectF rectOf(const TargetKey& key) {
         const auto* target = findTarget(chart_->layoutNow(), key);
@@ -131,6 +136,7 @@ struct KeyCase {
     Qt::Key key;
     Qt::KeyboardModifiers with;
     const char* says;
+    Verb verb;
 };
 void PrintTo(const KeyCase& c, std::ostream* out) { *out << c.name; }
 class KeysOn : public ChartHandOn, public ::testing::WithParamInterface<KeyCase> {};
@@ -138,32 +144,73 @@ class KeysOn : public ChartHandOn, public ::testing::WithParamInterface<KeyCase>
 TEST_P(KeysOn, TheChartAreOneStepToo) {
     const auto& is = GetParam();
     QTest::keyClick(chart_.get(), is.key, is.with);
+    ASSERT_TRUE(desk_->canUndo());
+    EXPECT_EQ(desk_->undoName()->verb, is.verb);
     expectOneStep(QString::fromLatin1(is.says).arg(label()));
 }
 // clang-format off
 INSTANTIATE_TEST_SUITE_P(Each, KeysOn, ::testing::Values(
-    KeyCase{"ADayLater",     Qt::Key_Right, Qt::AltModifier, "move batch %1 to "},
-    KeyCase{"ADayEarlier",   Qt::Key_Left,  Qt::AltModifier, "move batch %1 to "},
-    KeyCase{"NextBuilder",   Qt::Key_Up,    Qt::AltModifier, "move cells of batch %1"},
-    KeyCase{"AGraftMore",    Qt::Key_Plus,  Qt::AltModifier, "change the grafts of batch %1"},
-    KeyCase{"AGraftFewer",   Qt::Key_Minus, Qt::AltModifier, "change the grafts of batch %1"},
+    KeyCase{"ADayLater",     Qt::Key_Right, Qt::AltModifier, "move batch %1 to ", Verb::MoveBatch},
+    KeyCase{"ADayEarlier",   Qt::Key_Left,  Qt::AltModifier, "move batch %1 to ", Verb::MoveBatch},
+    KeyCase{"NextBuilder",   Qt::Key_Up,    Qt::AltModifier, "move cells of batch %1", Verb::MoveBars},
+    KeyCase{"AGraftMore",    Qt::Key_Plus,  Qt::AltModifier, "change the grafts of batch %1", Verb::SetGrafts},
+    KeyCase{"AGraftFewer",   Qt::Key_Minus, Qt::AltModifier, "change the grafts of batch %1", Verb::SetGrafts},
     KeyCase{"NextYard",      Qt::Key_Up,    Qt::AltModifier | Qt::ShiftModifier,
-            "move cells of batch %1 to another yard"}),
+            "move cells of batch %1 to another yard", Verb::MoveShare}),
     [](const auto& test) { return std::string(test.param.name); });
 // clang-format on
 
 TEST_F(ChartHandOn, CellsGoByKeyFromTheYardTheKeysStandOn) {
+    const auto& yards = desk_->outlook()->nucs.yards;
     const auto shares = sharesOf(*desk_->outlook(), batch_);
     ASSERT_FALSE(shares.empty());
-    const auto from = shares.front().first;
+    const auto [from, cells] = shares.front();
+    const auto at = std::find_if(yards.begin(), yards.end(), [&](const auto& yard) {
+        return yard.yard->id == shares[0].first;
+    });
+    const bool isLowest = at + 1 == yards.end();
+    const auto to = (isLowest ? at - 1 : at + 1)->yard->id;
+    const auto there = plannedIn(to);
     chart_->standOn({.hit = Hit::YardRow, .yard = from});
-    QTest::keyClick(chart_.get(), Qt::Key_Down, Qt::AltModifier | Qt::ShiftModifier);
-    if (!desk_->canUndo())  // it was the lowest yard
-        QTest::keyClick(chart_.get(), Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    QTest::keyClick(chart_.get(), isLowest ? Qt::Key_Up : Qt::Key_Down,
+                    Qt::AltModifier | Qt::ShiftModifier);
     ASSERT_TRUE(desk_->canUndo());
     EXPECT_EQ(desk_->undoName()->verb, Verb::MoveShare);
+    EXPECT_EQ(plannedIn(from), 0);
+    EXPECT_EQ(plannedIn(to), there + cells.value);
     EXPECT_EQ(chart_->place().hit, Hit::YardRow);
-    EXPECT_NE(chart_->place().yard, from) << "the keys go along";
+    EXPECT_EQ(chart_->place().yard, to) << "the keys go along";
+}
+
+// A yard without room for them holds none, or some; the next key moves all that are planned for it.
+TEST_F(ChartHandOn, CellsGoOnByKeyThroughAYardThatIsFull) {
+    const auto& yards = desk_->outlook()->nucs.yards;
+    ASSERT_GE(yards.size(), 3U);
+    std::vector<Id<Yard>> ids;
+    for (const auto& yard : yards) ids.push_back(yard.yard->id);
+    const auto all = sharesOf(*desk_->outlook(), batch_);
+    std::int32_t cells = 0;
+    for (const auto& share : all) cells += share.second.value;
+    // All planned for the first yard, then far more than any yard can hold.
+    ChangeSet plan;
+    for (const auto& row : desk_->snapshot().all<BatchShare>().of(batch_.uuid)) plan.erase(row);
+    plan.add(BatchShare{id<BatchShare>(77), 1, batch_, ids[0], Cells{cells + 200}});
+    ASSERT_TRUE(desk_->apply(plan).ok());
+    chart_->setSelectedBatch(batch_);
+    chart_->standOn({.hit = Hit::YardRow, .yard = ids[0]});
+    for (std::size_t i = 1; i < 3; ++i) {
+        QTest::keyClick(chart_.get(), Qt::Key_Down, Qt::AltModifier | Qt::ShiftModifier);
+        EXPECT_EQ(plannedIn(ids[i]), cells + 200) << i;
+        EXPECT_EQ(plannedIn(ids[i - 1]), 0) << i;
+        EXPECT_EQ(chart_->place().yard, ids[i]);
+    }
+}
+
+TEST_F(ChartHandOn, AKeyForALaneThatIsNotThereOpensNoYard) {
+    QTest::keyClick(chart_.get(), Qt::Key_9, Qt::AltModifier);
+    QTest::keyClick(chart_.get(), Qt::Key_1, Qt::AltModifier);  // folds the flying days
+    EXPECT_TRUE(chart_->options().openYards.empty());
+    EXPECT_TRUE(chart_->options().isFolded(LaneName::FlyingDays));
 }
 
 /// A drag under way, once it is known which days are clear.

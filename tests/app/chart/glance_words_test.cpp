@@ -3,6 +3,7 @@
 #include "chart/cells_days_lane.h"
 #include "chart/trouble_line.h"
 #include "chart/yard_stack.h"
+#include "exchange/example.h"
 #include "support/season_maker.h"
 
 namespace tenthday::test {
@@ -78,12 +79,19 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
     EXPECT_TRUE(textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 ripe"));
 }
 
-/// Yards and the numbers of likely nucs along their days.
+/// Yards of the example and the numbers of likely nucs along their days.
 class LikelySlices : public Glance {
 protected:
+    LikelySlices() {
+        OutlookMemo memo;
+        auto snapshot = applied(Snapshot{}, exampleContent()).value();
+        snapshot.setToday(day("2027-06-03"));
+        outlook = outlookOf(snapshot, memo);
+        options.orders = nullptr;
+    }
     /// Wherever likely nucs stay as many for four days or more in a slice to be seen, in a yard,
     /// the number stands somewhere along them.
-    void expectCounted(const Layout& layout, std::size_t yard, DayWindow days) const {
+    void expectCounted(const Layout& layout, std::size_t yard, DayWindow days) {
         const auto& of = outlook->nucs.yards[yard];
         const auto likely = [&](Day on) {
             return wholeLikely(
@@ -95,6 +103,7 @@ protected:
             const bool isSeen =
                 until - from >= Days{3} && hasSlices(layout, of.yard->id, {from, until});
             if (likely(from) > 0 && isSeen) {
+                ++counted;
                 EXPECT_TRUE(hasNumber(layout, of.yard->id, {from, until},
                                       "+" + std::to_string(likely(from))))
                     << of.yard->label << " from " << toText(from) << ": " << likely(from);
@@ -112,6 +121,14 @@ protected:
                 seen.insert(*target.key.day);
         return static_cast<int>(seen.size()) == days.size();
     }
+    static bool meetsSlice(const Layout& layout, const QRectF& plate) {
+        return std::any_of(layout.targets.begin(), layout.targets.end(), [&](const Target& target) {
+            return target.key.hit == Hit::YardDay &&
+                   target.key.index == static_cast<int>(Band::Likely) &&
+                   target.rect.intersects(plate);
+        });
+    }
+    int counted = 0;
     static bool hasNumber(const Layout& layout, Id<Yard> yard, DayWindow days,
                           const std::string& number) {
         QRectF row;
@@ -127,23 +144,30 @@ protected:
 };
 
 TEST_F(LikelySlices, TooLowForTheirNumberHaveItOnAPlate) {
-    const DayWindow days{day("2027-06-21"), day("2027-07-18")};
+    const DayWindow days{day("2027-06-14"), day("2027-07-11")};
+    int plates = 0;
     for (const qreal height : {560.0, 620.0, 700.0, 768.0}) {
         options.size.setHeight(height);
         const auto layout = lay(days);
         for (const auto& item : layout.items) {
-            if (item.shape != Shape::Text || item.role != Role::LikelyInk) continue;
-            // All of it on the colour of what it counts, whatever lies under that.
+            if (item.shape != Shape::Frame || item.role != Role::LikelyHatch ||
+                item.layer != Layer::Words)
+                continue;
+            ++plates;
+            // Over a slice of what it counts, in its colour.
+            EXPECT_TRUE(meetsSlice(layout, item.rect)) << height;
             EXPECT_TRUE(std::any_of(layout.items.begin(), layout.items.end(),
                                     [&](const Item& other) {
                                         return other.role == Role::Likely &&
                                                other.shape == Shape::Fill &&
-                                               other.rect.contains(item.rect);
+                                               other.rect == item.rect;
                                     }))
                 << height;
         }
         for (std::size_t i = 0; i < outlook->nucs.yards.size(); ++i) expectCounted(layout, i, days);
     }
+    EXPECT_GT(plates, 4) << "slices too low for their number are there";
+    EXPECT_GT(counted, 4) << "and numbers that are looked for";
 }
 
 TEST_F(Glance, EveryBuilderIsNamedHoweverLowItsRow) {
@@ -161,17 +185,19 @@ TEST_F(Glance, EveryBuilderIsNamedHoweverLowItsRow) {
         std::set<int> named;
         std::optional<QRectF> above;
         for (const auto& [rect, text] : textsIn(layout, Layer::Names)) {
-            if (!text.starts_with("Finisher ")) continue;
+            const bool isStarter = text.starts_with("Starter ");
+            if (!isStarter && !text.starts_with("Finisher ")) continue;
             const auto to = text.find(" to ");
-            const int first = std::stoi(text.substr(9));
+            const int first = std::stoi(text.substr(isStarter ? 8 : 9));
             const int last = to == std::string::npos ? first : std::stoi(text.substr(to + 4));
-            for (int i = first; i <= last; ++i) EXPECT_TRUE(named.insert(i).second) << i;
+            for (int i = first; i <= last; ++i)
+                EXPECT_TRUE(named.insert(isStarter ? 100 + i : i).second) << text;
             if (above) {
                 EXPECT_GE(rect.top(), above->bottom()) << text << " meets the name above";
             }
             above = rect;
         }
-        EXPECT_EQ(named.size(), 40U) << height << " px";
+        EXPECT_EQ(named.size(), 47U) << height << " px";
         // One name each as soon as there is room.
         if (height < 1000) {
             EXPECT_FALSE(textsOf(layout).contains("Finisher 7"));

@@ -17,10 +17,12 @@ int widthOf(const CardText& card) {
 }
 
 TEST(HoverCard, ASentenceRunsOverAllColumns) {
-    const CardText named{kSentence, {{QStringLiteral("ripe"), QStringLiteral("22"), {}}}};
-    const CardText told{QStringLiteral("Batch 706"),
-                        {{QStringLiteral("ripe"), QStringLiteral("22"), {}}, {kSentence, {}, {}}}};
-    EXPECT_LE(widthOf(told), widthOf(named)) << "the values stand beside their names";
+    const QString title = QStringLiteral("Batch 706");
+    const CardLine ripe{QStringLiteral("ripe"), QStringLiteral("22"), {}};
+    const int alone = widthOf({title, {{kSentence, {}, {}}}});
+    EXPECT_LE(widthOf({title, {ripe, {kSentence, {}, {}}}}), alone)
+        << "the values stand beside their names";
+    EXPECT_LT(widthOf({title, {ripe}}), alone / 2) << "it is the sentence that is wide";
 }
 
 TEST(HoverCard, StaysInsideTheChart) {

@@ -9,6 +9,8 @@
 #include "chart/chart_orders.h"
 #include "chart/hit_test.h"
 #include "chart/season_chart.h"
+#include "screen_text/chart_text.h"
+#include "screen_text/order_text.h"
 #include "support/days.h"
 #include "support/sample_orders.h"
 #include "support/sample_outlook.h"
@@ -35,6 +37,24 @@ protected:
     static bool has(const Layout& layout, const std::string& text) {
         return std::any_of(layout.texts.begin(), layout.texts.end(),
                            [&](const TextRun& run) { return run.text.toStdString() == text; });
+    }
+    /// A number in soft ink between the lane's name and that of the lane below.
+    static bool onTheScale(const Layout& layout, const QString& number) {
+        const auto topOf = [&](const QString& name) {
+            for (const auto& item : layout.items)
+                if (item.shape == Shape::Text && item.layer == Layer::Names &&
+                    layout.texts[static_cast<std::size_t>(item.detail)].text == name)
+                    return item.rect.top();
+            ADD_FAILURE() << name.toStdString();
+            return 0.0;
+        };
+        const qreal top = topOf(order_text::queensLane());
+        const qreal bottom = topOf(order_text::promiseLane());
+        return std::any_of(layout.items.begin(), layout.items.end(), [&](const Item& item) {
+            return item.shape == Shape::Text && item.role == Role::InkSoft &&
+                   layout.texts[static_cast<std::size_t>(item.detail)].text == number &&
+                   item.rect.top() >= top && item.rect.bottom() <= bottom;
+        });
     }
     /// Items that belong to the flag of an order.
     static std::vector<Item> itemsOf(const Layout& layout, int order) {
@@ -181,12 +201,18 @@ TEST_F(QueensLaneTest, ASharedFlagWithoutRoomForANameCountsWhatIsNotMet) {
 }
 
 TEST_F(QueensLaneTest, TheScaleHasItsNumbersHoweverLowTheLane) {
-    auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
-    orders->orders.clear();
-    options.orders = orders;
-    for (const qreal height : {420.0, 620.0, 930.0, 1400.0}) {
-        options.size.setHeight(height);
-        EXPECT_TRUE(has(lay(), "20")) << height << " px";
+    for (const std::int32_t times : {1, 100}) {
+        auto orders = std::make_shared<SeasonOrders>(*sampleOrders());
+        for (auto& queens : orders->inHand)
+            for (auto* count : {&queens.low, &queens.likely, &queens.high}) *count *= times;
+        orders->orders.clear();
+        options.orders = orders;
+        const QString wanted = chart_text::number(50 * times);
+        for (const qreal height : {420.0, 620.0, 930.0, 1400.0}) {
+            options.size.setHeight(height);
+            const auto layout = lay();
+            EXPECT_TRUE(onTheScale(layout, wanted)) << height << " px, " << wanted.toStdString();
+        }
     }
 }
 

@@ -5,10 +5,9 @@
 #include <QPushButton>
 #include <QTableWidget>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "app/paste/pasting.h"
 #include "evening/evening_view.h"
-#include "exchange/example.h"
 #include "look/table_note.h"
 #include "screen_text/paste_text.h"
 
@@ -19,33 +18,15 @@ using test::copied;
 using test::day;
 using test::paste;
 
-class EveningPaste : public test::BookTest {
+class EveningPaste : public test::ExamplePageTest<EveningView> {
 protected:
+    /// Ten days on from the example's own: looks, counts and ticks are open.
     void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        path_ = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
-        openPage(Access::ReadWrite);
+        ExamplePageTest::SetUp();
+        openPage(Access::ReadWrite, kToday);
     }
-    void openPage(Access access, const char* today = "2027-06-13") {
-        OpenOptions options;
-        options.access = access;
-        options.clock = Clock(day(today));
-        page_.reset();
-        desk_.reset();
-        desk_ = Desk::open(path_, options).value();
-        page_ = std::make_unique<EveningView>(*desk_);
-        page_->resize(1300, 660);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        page_->table().setFocus();
-    }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
+    static constexpr const char* kToday = "2027-06-13";
     EveningModel& model() { return page_->model(); }
-    QTableView& table() { return page_->table(); }
     /// Goes back from today to the newest day with two rows or more of the entry, all empty.
     std::vector<int> seek(EveningEntry entry, std::size_t least = 2) {
         for (int back = 0; back < 60; ++back) {
@@ -70,10 +51,6 @@ protected:
         lines[line] = cells.join(u'\t');
         return lines.join(u'\n');
     }
-
-    QString path_;
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<EveningView> page_;
 };
 
 TEST_F(EveningPaste, WhatIsCopiedSaysNothingNew) {
@@ -197,7 +174,7 @@ TEST_F(EveningPaste, CatchesGiveNumbersOneAfterTheOther) {
 }
 
 TEST_F(EveningPaste, ABookThatIsReadOnlySaysSo) {
-    openPage(Access::ReadOnly);
+    openPage(Access::ReadOnly, kToday);
     EXPECT_EQ(paste(table(), QStringLiteral("1\n")), nullptr);
     EXPECT_EQ(noteOn(table()), paste_text::readOnly());
 }

@@ -7,10 +7,9 @@
 #include <QTableView>
 #include <QTest>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "book/new_id.h"
 #include "evening/queen_numbers_dialog.h"
-#include "exchange/example.h"
 #include "records/queen_verbs.h"
 
 namespace tenthday {
@@ -18,32 +17,14 @@ namespace {
 
 using test::day;
 
-class EveningViewTest : public test::BookTest {
+class EveningViewTest : public test::ExamplePageTest<EveningView> {
 protected:
-    void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        path_ = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
-        openPage(Access::ReadWrite);
-    }
     /// Ten days on from the example's own: looks, counts and ticks are open.
-    void openPage(Access access, const char* today = "2027-06-13") {
-        OpenOptions options;
-        options.access = access;
-        options.clock = Clock(day(today));
-        page_.reset();
-        desk_.reset();
-        desk_ = Desk::open(path_, options).value();
-        page_ = std::make_unique<EveningView>(*desk_);
-        page_->resize(1300, 660);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        page_->table().setFocus();
+    void SetUp() override {
+        ExamplePageTest::SetUp();
+        openPage(Access::ReadWrite, kToday);
     }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
+    static constexpr const char* kToday = "2027-06-13";
     EveningModel& model() { return page_->model(); }
     /// Goes back from today to the newest day that has a row of this entry; its first row.
     int seek(EveningEntry entry, bool empty = true) {
@@ -63,10 +44,6 @@ protected:
         return model().index(row, EveningModel::Entered).data().toString().toStdString();
     }
     std::size_t outcomes() { return desk_->snapshot().all<Outcome>().size(); }
-
-    QString path_;
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<EveningView> page_;
 };
 
 TEST_F(EveningViewTest, OpensOnTodayAndNeverGoesBeyond) {
@@ -204,7 +181,7 @@ TEST_F(EveningViewTest, ATickIsATickOfTheWeek) {
 }
 
 TEST_F(EveningViewTest, ABookOpenForReadingTakesNothing) {
-    openPage(Access::ReadOnly);
+    openPage(Access::ReadOnly, kToday);
     const int row = seek(EveningEntry::Tick);
     ASSERT_GE(row, 0);
     choose(row);

@@ -5,9 +5,8 @@
 #include <QPushButton>
 #include <QTableWidget>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "app/paste/pasting.h"
-#include "exchange/example.h"
 #include "nucs/nucs_page.h"
 #include "screen_text/paste_text.h"
 
@@ -17,27 +16,10 @@ namespace {
 using test::copied;
 using test::paste;
 
-class NucsPaste : public test::BookTest {
+class NucsPaste : public test::ExamplePageTest<NucsPage> {
 protected:
-    void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        const auto path = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path, exampleContent(), test::fixedOptions()).ok());
-        desk_ = Desk::open(path, {}).value();
-        page_ = std::make_unique<NucsPage>(*desk_);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-    }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
-    QTableView& table() { return page_->table(); }
     QString nuc(int row) { return table().model()->index(row, NucsModel::Nuc).data().toString(); }
     std::size_t stockings() { return desk_->snapshot().all<Stocking>().size(); }
-
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<NucsPage> page_;
 };
 
 TEST_F(NucsPaste, WhatIsCopiedSaysNothingNew) {

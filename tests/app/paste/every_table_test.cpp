@@ -1,17 +1,15 @@
 // Every table of the program: what it copies is lines with heads that a spreadsheet reads, and what
 // is pasted is looked at in the dialog, or the table says in one line where it can be changed.
-#include <QFile>
 #include <QPlainTextEdit>
 #include <QRegularExpression>
 #include <QSettings>
 #include <QTableWidget>
-#include <QTemporaryDir>
 #include <filesystem>
 #include <fstream>
 #include <set>
 #include <sstream>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "app/paste/pasting.h"
 #include "batches/batch_editor.h"
 #include "cellsday/cells_day_dialog.h"
@@ -19,7 +17,6 @@
 #include "cellsday/way_order_dialog.h"
 #include "drafting/batch_draft.h"
 #include "evening/evening_view.h"
-#include "exchange/example.h"
 #include "facts/facts_page.h"
 #include "look/table_note.h"
 #include "nucs/mite_dialog.h"
@@ -181,7 +178,7 @@ protected:
     void SetUp() override {
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
         path_ = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(QFile::copy(example(), path_));
+        ASSERT_TRUE(test::makeExampleBook(path_));
         open(Access::ReadWrite);
     }
     void open(Access access) {
@@ -206,13 +203,6 @@ protected:
     void TearDown() override {
         window_.reset();
         QLocale::setDefault(QLocale::c());
-    }
-    /// A book of the example, made once: to write it takes longer than all that is tried on it.
-    static QString example() {
-        static const QTemporaryDir dir;
-        static const QString path = dir.filePath(QStringLiteral("example.tenthday"));
-        static const bool made = createBook(path, exampleContent(), test::fixedOptions()).ok();
-        return made ? path : QString();
     }
     [[nodiscard]] QList<QTableView*> tables() const { return window_->findChildren<QTableView*>(); }
     /// The dialog that looks at what was pasted; closed again.

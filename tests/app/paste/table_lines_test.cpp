@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "paste/named_rows.h"
+#include "screen_text/paste_text.h"
 
 namespace tenthday {
 namespace {
@@ -17,8 +18,9 @@ TEST(NamedRows, TellsRowsOfOneNameApartByTheirOrder) {
     EXPECT_EQ(rows.take(name), 4);
     EXPECT_EQ(rows.take(name), 7);
     EXPECT_EQ(rows.take(name), std::nullopt);
-    EXPECT_TRUE(rows.has(name)) << "known, but each was taken";
-    EXPECT_FALSE(rows.has({QStringLiteral("Feed"), QStringLiteral("Q2")}));
+    EXPECT_EQ(rows.whyNone(name), paste_text::twice()) << "known, but each was taken";
+    EXPECT_EQ(rows.whyNone({QStringLiteral("Feed"), QStringLiteral("Q2")}),
+              paste_text::noSuchRow());
     EXPECT_EQ(rows.take({QStringLiteral("Feed Q1"), QString()}), 9);
 }
 

@@ -377,7 +377,7 @@ INSTANTIATE_TEST_SUITE_P(Sheets, NucLabels,
                          ::testing::Values(GridCase{"Whole", gridOf(1, 1, 15, 0), Paper::A4},
                                            GridCase{"Usual", gridOf(2, 4, 8, 4), Paper::A4},
                                            GridCase{"Small", gridOf(3, 8, 0, 0), Paper::A4},
-                                           GridCase{"Smallest", gridOf(6, 17, 6, 2), Paper::A4},
+                                           GridCase{"Smallest", gridOf(6, 16, 6, 2), Paper::A4},
                                            GridCase{"Letter", gridOf(2, 5, 12, 3), Paper::Letter},
                                            GridCase{
                                                "Across", gridOf(4, 3, 10, 5), {Paper::A4, true}},

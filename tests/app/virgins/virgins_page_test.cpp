@@ -7,8 +7,7 @@
 #include <QTableView>
 #include <QTest>
 
-#include "app/book/book_fixture.h"
-#include "exchange/example.h"
+#include "app/book/example_page.h"
 #include "reasons/reasons_view.h"
 
 namespace tenthday {
@@ -16,32 +15,14 @@ namespace {
 
 using test::day;
 
-class VirginsPageTest : public test::BookTest {
+class VirginsPageTest : public test::ExamplePageTest<VirginsPage> {
 protected:
-    void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        const auto path = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path, exampleContent(), test::fixedOptions()).ok());
-        desk_ = Desk::open(path).value();
-        page_ = std::make_unique<VirginsPage>(*desk_);
-        page_->resize(1300, 700);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        page_->table().setFocus();
-    }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
     int rows() { return page_->table().model()->rowCount(); }
     QModelIndex index(int row, int column) { return page_->table().model()->index(row, column); }
     std::string text(int row, VirginsModel::Column column) {
         return index(row, column).data().toString().toStdString();
     }
     void key(Qt::Key key) { QTest::keyClick(&page_->table(), key); }
-
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<VirginsPage> page_;
 };
 
 TEST_F(VirginsPageTest, ListsTheNucsOfTheDayOldestFirst) {

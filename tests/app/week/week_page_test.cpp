@@ -13,8 +13,7 @@
 #include <QTest>
 #include <QToolButton>
 
-#include "app/book/book_fixture.h"
-#include "exchange/example.h"
+#include "app/book/example_page.h"
 #include "reasons/reasons_view.h"
 #include "screen_text/dates.h"
 #include "screen_text/sheet_text.h"
@@ -28,28 +27,8 @@ namespace {
 
 using test::day;
 
-class WeekPageTest : public test::BookTest {
+class WeekPageTest : public test::ExamplePageTest<WeekPage> {
 protected:
-    void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        path_ = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path_, exampleContent(), test::fixedOptions()).ok());
-        openPage({});
-    }
-    void openPage(const OpenOptions& options) {
-        page_.reset();
-        desk_.reset();
-        desk_ = Desk::open(path_, options).value();
-        page_ = std::make_unique<WeekPage>(*desk_);
-        page_->resize(1300, 660);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        page_->table().setFocus();
-    }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
     QModelIndex index(int row, WeekModel::Column column) {
         return page_->model().index(row, column);
     }
@@ -84,10 +63,6 @@ protected:
         dialog->must().setChecked(must);
         QTest::keyClick(&dialog->text(), Qt::Key_Return);
     }
-
-    QString path_;
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<WeekPage> page_;
 };
 
 TEST_F(WeekPageTest, ShowsTheRowsOfTheSheetWithItsNumbersDayByDay) {

@@ -8,9 +8,8 @@
 #include <QTableWidget>
 #include <set>
 
-#include "app/book/book_fixture.h"
+#include "app/book/example_page.h"
 #include "app/paste/pasting.h"
-#include "exchange/example.h"
 #include "screen_text/paste_text.h"
 #include "screen_text/week_text.h"
 #include "tasks/given.h"
@@ -29,23 +28,8 @@ using test::withCell;
 
 enum Copied { DayCell, TaskCell, AboutCell, YardCell, DoneCell = 8, GivenCell };
 
-class WeekPaste : public test::BookTest {
+class WeekPaste : public test::ExamplePageTest<WeekPage> {
 protected:
-    void SetUp() override {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        const auto path = at(QStringLiteral("example.tenthday"));
-        ASSERT_TRUE(createBook(path, exampleContent(), test::fixedOptions()).ok());
-        desk_ = Desk::open(path, {}).value();
-        page_ = std::make_unique<WeekPage>(*desk_);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        page_->table().setFocus();
-    }
-    void TearDown() override {
-        page_.reset();
-        QLocale::setDefault(QLocale::c());
-    }
-    QTableView& table() { return page_->table(); }
     const Task* taskOf(TaskRule rule) {
         for (int row = 0; row < page_->model().rowCount(); ++row)
             if (const auto* task = page_->model().taskAt(row);
@@ -53,9 +37,6 @@ protected:
                 return task;
         return nullptr;
     }
-
-    std::unique_ptr<Desk> desk_;
-    std::unique_ptr<WeekPage> page_;
 };
 
 TEST_F(WeekPaste, EveryTaskIsCopiedOnceAndSaysNothingNew) {

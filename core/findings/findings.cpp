@@ -34,7 +34,8 @@ public:
           builders_(builders),
           nucs_(nucs),
           limits_(limits),
-          drones_(drones) {
+          drones_(drones),
+          queenlessAfterCatch_(std::max(queenlessDays(snapshot.facts()), Days{1})) {
         for (const auto& builder : snapshot.all<Builder>())
             builderLabels_[builder->id] = builder->label;
     }
@@ -387,12 +388,14 @@ private:
 
     /// Not ready on the day by its rule, but ready had the queen been caught on eggs.
     [[nodiscard]] bool freeOnEggs(const SideRound& round, Day day) const {
-        const Days queenless = std::max(queenlessDays(snapshot_.facts()), Days{1});
+        const Days queenless = queenlessAfterCatch_;
+        // Held on the day at all: most are not, and this is asked of every round.
+        if (round.transferDay >= day || round.catchDay + queenless <= day) return false;
         const Day eggs = std::max(round.timeline->hold.catchBy[0], snapshot_.today());
         const bool mayHold =
             !round.seen || *round.seen == NucState::Laying || *round.seen == NucState::JudgedGood;
-        return mayHold && !staysForWinter(round) && round.transferDay < day &&
-               eggs + queenless <= day && round.catchDay + queenless > day && round.catchDay > eggs;
+        return mayHold && !staysForWinter(round) && eggs + queenless <= day &&
+               round.catchDay > eggs;
     }
 
     const Snapshot& snapshot_;
@@ -401,6 +404,7 @@ private:
     const NucOutlook& nucs_;
     const SeasonLimits& limits_;
     const std::vector<DroneNeed>& drones_;
+    const Days queenlessAfterCatch_;
     std::unordered_map<Id<Builder>, std::string> builderLabels_;
     std::vector<Finding> found_;
 };

@@ -17,8 +17,9 @@ bool isVirginPlacement(const BatchTimeline& timeline, const Placement& placement
 }
 
 Days behindBatch(const BatchTimeline& timeline, Day transfer) {
+    if (transfer <= timeline.hold.transferDay) return Days{0};
     const auto* due = timeline.find(Event::DueToFly);
-    if (due == nullptr || transfer <= timeline.hold.transferDay) return Days{0};
+    if (due == nullptr) return Days{0};
     return std::max(transfer - dayOf(due->likely), Days{0});
 }
 

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <span>
 
 #include "occupancy/nuc_upkeep.h"
 #include "occupancy/sides.h"
@@ -6,16 +7,20 @@
 namespace tenthday {
 namespace {
 
+/// Stretches beside those of rounds: room for a first round too, so that a side seldom moves.
+constexpr std::size_t kRoom = 4;
+
 /// Makes the stretches of one side, event by event.
 class Divider {
 public:
-    Divider(SideOutlook& side, const Snapshot& snapshot)
-        : side_(side), facts_(snapshot.facts()), inputs_(inputsOf(side, snapshot)) {}
+    Divider(SideOutlook& side, const Snapshot& snapshot) : side_(side), facts_(snapshot.facts()) {
+        readInputs(snapshot);
+    }
 
     void run() {
         side_.segments.clear();
         current_.days.first = side_.stands.first;
-        side_.segments.reserve(2 + 2 * side_.rounds.size());
+        side_.segments.reserve(kRoom + 2 * side_.rounds.size());
         std::size_t wintered = 0;
         for (std::size_t i = 0; i < side_.rounds.size(); ++i) {
             const Day transfer = side_.rounds[i].transferDay;
@@ -39,17 +44,23 @@ private:
         bool bees;
         bool openBrood;
     };
-    static std::vector<Input> inputsOf(const SideOutlook& side, const Snapshot& snapshot) {
-        std::vector<Input> inputs;
-        for (const auto& stocking : side.stockings)
-            inputs.push_back({stocking->day, true, stocking->openBrood});
+    void readInputs(const Snapshot& snapshot) {
+        std::span<const Ptr<NucCare>> cares;
         if (!snapshot.all<NucCare>().empty())
-            for (const auto& care : snapshot.all<NucCare>().of(side.side->id.uuid))
-                if (bringsOpenBrood(*care)) inputs.push_back({care->day, false, true});
-        if (inputs.size() > 1)
-            std::stable_sort(inputs.begin(), inputs.end(),
-                             [](const auto& a, const auto& b) { return a.day < b.day; });
-        return inputs;
+            cares = snapshot.all<NucCare>().of(side_.side->id.uuid);
+        if (side_.stockings.size() == 1 && cares.empty()) {  // most are: without an allocation
+            const auto& stocking = side_.stockings.front();
+            only_ = {stocking->day, true, stocking->openBrood};
+            inputs_ = {&only_, 1};
+            return;
+        }
+        for (const auto& stocking : side_.stockings)
+            several_.push_back({stocking->day, true, stocking->openBrood});
+        for (const auto& care : cares)
+            if (bringsOpenBrood(*care)) several_.push_back({care->day, false, true});
+        std::stable_sort(several_.begin(), several_.end(),
+                         [](const auto& a, const auto& b) { return a.day < b.day; });
+        inputs_ = several_;
     }
 
     void stockUntil(Day day) {
@@ -137,13 +148,20 @@ private:
 
     SideOutlook& side_;
     const Facts& facts_;
-    std::vector<Input> inputs_;  ///< by day
-    std::size_t next_ = 0;       ///< of the inputs
+    Input only_{};
+    std::vector<Input> several_;
+    std::span<const Input> inputs_;  ///< by day: the one, or several
+    std::size_t next_ = 0;           ///< of the inputs
     SideSegment current_;
 };
 
 }  // namespace
 
 void divide(SideOutlook& side, const Snapshot& snapshot) { Divider(side, snapshot).run(); }
+
+void divideAs(const SideOutlook& bare, SideOutlook& side) {
+    side.segments.reserve(kRoom + 2);
+    side.segments = bare.segments;
+}
 
 }  // namespace tenthday

@@ -19,12 +19,14 @@ struct FreeSide {
     }
 };
 
-/// The sides of one yard. Days are asked for in rising order, so that what was found for one day
-/// is looked at again only once it has run out: with thousands of nucs this is asked at every move.
+/// The sides of one yard. Days are asked for in rising order: a side is looked at again only on the
+/// day on which what was found has run out, and the free ones are counted as they come and go. With
+/// thousands of nucs this is asked at every move.
 class FreeSides {
 public:
     FreeSides(std::span<const SideOutlook> sides, Id<Yard> yard) : sides_(sides), yard_(yard) {}
-    void add(std::size_t side) { slots_.push_back({side}); }
+    /// In rising order, before the first question.
+    void add(std::size_t side);
 
     /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another.
     [[nodiscard]] std::vector<FreeSide> on(Day day, Day heldUntil, bool certainOnly);
@@ -36,20 +38,34 @@ public:
 private:
     struct Slot {
         std::size_t side;
-        Day known = kFirstDay - Days{1};  ///< what follows holds up to this day
-        Day free = kLastDay;              ///< free from here, up to `known`
-        Day nextRound = kLastDay;         ///< another cell comes then, or the nuc ends
+        Day free = kLastDay;       ///< free from here
+        Day nextRound = kLastDay;  ///< another cell comes then, or the nuc ends
+        Day lookAgain = kLastDay;  ///< what is said here holds up to the day before
         bool certain = false;
+        bool isFree = false;                   ///< counted as such, or listed
+        std::int32_t before = -1, after = -1;  ///< neighbours among those looked at on one day
 
-        [[nodiscard]] bool takes(Day day, Day heldUntil, bool certainOnly) const {
-            return free <= day && nextRound > heldUntil && (certain || !certainOnly);
+        [[nodiscard]] bool takes(Day heldUntil, bool certainOnly) const {
+            return isFree && nextRound > heldUntil && (certain || !certainOnly);
         }
+        [[nodiscard]] bool isBounded() const { return nextRound < kLastDay; }
     };
-    void look(Slot& slot, Day day) const;
+    void goTo(Day day);
+    void look(std::int32_t slot);
+    void find(Slot& slot) const;
+    void count(std::int32_t slot, std::int32_t by);
+    void wait(std::int32_t slot);
+    void wake(std::int32_t slot);
+    [[nodiscard]] std::int32_t& waitingFor(Day day);
 
     std::span<const SideOutlook> sides_;
     Id<Yard> yard_;
     std::vector<Slot> slots_;  ///< by side
+    Day first_, now_;          ///< days asked for: the first and the latest
+    bool asked_ = false;
+    std::vector<std::int32_t> waiting_;  ///< per day from `first_`: first slot to look at; -1: none
+    std::vector<std::int32_t> bounded_;  ///< free ones that another cell comes to
+    std::int32_t certain_ = 0, planned_ = 0;  ///< free ones without end, surely or by plan
 };
 
 }  // namespace tenthday

@@ -65,8 +65,7 @@ std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& tim
 
 NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines) {
     NucOutlook nucs;
-    nucs.sides = storedSides(snapshot, timelines, nucs.stays);
-    for (auto& side : nucs.sides) divide(side, snapshot);
+    nucs.sides = storedSides(snapshot, timelines, *bareSidesOf(snapshot), nucs.stays);
     const auto placed = placeByFirstFit(nucs.sides, snapshot, timelines);
     nucs.yards = yardOutlooks(snapshot, timelines, nucs.sides);
     nucs.cellsDays = cellsDaysOf(snapshot, timelines, placed, nucs);

@@ -22,12 +22,15 @@ public:
             index[yards_[i]->id] = i;
             free_.emplace_back(sides, yards_[i]->id);
         }
+        std::optional<Id<Yard>> known;  // boxes of a yard come together
+        auto at = index.end();
         for (std::size_t i = 0; i < sides.size(); ++i) {
             for (const auto& round : sides[i].rounds)
                 stored_[round.batch].emplace_back(round.transferDay, i);
             std::optional<std::size_t> last;
             for (const auto& stay : sides[i].stays) {
-                const auto at = stay.yard ? index.find(*stay.yard) : index.end();
+                if (!stay.yard) continue;
+                if (stay.yard != known) known = stay.yard, at = index.find(*stay.yard);
                 if (at == index.end() || last == at->second) continue;
                 free_[at->second].add(i);
                 last = at->second;

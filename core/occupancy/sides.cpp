@@ -1,9 +1,7 @@
 #include "occupancy/sides.h"
 
 #include <algorithm>
-#include <unordered_map>
 
-#include "base/natural_order.h"
 #include "occupancy/caged.h"
 #include "occupancy/winter.h"
 
@@ -81,97 +79,6 @@ void see(SideOutlook& side, const Outcome& outcome, const Facts& facts) {
     if (*state == NucState::DroneLayer || staysForWinter(outcome)) round->catchDay = kLastDay;
 }
 
-/// Boxes are mostly made in the order of their labels: then they stand in order already.
-template <class Things, class Before>
-void sortIfNot(Things& things, Before before) {
-    if (!std::is_sorted(things.begin(), things.end(), before))
-        std::sort(things.begin(), things.end(), before);
-}
-
-/// Boxes by label, each with its stays and how long each of its layouts is in force.
-class Boxes {
-public:
-    Boxes(const Snapshot& snapshot, std::vector<BoxStayFrom>& stays) {
-        const auto& table = snapshot.all<Box>();
-        std::vector<std::pair<std::string, Ptr<Box>>> byLabel;
-        byLabel.reserve(table.size());
-        for (const auto& box : table) byLabel.emplace_back(naturalKey(box->label), box);
-        sortIfNot(byLabel, [](const auto& a, const auto& b) {
-            return a.first != b.first ? a.first < b.first : a.second->id < b.second->id;
-        });
-        stays.reserve(snapshot.all<BoxStay>().size());
-        for (auto& [key, box] : byLabel) {
-            rank_[box->id] = boxes_.size();
-            const auto first = stays.size();
-            for (const auto& stay : snapshot.all<BoxStay>().of(box->id.uuid))
-                stays.push_back({stay->from, stay->yard});
-            std::sort(stays.begin() + static_cast<std::ptrdiff_t>(first), stays.end(),
-                      [](const auto& a, const auto& b) { return a.from < b.from; });
-            boxes_.push_back({std::move(box), {stays.data() + first, stays.size() - first}, {}});
-        }
-        for (const auto& layout : snapshot.all<BoxLayout>()) {
-            auto& box = boxes_[rank_[layout->box]];
-            for (const auto& other : box.layouts) {
-                auto& earlier = other->from < layout->from ? ends_[other->id] : ends_[layout->id];
-                const Day end = std::max(other->from, layout->from) - Days{1};
-                earlier = earlier == Day{} ? end : std::min(earlier, end);
-            }
-            box.layouts.push_back(layout);
-        }
-    }
-
-    struct Standing {
-        Ptr<Box> box;
-        std::span<const BoxStayFrom> stays;
-        std::vector<Ptr<BoxLayout>> layouts;
-    };
-    [[nodiscard]] std::size_t rank(Id<Box> box) const { return rank_.at(box); }
-    [[nodiscard]] const Standing& at(std::size_t rank) const { return boxes_[rank]; }
-    [[nodiscard]] DayWindow inForce(const BoxLayout& layout) const {
-        const auto end = ends_.find(layout.id);
-        return {layout.from, end == ends_.end() ? kLastDay : end->second};
-    }
-
-private:
-    std::unordered_map<Id<Box>, std::size_t> rank_;
-    std::vector<Standing> boxes_;
-    std::unordered_map<Id<BoxLayout>, Day> ends_;  ///< only of layouts that gave way
-};
-
-std::vector<SideOutlook> bareSides(const Snapshot& snapshot, std::vector<BoxStayFrom>& stays) {
-    const Boxes boxes(snapshot, stays);
-    struct Place {
-        std::size_t rank;
-        Day from;
-        const Ptr<NucSide>* side;
-        const BoxLayout* layout;
-    };
-    std::vector<Place> order;
-    order.reserve(snapshot.all<NucSide>().size());
-    for (const auto& side : snapshot.all<NucSide>()) {
-        const auto layout = snapshot.find(side->layout);
-        order.push_back({boxes.rank(layout->box), layout->from, &side, layout.get()});
-    }
-    sortIfNot(order, [](const Place& a, const Place& b) {
-        if (a.rank != b.rank) return a.rank < b.rank;
-        return a.from != b.from ? a.from < b.from : (*a.side)->side < (*b.side)->side;
-    });
-    std::vector<SideOutlook> sides;
-    sides.reserve(order.size());
-    for (const auto& place : order) {
-        const auto& box = boxes.at(place.rank);
-        sides.push_back({*place.side,
-                         box.box,
-                         boxes.inForce(*place.layout),
-                         box.stays,
-                         snapshot.all<Stocking>().of((*place.side)->id.uuid),
-                         {},
-                         {},
-                         {}});
-    }
-    return sides;
-}
-
 }  // namespace
 
 double SideRound::layingShare() const {
@@ -180,11 +87,18 @@ double SideRound::layingShare() const {
 }
 
 StateShares SideRound::sharesOn(Day day) const {
-    StateShares shares = timeline->hold.on(day - behindBatch(*timeline, transferDay));
+    return sharesOf(*this, day, behindBatch(*timeline, transferDay));
+}
+
+StateShares sharesOf(const SideRound& round, Day day, Days behind) {
+    const auto seen = round.seen;
+    const auto seenDay = round.seenDay;
+    const auto& hold = round.timeline->hold;
+    StateShares shares = hold.on(day - behind);
     if (!seen || !seenDay || day <= *seenDay) {
         // Nobody has looked though the day came: the failed ones still pass for due to fly.
         auto& none = shares[static_cast<std::size_t>(NucState::NoQueen)];
-        if (day <= lookDay && none > 0) {
+        if (day <= round.lookDay && none > 0) {
             shares[static_cast<std::size_t>(NucState::DueToFly)] += none;
             none = 0;
         }
@@ -195,7 +109,7 @@ StateShares SideRound::sharesOn(Day day) const {
     if (*seen == NucState::Laying) {
         // Seen laying: judged good as her brood gets sealed, by the plan's share of that.
         const float good = shares[static_cast<std::size_t>(NucState::JudgedGood)] /
-                           static_cast<float>(timeline->hold.layingShare);
+                           static_cast<float>(hold.layingShare);
         sure[static_cast<std::size_t>(NucState::JudgedGood)] = good;
         sure[static_cast<std::size_t>(NucState::Laying)] = 1 - good;
     } else {
@@ -252,20 +166,40 @@ SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day trans
     return round;
 }
 
+namespace {
+
+/// The bare ones with stays of their own, to be filled and divided.
+std::vector<SideOutlook> copied(const BareSides& bare, std::vector<BoxStayFrom>& stays) {
+    stays = bare.stays();
+    std::vector<SideOutlook> sides;
+    sides.reserve(bare.sides().size());
+    for (const auto& side : bare.sides()) {
+        const auto first = side.stays.data() - bare.stays().data();
+        sides.push_back({side.side,
+                         side.box,
+                         side.stands,
+                         {stays.data() + first, side.stays.size()},
+                         side.stockings,
+                         {},
+                         {},
+                         {}});
+    }
+    return sides;
+}
+
+}  // namespace
+
 std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& timelines,
-                                     std::vector<BoxStayFrom>& stays) {
-    auto sides = bareSides(snapshot, stays);
-    std::unordered_map<Id<NucSide>, std::size_t> byId;
-    byId.reserve(sides.size());
-    for (std::size_t i = 0; i < sides.size(); ++i) byId[sides[i].side->id] = i;
+                                     const BareSides& bare, std::vector<BoxStayFrom>& stays) {
+    auto sides = copied(bare, stays);
     for (const auto& [batch, timeline] : timelines)
         for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
-            const auto at = placement->side ? byId.find(*placement->side) : byId.end();
-            if (at == byId.end()) continue;
+            const auto at = placement->side ? bare.find(*placement->side) : std::nullopt;
+            if (!at) continue;
             auto round = plannedRound(batch, *timeline, placement->day, snapshot.today());
             round.done = placement->done;
             round.named = true;
-            sides[at->second].rounds.push_back(round);
+            sides[*at].rounds.push_back(round);
         }
     for (auto& side : sides) {
         if (side.rounds.size() < 2) continue;  // even one would cost an allocation
@@ -275,14 +209,20 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
     }
     for (const auto& [batch, timeline] : timelines)
         for (const auto* outcome : sideOutcomes(snapshot, batch)) {
-            const auto at = byId.find(*outcome->side);
-            if (at == byId.end()) continue;
-            auto& side = sides[at->second];
+            const auto at = bare.find(*outcome->side);
+            if (!at) continue;
+            auto& side = sides[*at];
             if (isOutcomeOfRound(*outcome) && !hasRound(side, batch, outcome->day))
                 addSeenRound(side, batch, *timeline, *outcome, snapshot.today());
             see(side, *outcome, snapshot.facts());
         }
     leaveForWinter(sides, snapshot);
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        if (sides[i].rounds.empty() && sides[i].wintered.empty())
+            divideAs(bare.sides()[i], sides[i]);
+        else
+            divide(sides[i], snapshot);
+    }
     return sides;
 }
 

@@ -1,11 +1,11 @@
 #include "occupancy/yard_days.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <unordered_map>
 
 #include "base/natural_order.h"
+#include "occupancy/caged.h"
 
 namespace tenthday {
 namespace {
@@ -89,7 +89,7 @@ public:
         outlook.days.resize(sides.size());
         for (std::size_t i = 0; i < sides.size(); ++i) {
             auto& day = outlook.days[i];
-            day.sides = static_cast<std::int16_t>(std::lround(sides[i]));
+            day.sides = static_cast<std::int16_t>(whole(sides[i]));
             day.numbers = {whole(ready[i]), std::max(0.0, static_cast<double>(likely[i])),
                            whole(canStock[i]), whole(needsBrood[i])};
             if (day.numbers.likely < 0.005) day.numbers.likely = 0;
@@ -103,16 +103,16 @@ public:
     }
 
 private:
-    static std::int32_t whole(float value) { return static_cast<std::int32_t>(std::lround(value)); }
+    /// Of what is never below zero but by a float's error; a library's rounding takes a call.
+    static std::int32_t whole(float value) { return static_cast<std::int32_t>(value + 0.5F); }
 
     /// Largest remainder: whole numbers that add up to the sides.
     static void roundInto(YardDay& day, const std::array<float, kStates>& expected) {
         std::array<float, kStates> rest{};
         int left = day.sides;
         for (std::size_t s = 0; s < kStates; ++s) {
-            const float kept = std::floor(expected[s] + 1e-3F);
-            day.stack[s] = static_cast<std::int16_t>(kept);
-            rest[s] = expected[s] - kept;
+            day.stack[s] = static_cast<std::int16_t>(expected[s] + 1e-3F);
+            rest[s] = expected[s] - static_cast<float>(day.stack[s]);
             left -= day.stack[s];
         }
         while (left > 0) {
@@ -192,8 +192,9 @@ private:
 
     void addShares(const Held& held, float count) {
         const Day last = std::min(held.days.last, season_.last);
+        const auto behind = behindBatch(*held.timeline, held.round.transferDay);
         for (Day day = std::max(held.days.first, season_.first); day <= last; day += Days{1}) {
-            const auto shares = held.round.sharesOn(day);
+            const auto shares = sharesOf(held.round, day, behind);
             auto& sums = daily_[static_cast<std::size_t>((day - season_.first).count())];
             for (std::size_t s = 0; s < kStates; ++s) sums[s] += count * shares[s];
         }
@@ -241,15 +242,19 @@ std::vector<YardOutlook> yardOutlooks(const Snapshot& snapshot, const Timelines&
     for (std::size_t i = 0; i < yards.size(); ++i) index[yards[i]->id] = i;
     std::vector<YardSums> sums(yards.size(), YardSums(season, snapshot.today()));
     std::vector<bool> used(yards.size());
+    std::optional<Id<Yard>> known;
+    auto at = index.end();
     for (const auto& side : sides)
         for (std::size_t i = 0; i < side.stays.size(); ++i) {
             const auto& [from, yard] = side.stays[i];
             const Day last =
                 i + 1 < side.stays.size() ? side.stays[i + 1].from - Days{1} : kLastDay;
-            if (!yard || !index.contains(*yard) || last < season.first || from > season.last)
-                continue;
-            sums[index[*yard]].addSide(side, {from, last});
-            used[index[*yard]] = true;
+            if (!yard || last < season.first || from > season.last) continue;
+            if (yard != known)
+                known = yard, at = index.find(*yard);  // boxes of a yard come together
+            if (at == index.end()) continue;
+            sums[at->second].addSide(side, {from, last});
+            used[at->second] = true;
         }
     std::vector<YardOutlook> outlooks;
     for (std::size_t i = 0; i < yards.size(); ++i)

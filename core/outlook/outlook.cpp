@@ -9,9 +9,64 @@
 
 namespace tenthday {
 
+namespace {
+
+/// All tables a batch's timeline may lean on: while they are the same, no row has to be compared.
+struct Leaning {
+    Table<BatchBar> bars;
+    Table<BatchLoad> loads;
+    Table<BatchShare> shares;
+    Table<Placement> placements;
+    Table<Outcome> outcomes;
+    Table<MatingStay> stays;
+    Table<Step> steps;
+    Table<Book> book;
+    // What makes bars go hungry.
+    Table<YardNote> yardNotes;
+    Table<Builder> builders;
+    Table<BuilderNote> builderNotes;
+    Table<TaskDone> ticks;
+    std::shared_ptr<const Facts> facts;
+    std::shared_ptr<const MatingTable> mating;
+
+    Leaning() = default;
+    Leaning(const Snapshot& snapshot, const std::shared_ptr<const MatingTable>& table)
+        : bars(snapshot.all<BatchBar>()),
+          loads(snapshot.all<BatchLoad>()),
+          shares(snapshot.all<BatchShare>()),
+          placements(snapshot.all<Placement>()),
+          outcomes(snapshot.all<Outcome>()),
+          stays(snapshot.all<MatingStay>()),
+          steps(snapshot.all<Step>()),
+          book(snapshot.all<Book>()),
+          yardNotes(snapshot.all<YardNote>()),
+          builders(snapshot.all<Builder>()),
+          builderNotes(snapshot.all<BuilderNote>()),
+          ticks(snapshot.all<TaskDone>()),
+          facts(snapshot.factsPtr()),
+          mating(table) {}
+
+    [[nodiscard]] bool isOf(const Snapshot& snapshot,
+                            const std::shared_ptr<const MatingTable>& table) const {
+        return mating == table && facts == snapshot.factsPtr() &&
+               bars.isSame(snapshot.all<BatchBar>()) && loads.isSame(snapshot.all<BatchLoad>()) &&
+               shares.isSame(snapshot.all<BatchShare>()) &&
+               placements.isSame(snapshot.all<Placement>()) &&
+               outcomes.isSame(snapshot.all<Outcome>()) &&
+               stays.isSame(snapshot.all<MatingStay>()) && steps.isSame(snapshot.all<Step>()) &&
+               book.isSame(snapshot.all<Book>()) && yardNotes.isSame(snapshot.all<YardNote>()) &&
+               builders.isSame(snapshot.all<Builder>()) &&
+               builderNotes.isSame(snapshot.all<BuilderNote>()) &&
+               ticks.isSame(snapshot.all<TaskDone>());
+    }
+};
+
+}  // namespace
+
 /// The pointers held keep the rows alive, so that an equal address means an equal row.
 struct OutlookMemo::Entry {
     Ptr<Batch> batch;
+    Leaning tables;  ///< as they were when it was last found to hold
     std::vector<std::shared_ptr<const void>> leansOn;
     std::vector<std::int32_t> hungryBars;
     std::shared_ptr<const BatchOutlook> result;
@@ -105,13 +160,15 @@ const BatchOutlook* Outlook::find(Id<Batch> id) const {
 std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
                                                        const Ptr<Batch>& batch) {
     const auto& mating = this->mating(snapshot);
+    auto& entry = entries_[batch->id];
+    if (!entry) entry = std::make_shared<Entry>();
+    entry->round = round_;
+    if (entry->result && entry->batch == batch && entry->tables.isOf(snapshot, mating))
+        return entry->result;
     auto all = gather(snapshot, batch, *mating);
     lookInto(all);
     auto leansOn = leaningOn(snapshot, all);
     leansOn.push_back(mating);
-    auto& entry = entries_[batch->id];
-    if (!entry) entry = std::make_shared<Entry>();
-    entry->round = round_;
     if (!entry->result || entry->batch != batch || entry->leansOn != leansOn ||
         entry->hungryBars != all.hungryBars) {
         auto result = std::make_shared<BatchOutlook>();
@@ -119,8 +176,10 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
         goToStation(all);
         result->timeline = timelineOf(all.inputs);
         result->bars = std::move(all.bars);
-        *entry = {batch, std::move(leansOn), std::move(all.hungryBars), std::move(result), round_};
+        *entry = {batch, {}, std::move(leansOn), std::move(all.hungryBars), std::move(result),
+                  round_};
     }
+    entry->tables = Leaning(snapshot, mating);
     return entry->result;
 }
 

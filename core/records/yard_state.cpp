@@ -1,6 +1,7 @@
 #include "records/yard_state.h"
 
 #include <algorithm>
+#include <string>
 
 #include "records/relations.h"
 
@@ -43,11 +44,12 @@ bool isFedOn(const Snapshot& snapshot, Id<Builder> builder, Day day) {
 }
 
 std::optional<Day> feedTicked(const Snapshot& snapshot, Id<Batch> batch, Id<Builder> builder) {
-    const auto subject = toText(batch.uuid);
-    const auto place = toText(builder.uuid);
-    for (const auto& tick : snapshot.all<TaskDone>())
-        if (tick->rule == TaskRule::Feed && tick->subject == subject && tick->place == place)
-            return tick->day;
+    std::string subject, place;  // written out only once there is a tick to compare with
+    for (const auto& tick : snapshot.all<TaskDone>()) {
+        if (tick->rule != TaskRule::Feed) continue;
+        if (subject.empty()) subject = toText(batch.uuid), place = toText(builder.uuid);
+        if (tick->subject == subject && tick->place == place) return tick->day;
+    }
     return std::nullopt;
 }
 

@@ -38,20 +38,20 @@ int main(int argc, char** argv) {
     int failed = 0;
     const auto beginning = QString::fromLocal8Bit(argc == 3 ? argv[2] : "");
     const auto wanted = [&](const QString& name) { return name.startsWith(beginning); };
-    for (const auto& panel : test::panels())
-        for (const auto look : {LookChoice::Light, LookChoice::Dark}) {
-            const auto path = out.filePath(test::fileName(panel, look));
-            if (!wanted(panel.name)) continue;
-            const bool saved = test::pictureOf(panel, look, scratch.path()).save(path);
-            std::printf("%s%s\n", path.toLocal8Bit().constData(), saved ? "" : ": failed");
-            failed += saved ? 0 : 1;
-        }
-    for (const auto& state : test::chartStates()) {
-        const auto path = out.filePath(state.name + QStringLiteral(".png"));
-        if (!wanted(state.name)) continue;
-        const bool saved = state.picture().save(path);
+    const auto save = [&](const QImage& picture, const QString& name) {
+        const auto path = out.filePath(name);
+        const bool saved = picture.save(path);
         std::printf("%s%s\n", path.toLocal8Bit().constData(), saved ? "" : ": failed");
         failed += saved ? 0 : 1;
+    };
+    for (const auto& panel : test::panels()) {
+        if (!wanted(panel.name)) continue;
+        auto pictures = test::picturesOf(panel, scratch.path());
+        pictures.resize(test::kLooks.size());
+        for (std::size_t i = 0; i < pictures.size(); ++i)
+            save(pictures[i], test::fileName(panel, test::kLooks[i]));
     }
+    for (const auto& state : test::chartStates())
+        if (wanted(state.name)) save(state.picture(), state.name + QStringLiteral(".png"));
     return failed == 0 ? 0 : 1;
 }

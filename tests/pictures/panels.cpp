@@ -481,7 +481,7 @@ const std::vector<Panel>& panels() {
     return all;
 }
 
-QImage pictureOf(const Panel& panel, LookChoice look, const QString& scratch) {
+std::vector<QImage> picturesOf(const Panel& panel, const QString& scratch) {
     const auto settings = QDir(scratch).filePath(QStringLiteral("settings.ini"));
     QFile::remove(settings);
     const auto book = QDir(scratch).filePath(QStringLiteral("example.tenthday"));
@@ -489,15 +489,23 @@ QImage pictureOf(const Panel& panel, LookChoice look, const QString& scratch) {
     MainWindow window(Settings(std::make_unique<QSettings>(settings, QSettings::IniFormat)),
                       Clock(std::nullopt, [] { return day("2027-02-01"); }),
                       [](const QString& path) { return createBook(path, exampleContent()); });
-    window.actions().looks[static_cast<std::size_t>(look)]->trigger();
+    const auto look = [&](LookChoice choice) {
+        window.actions().looks[static_cast<std::size_t>(choice)]->trigger();
+    };
+    look(LookChoice::Light);
     window.resize(kWindow);
     window.show();
     if (panel.example && !window.open(book)) return {};
     auto* shown = panel.open(window);
     if (shown == nullptr) return {};
     (void)QTest::qWaitForWindowExposed(shown, kPatience);
-    QTest::qWait(20);
-    return shown->grab().toImage();
+    std::vector<QImage> pictures;
+    for (const auto choice : kLooks) {
+        look(choice);
+        QTest::qWait(20);
+        pictures.push_back(shown->grab().toImage());
+    }
+    return pictures;
 }
 
 QString fileName(const Panel& panel, LookChoice look) {

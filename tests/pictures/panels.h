@@ -2,6 +2,7 @@
 #pragma once
 #include <QImage>
 #include <QString>
+#include <array>
 #include <functional>
 #include <vector>
 
@@ -24,8 +25,13 @@ struct Panel {
 };
 [[nodiscard]] const std::vector<Panel>& panels();
 
-/// Pictures of one panel at 1366x768 or the dialog's own size, made in a folder of scratch files.
-[[nodiscard]] QImage pictureOf(const Panel& panel, LookChoice look, const QString& scratch);
+/// The looks a panel is taken in.
+inline constexpr std::array kLooks{LookChoice::Light, LookChoice::Dark};
+
+/// Pictures of one panel in each of these looks, at 1366x768 or the dialog's own size, made in a
+/// folder of scratch files. It is opened once and then the look is changed, as a user would. None
+/// where it can't be opened.
+[[nodiscard]] std::vector<QImage> picturesOf(const Panel& panel, const QString& scratch);
 
 /// "season-chart-dark.png".
 [[nodiscard]] QString fileName(const Panel& panel, LookChoice look);

@@ -24,15 +24,15 @@ class EveryPanel : public ::testing::TestWithParam<test::Panel> {};
 
 TEST_P(EveryPanel, HasAPictureInLightAndDark) {
     const QTemporaryDir scratch;
-    const auto light = test::pictureOf(GetParam(), LookChoice::Light, scratch.path());
-    const auto dark = test::pictureOf(GetParam(), LookChoice::Dark, scratch.path());
-    for (const auto& picture : {light, dark}) {
+    const auto pictures = test::picturesOf(GetParam(), scratch.path());
+    ASSERT_EQ(pictures.size(), 2U) << "light, then dark";
+    for (const auto& picture : pictures) {
         EXPECT_GE(picture.width(), 400);
         EXPECT_GE(picture.height(), 200);
         EXPECT_GE(coloursIn(picture, 8), 8) << "blank";
     }
-    EXPECT_GT(qGray(light.pixel(4, 4)), 160);
-    EXPECT_LT(qGray(dark.pixel(4, 4)), 96);
+    EXPECT_GT(qGray(pictures[0].pixel(4, 4)), 160);
+    EXPECT_LT(qGray(pictures[1].pixel(4, 4)), 96);
 }
 
 INSTANTIATE_TEST_SUITE_P(Window, EveryPanel, ::testing::ValuesIn(test::panels()),

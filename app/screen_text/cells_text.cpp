@@ -335,7 +335,6 @@ QString up() { return Words::tr("&Up"); }
 QString down() { return Words::tr("Do&wn"); }
 QString keep() { return Words::tr("&Keep"); }
 
-QString listTitle(Day day) { return Words::tr("Cells on %1").arg(weekdayAndDay(day)); }
 QString stop(const QString& yard, int cells) {
     return Words::tr("%1: %2").arg(yard, Words::tr("%Ln cell(s)", nullptr, cells));
 }

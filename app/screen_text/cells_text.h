@@ -77,7 +77,6 @@ inline constexpr int kFilters = 3;
 [[nodiscard]] QString keep();
 
 /// The placement list on paper.
-[[nodiscard]] QString listTitle(Day day);
 /// "Mill: 14 cells".
 [[nodiscard]] QString stop(const QString& yard, int cells);
 [[nodiscard]] QString noList();

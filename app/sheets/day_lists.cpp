@@ -53,7 +53,7 @@ QString yardName(const Outlook& outlook, const std::optional<Id<Yard>>& yard) {
 ListPaper placementPaper(const Outlook& outlook, const CellsDraft& draft,
                          const std::vector<CellsNuc>& nucs) {
     ListPaper list;
-    list.title = cells_text::listTitle(draft.day);
+    list.title = paper_text::title(PaperKind::Placements, draft.day);
     list.operation = plainText(outlook.snapshot.book().label);
     list.lead = {cells_text::sum(draft)};
     list.none = cells_text::noList();

@@ -25,9 +25,11 @@ std::vector<Place> placesOf(const RowRoom& room, const std::vector<PaperColumn>&
     const qreal left = room.ticks ? tickLeft(room) + kTick + kBesideTick : 0;
     std::vector<Place> places;
     qreal x = left;
-    for (const auto& column : columns) {
-        const qreal width = (room.width - left) * column.share / std::max(shares, 0.001);
-        places.push_back({x, width - kBetween});
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const qreal width = (room.width - left) * columns[i].share / std::max(shares, 0.001);
+        // A number ends where the words after it begin: they stand further apart.
+        const bool meets = columns[i].number && i + 1 < columns.size() && !columns[i + 1].number;
+        places.push_back({x, width - (meets ? 2 : 1) * kBetween});
         x += width;
     }
     return places;

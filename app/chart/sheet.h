@@ -11,7 +11,9 @@ namespace tenthday {
 /// Whole device pixels, in logical ones: edges that fall on them are crisp at any scale.
 struct Snap {
     qreal ratio = 1;
-    [[nodiscard]] qreal operator()(qreal value) const { return std::round(value * ratio) / ratio; }
+    [[nodiscard]] qreal operator()(qreal value) const {
+        return static_cast<qreal>(qRound64(value * ratio)) / ratio;
+    }
     /// The thinnest crisp line, about 1 px.
     [[nodiscard]] qreal hair() const { return std::max(1.0, std::floor(ratio)) / ratio; }
     [[nodiscard]] QRectF rect(qreal left, qreal top, qreal right, qreal bottom) const {

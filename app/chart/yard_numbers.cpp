@@ -1,5 +1,7 @@
+#include <algorithm>
 #include <array>
 #include <set>
+#include <utility>
 
 #include "calendar/iso_week.h"
 #include "chart/bands.h"
@@ -7,6 +9,7 @@
 #include "chart/counted_day.h"
 #include "chart/late_words.h"
 #include "chart/slice_plates.h"
+#include "chart/taken_places.h"
 #include "chart/yard_picture.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
@@ -91,10 +94,9 @@ private:
         if (room.columns == 0) return;
         const QPointF at(room.rect.center().x(), sheet_.snap()(room.rect.bottom() - 4));
         const auto rect = sheet_.textRect(Type::Number, text, at, Align::Middle);
-        for (const auto& other : taken_)
-            if (other.adjusted(-4, -2, 4, 2).intersects(rect)) return;
-        if (input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
+        if (apart_.meets(rect) || input_.ribbon.meets(rect.adjusted(-2, -1, 2, 1))) return;
         taken_.push_back(rect);
+        apart_.add(rect.adjusted(-4, -2, 4, 2));
         numbers_.written[i] = true;
         // Off its hatch, and off the lines of today and the chosen day.
         const bool crossed = input_.isCrossed(rect);
@@ -111,6 +113,7 @@ private:
     BandNumbers& numbers_;
     std::set<Day> cellsDays_;
     std::vector<QRectF> taken_;
+    TakenPlaces apart_;  ///< the same with the air about them
 };
 
 BandNumbers numbersOf(const YardPicture& picture, Band band) {
@@ -131,22 +134,45 @@ struct BatchRoom {
     bool isGood = false;  ///< high enough to look no further
 };
 
-qreal heightOf(const YardPicture& picture, Id<Batch> batch) {
-    qreal height = 0;
-    for (const auto& block : picture.blocks)
-        if (block.batch == batch) height = std::max(height, block.bottom - block.top);
-    return height;
+/// Of a batch's places in the yard: the highest, and all together.
+struct Heights {
+    qreal most = 0;
+    qreal sum = 0;
+};
+
+Heights heightsOf(const YardPicture& picture, Id<Batch> batch) {
+    Heights heights;
+    for (const auto& block : picture.blocks) {
+        if (block.batch != batch) continue;
+        heights.most = std::max(heights.most, block.bottom - block.top);
+        heights.sum += block.bottom - block.top;
+    }
+    return heights;
+}
+
+/// Of these days, the first column and the one after the last.
+std::pair<std::size_t, std::size_t> columnsOf(const YardPicture& picture, const DayWindow& days) {
+    const auto from = [&](Day day) {
+        return std::lower_bound(
+                   picture.columns.begin(), picture.columns.end(), day,
+                   [](const DayColumn& column, Day wanted) { return column.day < wanted; }) -
+               picture.columns.begin();
+    };
+    return {static_cast<std::size_t>(from(days.first)),
+            static_cast<std::size_t>(from(days.last + Days{1}))};
 }
 
 /// Where its virgins are due to fly, if that is most of the block on some day; else where most is.
 BatchRoom bestRoom(const LaneInput& input, const YardPicture& picture, const BatchBlock& block,
                    const QSizeF& size) {
-    const qreal enough = std::min(0.6 * heightOf(picture, block.batch), 4 * size.height());
+    const auto heights = heightsOf(picture, block.batch);
     BatchRoom best;
+    if (heights.sum + 1 < size.height() + 2 * kAir) return best;  // most are, in a large season
+    const qreal enough = std::min(0.6 * heights.most, 4 * size.height());
+    const auto [first, end] = columnsOf(picture, block.days);
     for (const Band band :
          {Band::DueToFly, Band::Virgin, Band::Laying, Band::Cell, Band::JudgedGood}) {
-        for (std::size_t i = 0; i < picture.columns.size(); ++i) {
-            if (!block.days.contains(picture.columns[i].day)) continue;
+        for (std::size_t i = first; i < end; ++i) {
             const auto room = roomFor(picture, i, false, band, block.batch, size);
             if (room.columns == 0 || input.ribbon.meets(room.rect)) continue;
             if (best.room.columns == 0 || room.rect.height() > best.room.rect.height())

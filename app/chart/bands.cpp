@@ -61,6 +61,20 @@ void layNotStocked(Layer layer, const QRectF& rect, qreal spacing, Sheet& sheet)
         sheet.fill(layer, Role::NotStockedHatch, {rect.left(), y, rect.width(), hair});
 }
 
+namespace {
+
+/// Told apart by direction and by density: what is likely has few lines that fall, where no queen
+/// was found many rise, and a drone layer's cross.
+void hatch(Layer layer, Band band, const QRectF& rect, Sheet& sheet) {
+    if (band == Band::Likely) sheet.hatch(layer, Role::LikelyHatch, rect, Slope::Falling, 8, 1);
+    if (band == Band::NoQueen) sheet.hatch(layer, Role::NoQueenHatch, rect, Slope::Rising, 3.5, 1);
+    if (band == Band::DroneLayer)
+        for (const auto slope : {Slope::Rising, Slope::Falling})
+            sheet.hatch(layer, Role::DroneLayerHatch, rect, slope, 4.5, 1);
+}
+
+}  // namespace
+
 void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target) {
     auto rect = whole;
     // The line where neighbours in a stack meet is ground left free.
@@ -68,12 +82,12 @@ void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target
     if (rect.width() > 2 * gap) rect.setRight(rect.right() - gap);
     if (band == Band::NotStocked) return layNotStocked(Layer::Body, whole, 5, sheet);
     sheet.fill(Layer::Body, groundOf(band), rect, target);
-    if (band == Band::NoQueen)
-        sheet.hatch(Layer::Body, Role::NoQueenHatch, rect, Slope::Falling, 4.5, 1);
-    if (band == Band::Likely)
-        sheet.hatch(Layer::Body, Role::LikelyHatch, rect, Slope::Falling, 8, 1);
-    if (band == Band::DroneLayer)
-        sheet.hatch(Layer::Body, Role::DroneLayerHatch, rect, Slope::Rising, 3.5, 1);
+    hatch(Layer::Body, band, rect, sheet);
+}
+
+void layBandSwatch(Band band, const QRectF& box, Sheet& sheet) {
+    sheet.fill(Layer::Heads, groundOf(band), box, -1, 2);
+    hatch(Layer::Heads, band, box, sheet);
 }
 
 void layUnsureEggs(double share, const QRectF& rect, qreal gap, Sheet& sheet, int target) {

@@ -20,6 +20,9 @@ void layNotStocked(Layer layer, const QRectF& rect, qreal spacing, Sheet& sheet)
 /// Fills a band's rectangle with its colour and texture. @param gap px left free on the right
 void layBand(Band band, const QRectF& rect, qreal gap, Sheet& sheet, int target);
 
+/// The same in the legend.
+void layBandSwatch(Band band, const QRectF& box, Sheet& sheet);
+
 /// A day on which it is not known whether she lays: as high as the chance of it in the colour of
 /// laying, above it in that of due to fly. Over the days this makes a slope. @param gap as above
 void layUnsureEggs(double share, const QRectF& rect, qreal gap, Sheet& sheet, int target);

@@ -7,6 +7,7 @@
 #include "screen_text/joined_orders.h"
 #include "screen_text/limit_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/ready_total.h"
 #include "screen_text/trouble_text.h"
 
 namespace tenthday {
@@ -71,6 +72,8 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
             return {};
         case Hit::YardName:
             return chart_cards::yardName(outlook, key.yard);
+        case Hit::ReadyTotal:
+            return ready_total::card(outlook, *key.day);
         case Hit::Nuc: {
             const auto* side = at(outlook.nucs.sides, key.index);
             return side && key.day ? chart_cards::nuc(outlook, *side, *key.day) : CardText{};

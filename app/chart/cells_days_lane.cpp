@@ -2,15 +2,19 @@
 
 #include <array>
 
+#include "chart/counted_day.h"
 #include "chart/trouble_line.h"
 #include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
+#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
 
 constexpr qreal kPad = 5;
 constexpr qreal kTick = 5;
+constexpr qreal kUnderTotal = 1;
+constexpr qreal kAroundRows = 7;  ///< above and below the three lines of a sum
 
 struct LabelLine {
     QString text;
@@ -33,7 +37,18 @@ QString leftText(const CellsDay& day, bool brief) {
                                                : chart_text::left(day.left());
 }
 
-Label labelOf(const CellsDay& day, bool brief, const TextRuler& ruler) {
+/// Labels of the batches whose cells are ripe that day.
+QStringList batchesOf(const LaneInput& input, const CellsDay& day) {
+    QStringList labels;
+    for (const auto id : day.batches)
+        if (const auto* batch = input.find(id))
+            labels.push_back(QString::fromStdString(batch->batch->label));
+    return labels;
+}
+
+/// @param brief  in the least room  @param named  says which batches have too many cells
+Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool named,
+              const TextRuler& ruler) {
     const int likely = wholeLikely(day.numbers);
     const int ready = day.numbers.ready;
     Label label;
@@ -41,7 +56,9 @@ Label labelOf(const CellsDay& day, bool brief, const TextRuler& ruler) {
     label.lines[1] = {
         brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
         Type::Small};
-    label.lines[2] = {leftText(day, brief), Type::Strong};
+    const auto left = leftText(day, brief);
+    label.lines[2] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
+                      Type::Strong};
     for (const auto& line : label.lines)
         label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
     return label;
@@ -92,6 +109,32 @@ QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput&
     return {};
 }
 
+/// In one yard alone its own number says it.
+bool hasTotal(const Outlook& outlook) { return outlook.nucs.yards.size() > 1; }
+
+/// "today: 168 ready +358", of all yards, under the lane's name.
+QString totalWords(const LaneInput& input, Day day) {
+    const auto all = readyInAllYards(input.outlook, day);
+    const bool isToday = day == input.outlook.snapshot.today();
+    return chart_text::readyOn(isToday ? chart_text::today() : shortDay(day), all.ready,
+                               wholeLikely(all));
+}
+
+/// Can be asked: so it lies over the place that folds the lane.
+void layTotal(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    const auto day = countedDay(input.outlook, input.options);
+    if (!day || !hasTotal(input.outlook)) return;
+    const auto& ruler = sheet.ruler();
+    const QRectF line(0, area.top() + ruler.line(Type::Label), input.titleRight,
+                      ruler.line(Type::Strong));
+    const int target = sheet.target({.hit = Hit::ReadyTotal, .day = day}, line);
+    sheet.text(
+        Layer::Names, Role::Ink, Type::Strong,
+        ruler.elided(totalWords(input, *day), Type::Strong, input.titleRight - input.titleLeft),
+        {input.titleRight, sheet.baselineAt(Type::Strong, line.center().y())}, Align::Right,
+        target);
+}
+
 void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, Sheet& sheet) {
     const qreal line = lineOf(sheet.ruler());
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::matingNucs(),
@@ -134,14 +177,17 @@ int wholeLikely(const ReadyNumbers& numbers) {
     return static_cast<int>(std::floor(numbers.likely + 1e-6));
 }
 
-LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
-    const qreal height = ruler.line(Type::Label) + 3 * lineOf(ruler) + kTick + 8;
+LaneHeight CellsDaysLane::height(const LaneInput& input, const TextRuler& ruler) const {
+    const qreal total = hasTotal(input.outlook) ? ruler.line(Type::Strong) : 0;
+    const qreal head = ruler.line(Type::Label) + std::max(kTick + 1, total + kUnderTotal);
+    const qreal height = head + 3 * lineOf(ruler) + kAroundRows;
     return {height, height, height, 0};
 }
 
 void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& snap = sheet.snap();
     const qreal rows = 3 * lineOf(sheet.ruler()) + 2;
+    area_ = area;
     row_ = QRectF(area.left(), snap(area.bottom() - rows - 5), area.width(), snap(rows));
     head_ = QRectF(area.left(), area.top() + 1, area.width(),
                    std::max(0.0, row_.top() - kTick - 4 - area.top()));
@@ -155,22 +201,70 @@ void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet
     }
 }
 
-void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
-    layTroubles(input, lateBatches(input), head_, {}, sheet);
+namespace {
+
+/// A cells day with its room.
+struct Placed {
+    std::size_t index;
+    bool brief;
+    Label label;
+    QRectF plate;
+};
+
+std::vector<QRectF> platesBut(const std::vector<Placed>& all, const Placed* one) {
+    std::vector<QRectF> plates;
+    for (const auto& placed : all)
+        if (&placed != one) plates.push_back(placed.plate);
+    return plates;
+}
+
+/// Those that matter most first; in few words where whole ones have no room.
+std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
     const auto& days = input.outlook.nucs.cellsDays;
-    std::vector<QRectF> taken;
+    std::vector<Placed> all;
     for (const auto index : byWeight(input, days)) {
         const auto& day = days[index];
+        const auto taken = platesBut(all, nullptr);
         for (const bool brief : {false, true}) {
-            const auto label = labelOf(day, brief, sheet.ruler());
-            const auto plate = placeFor(label, input.axis.middleOf(day.day), row_, input, taken);
+            const auto label = labelOf(input, day, brief, false, ruler);
+            const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
             if (plate.isNull()) continue;
-            taken.push_back(plate);
-            const int target = sheet.target(
-                {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(index)}, plate);
-            layLabel(day, label, plate, target, isCrossed(input, plate), sheet);
+            all.push_back({index, brief, label, plate});
             break;
         }
+    }
+    return all;
+}
+
+/// Which batches have too many cells is said where that takes no other day its room.
+void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
+                 std::vector<Placed>& all) {
+    for (auto& placed : all) {
+        const auto& day = input.outlook.nucs.cellsDays[placed.index];
+        if (day.left() >= 0 || day.batches.empty()) continue;
+        const auto label = labelOf(input, day, placed.brief, true, ruler);
+        const auto plate =
+            placeFor(label, input.axis.middleOf(day.day), row, input, platesBut(all, &placed));
+        if (plate.isNull()) continue;
+        placed.label = label;
+        placed.plate = plate;
+    }
+}
+
+}  // namespace
+
+void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
+    layTotal(input, area_, sheet);
+    layTroubles(input, lateBatches(input), head_, {}, sheet);
+    const auto& days = input.outlook.nucs.cellsDays;
+    auto all = placedDays(input, row_, sheet.ruler());
+    nameBatches(input, row_, sheet.ruler(), all);
+    for (const auto& placed : all) {
+        const auto& day = days[placed.index];
+        const int target = sheet.target(
+            {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(placed.index)},
+            placed.plate);
+        layLabel(day, placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
     }
 }
 

@@ -75,7 +75,8 @@ enum class Hit : std::uint8_t {
     YardDay,   ///< a yard's nucs on a day; `batch` where they are a batch's
     Nuc,       ///< one nuc on a day: `index` in the sides; `batch` where its cell or queen is in it
     YardName,  ///< a yard's name: opens and closes it
-    Trouble,   ///< a word of warning: `index` in the findings
+    ReadyTotal,     ///< ready nucs of all yards on a day
+    Trouble,        ///< a word of warning: `index` in the findings
     FlyingDay,      ///< a day in the lane of flying days and drones
     OutsideLimits,  ///< a day outside the season for grafts, with nothing on it
     QueensDay,      ///< queens in hand on a day

@@ -154,6 +154,12 @@ PlotSpan plotSpan(const Outlook& outlook, const ChartOptions& options, const Tex
         for (const auto& day : {shortDay(outlook.season.last), chart_text::today()})
             names = std::max(names, ruler.width(chart_text::readyOn(day, 88, 88), Type::Strong));
     }
+    int sides = 0;
+    for (const auto& yard : outlook.nucs.yards) sides += yard.mostSides;
+    if (outlook.nucs.yards.size() > 1)
+        names = std::max(
+            names, ruler.width(chart_text::readyOn(shortDay(outlook.season.last), sides, sides),
+                               Type::Strong));
     if (hasQueensOrOrders(outlook))
         names = std::max({names, ruler.width(order_text::promiseLane(), Type::Label),
                           ruler.width(order_text::inHandRange(), Type::Small),

@@ -1,4 +1,4 @@
-/// @file counted_day.h  The day whose ready nucs are counted in words.
+/// @file counted_day.h  The day whose ready nucs are counted in words, and how many they are.
 #pragma once
 #include "chart/chart_options.h"
 #include "outlook/outlook.h"
@@ -11,6 +11,16 @@ namespace tenthday {
     if (options.chosenDay) return options.chosenDay;
     const Day today = outlook.snapshot.today();
     return outlook.season.contains(today) ? std::optional(today) : std::nullopt;
+}
+
+/// Of all mating yards on a day; none outside the season.
+[[nodiscard]] inline ReadyNumbers readyInAllYards(const Outlook& outlook, Day day) {
+    ReadyNumbers all;
+    const auto index = (day - outlook.season.first).count();
+    for (const auto& yard : outlook.nucs.yards)
+        if (index >= 0 && index < static_cast<int>(yard.days.size()))
+            all += yard.days[static_cast<std::size_t>(index)].numbers;
+    return all;
 }
 
 }  // namespace tenthday

@@ -16,7 +16,8 @@ QRectF grip(const Target& target) {
 bool isInSight(const Layout& layout, const Target& target, QPointF point) {
     if (target.key.hit == Hit::LegendName || target.key.hit == Hit::Strip)
         return point.y() >= layout.plot.bottom();
-    if (target.key.hit == Hit::YardName || target.key.hit == Hit::LaneName)
+    if (target.key.hit == Hit::YardName || target.key.hit == Hit::LaneName ||
+        target.key.hit == Hit::ReadyTotal)
         return point.x() < layout.plot.left() && point.y() >= layout.plot.top() &&
                point.y() < layout.plot.bottom();
     if (point.x() < layout.plot.left() || point.x() > layout.plot.right()) return false;

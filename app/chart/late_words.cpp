@@ -9,39 +9,47 @@ namespace {
 constexpr qreal kAir = 2.5;
 constexpr qreal kSign = 9;
 constexpr qreal kBetween = 5;
-constexpr qreal kCrossed = 10000;  ///< px of air that a line through the words costs
 
-using Span = std::pair<qreal, qreal>;  ///< top and bottom
+/// Where a plate may lie: within one band, so that no edge between bands is hidden, the band in
+/// which queens wait before others; in the end anywhere in the block.
+constexpr std::optional<Band> kGrounds[] = {Band::DueToFly, Band::Virgin,     Band::Laying,
+                                            Band::Cell,     Band::JudgedGood, Band::NoQueen};
 
-/// The batch's nucs of a column, joined where one band stands on the next.
-std::vector<Span> spansOf(const DayColumn& column, Id<Batch> batch) {
-    std::vector<Span> spans;
+/// The batch's nucs in a column that are in one band; of none: all that stand on each other.
+struct Part {
+    std::optional<Band> band;
+    qreal top;
+    qreal bottom;
+};
+
+struct BlockColumn {
+    QRectF rect;  ///< its place and width
+    std::vector<Part> parts;
+};
+using Block = std::vector<BlockColumn>;
+
+std::vector<Part> partsOf(const DayColumn& column, Id<Batch> batch) {
+    std::vector<Part> bands;
+    std::vector<Part> whole;
     for (const auto& box : column.boxes) {  // from the foot up
         if (box.run.batch != batch || !isCounted(box.run.band)) continue;
-        if (!spans.empty() && spans.back().first <= box.rect.bottom() + 0.01)
-            spans.back().first = box.rect.top();
+        bands.push_back({box.run.band, box.rect.top(), box.rect.bottom()});
+        if (!whole.empty() && whole.back().top <= box.rect.bottom() + 0.01)
+            whole.back().top = box.rect.top();
         else
-            spans.push_back({box.rect.top(), box.rect.bottom()});
+            whole.push_back({{}, box.rect.top(), box.rect.bottom()});
     }
-    return spans;
+    bands.insert(bands.end(), whole.begin(), whole.end());
+    return bands;
 }
-
-/// A batch's block, column by column.
-struct Block {
-    std::vector<std::vector<Span>> spans;
-    std::vector<QRectF> columns;  ///< null where it is not
-    std::vector<bool> waits;      ///< its queens are due to fly: the best place for the words
-};
 
 Block blockOf(const YardPicture& picture, Id<Batch> batch) {
     Block block;
+    block.reserve(picture.columns.size());
     for (const auto& column : picture.columns) {
-        block.spans.push_back(spansOf(column, batch));
-        block.columns.push_back(block.spans.back().empty() ? QRectF() : column.boxes.front().rect);
-        block.waits.push_back(
-            std::any_of(column.boxes.begin(), column.boxes.end(), [&](const BandBox& box) {
-                return box.run.batch == batch && box.run.band == Band::DueToFly;
-            }));
+        auto parts = partsOf(column, batch);
+        const auto rect = parts.empty() ? QRectF() : column.boxes.front().rect;
+        block.push_back({rect, std::move(parts)});
     }
     return block;
 }
@@ -51,44 +59,44 @@ struct Place {
     qreal air = 0;  ///< above or below, where it is least
 };
 
-/// A plate of such a size from a column on, at such a height; null where the block ends before.
-Place placeFrom(const Block& block, std::size_t column, qreal middle, const QSizeF& size) {
+/// A plate of such a size from a column on, at such a height; null where its ground ends before.
+Place placeFrom(const Block& block, std::size_t column, std::optional<Band> ground, qreal middle,
+                const QSizeF& size) {
     const qreal top = middle - size.height() / 2;
     const qreal bottom = middle + size.height() / 2;
-    const qreal left = block.columns[column].left();
+    const qreal left = block[column].rect.left();
     Place place{{}, 1000};
-    for (; column < block.columns.size(); ++column) {
-        const auto& spans = block.spans[column];
-        const auto at = std::find_if(spans.begin(), spans.end(), [&](const Span& span) {
-            return span.first <= top && span.second >= bottom;
+    for (; column < block.size(); ++column) {
+        const auto& [rect, parts] = block[column];
+        const auto at = std::find_if(parts.begin(), parts.end(), [&](const Part& part) {
+            return part.band == ground && part.top <= top && part.bottom >= bottom;
         });
-        if (at == spans.end()) return {};
-        place.air = std::min({place.air, top - at->first, at->second - bottom});
-        if (block.columns[column].right() - left < size.width() + 2) continue;
+        if (at == parts.end()) return {};
+        place.air = std::min({place.air, top - at->top, at->bottom - bottom});
+        if (rect.right() - left < size.width() + 2) continue;
         place.rect = QRectF(left + 1, top, size.width(), size.height());
         return place;
     }
     return {};
 }
 
-/// The place with the most air, where the queens wait if that can be, and no line through it.
-Place bestPlace(const LaneInput& input, const Block& block, const QSizeF& size) {
-    constexpr qreal kElsewhere = 100;
+/// The place with the most air that no line of a day and no ribbon runs through.
+QRectF bestPlace(const LaneInput& input, const Block& block, std::optional<Band> ground,
+                 const QSizeF& size) {
     Place best;
-    for (std::size_t i = 0; i < block.columns.size(); ++i)
-        for (const auto& span : block.spans[i]) {
-            auto place = placeFrom(block, i, (span.first + span.second) / 2, size);
+    for (std::size_t i = 0; i < block.size(); ++i)
+        for (const auto& part : block[i].parts) {
+            if (part.band != ground || part.bottom - part.top < size.height()) continue;
+            const auto place = placeFrom(block, i, ground, (part.top + part.bottom) / 2, size);
             if (place.rect.isNull() || input.ribbon.meets(place.rect)) continue;
-            if (!block.waits[i]) place.air -= kElsewhere;
-            if (input.isCrossed(place.rect)) place.air -= kCrossed;
+            if (input.isCrossed(place.rect)) continue;
             if (best.rect.isNull() || place.air > best.air) best = place;
         }
-    return best;
+    return best.rect;
 }
 
 /// On ground of its own with an edge about it: seen among the colours of the block.
-void layPlate(const Place& place, const LateWords& text, Sheet& sheet) {
-    const auto& rect = place.rect;
+void layPlate(const QRectF& rect, const LateWords& text, Sheet& sheet) {
     const qreal middle = rect.center().y();
     qreal x = rect.left() + kBetween;
     sheet.fill(Layer::Words, Role::Ground, rect, -1, 3);
@@ -113,14 +121,19 @@ QSizeF plateSize(const LateWords& text, const TextRuler& ruler) {
 QRectF writeLate(const LaneInput& input, const YardPicture& picture, Id<Batch> batch,
                  const LateWords& text, Sheet& sheet) {
     const auto block = blockOf(picture, batch);
-    for (const auto& words : {text.words, trouble_text::lateBriefly(), QString()}) {
-        const LateWords shown{text.number, words};
-        const auto place = bestPlace(input, block, plateSize(shown, sheet.ruler()));
-        if (place.rect.isNull()) continue;
-        layPlate(place, shown, sheet);
-        return place.rect;
-    }
-    return {};
+    const LateWords forms[] = {
+        text, {text.number, trouble_text::lateBriefly()}, {text.number, QString()}};
+    for (const auto& shown : forms)
+        for (const auto ground : kGrounds) {
+            const auto place = bestPlace(input, block, ground, plateSize(shown, sheet.ruler()));
+            if (place.isNull()) continue;
+            layPlate(place, shown, sheet);
+            return place;
+        }
+    // The sign and the number hide little, wherever in the block they lie.
+    const auto place = bestPlace(input, block, {}, plateSize(forms[2], sheet.ruler()));
+    if (!place.isNull()) layPlate(place, forms[2], sheet);
+    return place;
 }
 
 }  // namespace tenthday

@@ -5,8 +5,7 @@
 
 #include "chart/bands.h"
 #include "chart/flying_lane.h"
-#include "chart/leaves_mark.h"
-#include "chart/outline.h"
+#include "chart/legend_signs.h"
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
@@ -19,32 +18,34 @@ namespace {
 
 using chart_text::LegendEntry;
 
-/// An entry of the lanes, or one of the signs that stand over all of them.
-enum class Sign : std::uint8_t { Leaves, Planned, Trouble };
-using Entry = std::variant<LegendEntry, Sign>;
+/// A colour of the lanes, or a sign.
+using Entry = std::variant<LegendEntry, LegendSign>;
 
 QString textOf(const Entry& entry) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return chart_text::legend(*of);
-    switch (std::get<Sign>(entry)) {
-        case Sign::Leaves:
-            return legend_text::leaves();
-        case Sign::Planned:
-            return legend_text::planned();
-        case Sign::Trouble:
-            break;
-    }
-    return legend_text::trouble();
+    return legend_text::sign(std::get<LegendSign>(entry));
 }
 
 constexpr qreal kSwatch = 15;
 constexpr qreal kToText = space::kPart;
 constexpr qreal kBetween = 17;
 
-constexpr auto kEntries = std::to_array<LegendEntry>(
-    {LegendEntry::OpenCells, LegendEntry::SealedCells, LegendEntry::Virgin, LegendEntry::DueToFly,
-     LegendEntry::FirstEggs, LegendEntry::Laying, LegendEntry::JudgedGood, LegendEntry::NoQueen,
-     LegendEntry::Ready, LegendEntry::Likely, LegendEntry::Waiting, LegendEntry::NotStocked,
-     LegendEntry::LookDue, LegendEntry::LookDone, LegendEntry::Rest});
+/// Of every season, lane by lane.
+constexpr auto kEntries = std::to_array<Entry>(
+    {LegendEntry::OpenCells,  LegendEntry::SealedCells, LegendSign::CellsOut,
+     LegendSign::MakeUp,      LegendEntry::LookDue,     LegendEntry::LookDone,
+     LegendEntry::Rest,       LegendSign::Idle,         LegendSign::CellsDay,
+     LegendSign::TooMany,     LegendEntry::Virgin,      LegendEntry::DueToFly,
+     LegendEntry::FirstEggs,  LegendEntry::Laying,      LegendEntry::JudgedGood,
+     LegendEntry::NoQueen,    LegendSign::DroneLayer,   LegendEntry::Ready,
+     LegendEntry::Likely,     LegendSign::BoxedNumber,  LegendEntry::Waiting,
+     LegendEntry::NotStocked, LegendSign::Spent});
+constexpr auto kOfOrders =
+    std::to_array<LegendSign>({LegendSign::InHand, LegendSign::OrderMet, LegendSign::OrderAtRisk,
+                               LegendSign::OrderShort, LegendSign::Leaves});
+constexpr auto kLast =
+    std::to_array<LegendSign>({LegendSign::Chosen, LegendSign::ClearDay, LegendSign::Planned,
+                               LegendSign::Trouble, LegendSign::Urgent});
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
@@ -57,8 +58,11 @@ std::vector<Entry> entriesOf(const Outlook& outlook) {
     if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
     if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
         entries.push_back(LegendEntry::OutsideLimits);
-    if (!ordersOf(outlook.snapshot).empty()) entries.push_back(Sign::Leaves);
-    entries.insert(entries.end(), {Sign::Planned, Sign::Trouble});
+    if (!ordersOf(outlook.snapshot).empty())
+        entries.insert(entries.end(), kOfOrders.begin(), kOfOrders.end());
+    entries.push_back(LegendSign::Weekend);
+    if (outlook.snapshot.all<DayOff>().size() > 0) entries.push_back(LegendSign::DayOff);
+    entries.insert(entries.end(), kLast.begin(), kLast.end());
     return entries;
 }
 
@@ -137,16 +141,14 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
             fill(Role::JudgedGood);
             break;
         case LegendEntry::NoQueen:
-            fill(Role::NoQueen);
-            sheet.hatch(Layer::Heads, Role::NoQueenHatch, box, Slope::Falling, 4.5, 1);
+            layBandSwatch(Band::NoQueen, box, sheet);
             break;
         case LegendEntry::Ready:
             fill(Role::Ready);
             edge(Role::ReadyEdge);
             break;
         case LegendEntry::Likely:
-            fill(Role::Likely);
-            sheet.hatch(Layer::Heads, Role::LikelyHatch, box, Slope::Falling, 5, 1);
+            layBandSwatch(Band::Likely, box, sheet);
             edge(Role::ReadyEdge);
             break;
         case LegendEntry::Waiting:
@@ -173,11 +175,7 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
 
 void layEntry(const Entry& entry, const QRectF& box, Sheet& sheet) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return laySwatch(*of, box, sheet);
-    const auto sign = std::get<Sign>(entry);
-    if (sign == Sign::Planned) return layOutline(Layer::Heads, box, sheet);
-    if (sign == Sign::Leaves)
-        return sheet.path(Layer::Heads, Role::Good, leavesMark({box.center().x(), box.bottom()}));
-    sheet.glyph(Layer::Heads, Role::Caution, Glyph::Warning, box.center(), 9);
+    layLegendSign(std::get<LegendSign>(entry), box, sheet);
 }
 
 /// The mark that folds it; beside it, where it is folded, what it is.

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "chart/leaves_mark.h"
+#include "chart/order_cloth.h"
 #include "chart/order_flag.h"
 #include "screen_text/joined_orders.h"
 #include "screen_text/order_text.h"
@@ -17,12 +18,6 @@ constexpr qreal kMast = 1.5;
 constexpr qreal kNear = 160;  ///< masts so far apart can hang on one flag
 
 qreal flagHeight(const TextRuler& ruler) { return std::ceil(ruler.line(Type::Small)) + 2 * kPadY; }
-
-Role roleOf(OrderState state) {
-    return state == OrderState::Met      ? Role::Good
-           : state == OrderState::AtRisk ? Role::Caution
-                                         : Role::Danger;
-}
 
 using Flag = OrderFlag;
 
@@ -50,26 +45,6 @@ std::optional<Place> placeFor(const Flag& flag, qreal mast, const QRectF& area, 
     return std::nullopt;
 }
 
-/// The cloth: full where the order is met, its edge alone where it is in doubt, cut where short.
-void layCloth(OrderState state, const QRectF& cloth, bool left, int target, Sheet& sheet) {
-    if (state == OrderState::Met)
-        return sheet.fill(Layer::Words, Role::JudgedGood, cloth, target, 1);
-    if (state == OrderState::AtRisk) {
-        sheet.fill(Layer::Words, Role::Ground, cloth, target, 1);
-        return sheet.frame(Layer::Words, Role::Caution, cloth, 1.5, 1);
-    }
-    const qreal tail = left ? cloth.left() : cloth.right();
-    const qreal inwards = left ? order_flag::kNotch : -order_flag::kNotch;
-    const qreal foot = left ? cloth.right() : cloth.left();
-    QPainterPath path(QPointF(foot, cloth.top()));
-    path.lineTo(tail, cloth.top());
-    path.lineTo(tail + inwards, cloth.center().y());
-    path.lineTo(tail, cloth.bottom());
-    path.lineTo(foot, cloth.bottom());
-    path.closeSubpath();
-    sheet.path(Layer::Words, Role::DangerGround, path, target);
-}
-
 Role inkOf(OrderState state) {
     return state == OrderState::Met     ? Role::JudgedGoodInk
            : state == OrderState::Short ? Role::DangerInk
@@ -85,7 +60,7 @@ void layFlag(OrderState state, const Flag& flag, const Place& place, int target,
     const QRectF word(place.leftOfMast ? rect.left() : cloth.right(), rect.top(), wordWidth,
                       rect.height());
     if (wordWidth > 0) sheet.fill(Layer::Words, Role::Ground, word, target, 1);
-    layCloth(state, cloth, place.leftOfMast, target, sheet);
+    layCloth(Layer::Words, state, cloth, place.leftOfMast, sheet, target);
     const qreal notch = state == OrderState::Short ? order_flag::kNotch : 0;
     const qreal textLeft = cloth.left() + order_flag::kPadX + (place.leftOfMast ? notch : 0);
     const qreal line = cloth.height() / flag.rows();
@@ -148,6 +123,7 @@ public:
     /// Orders without room are joined with their neighbour until all have some, or none is near.
     std::vector<Hung>& find() {
         while (const auto left = place()) join(*left);
+        nameJoined();
         for (auto& hung : hung_) hung.flag = hung.place ? &hung.flags[hung.place->flag] : nullptr;
         return hung_;
     }
@@ -190,20 +166,46 @@ private:
         std::stable_sort(into.orders.begin(), into.orders.end(),
                          [&](auto a, auto b) { return orders[a].state > orders[b].state; });
         into.mast = std::min(into.mast, gone.mast);
-        into.flags = joinedFlags(into.orders);
+        into.flags = joinedFlags(into);
         hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
     }
 
     /// "3 orders, K-04 14 short", else "3 orders, 1 not met", all on the cloth: no word beside it
     /// looks like that of one order.
-    [[nodiscard]] std::vector<Flag> joinedFlags(const std::vector<std::size_t>& members) const {
-        const auto& orders = input_.options.orders->orders;
-        std::vector<const OrderOutlook*> all;
-        for (const auto i : members) all.push_back(&orders[i]);
+    [[nodiscard]] std::vector<Flag> joinedFlags(const Hung& hung) const {
+        const auto all = ordersOn(hung);
         std::vector<Flag> flags;
         for (const auto& name : {order_text::joinedName(all), order_text::joinedBriefly(all)})
-            flags.push_back(measured({{name}, {}}, orders[members.front()].state, ruler_));
+            flags.push_back(measured({{name}, {}}, stateOf(hung.orders.front()), ruler_));
         return flags;
+    }
+
+    /// Several on one flag are named where that takes no other flag its room.
+    void nameJoined() {
+        for (auto& hung : hung_) {
+            if (!hung.place || hung.orders.size() < 2) continue;
+            std::vector<QRectF> taken;
+            for (const auto& other : hung_)
+                if (&other != &hung && other.place) taken.push_back(other.place->rect);
+            for (const auto& name : order_text::joinedWithNames(ordersOn(hung))) {
+                hung.flags.push_back(measured({{name}, {}}, stateOf(hung.orders.front()), ruler_));
+                auto place =
+                    placeFor(hung.flags.back(), hung.mast, area_, rows_, input_, taken, ruler_);
+                if (!place) continue;
+                place->flag = hung.flags.size() - 1;
+                hung.place = place;
+                break;
+            }
+        }
+    }
+
+    [[nodiscard]] OrderState stateOf(std::size_t order) const {
+        return input_.options.orders->orders[order].state;
+    }
+    [[nodiscard]] std::vector<const OrderOutlook*> ordersOn(const Hung& hung) const {
+        std::vector<const OrderOutlook*> all;
+        for (const auto i : hung.orders) all.push_back(&input_.options.orders->orders[i]);
+        return all;
     }
 
     const LaneInput& input_;

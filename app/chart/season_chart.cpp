@@ -7,7 +7,9 @@
 
 #include "chart/active_days.h"
 #include "chart/card_for.h"
+#include "chart/cells_days_lane.h"
 #include "chart/chart_access.h"
+#include "chart/counted_day.h"
 #include "chart/dragged_card.h"
 #include "chart/gesture_resting.h"
 #include "chart/hit_test.h"
@@ -255,13 +257,9 @@ void SeasonChart::describe() {
     if (!shown_) return;
     QString words;
     if (options_.chosenDay) {
-        ReadyNumbers all;
-        const auto index = (*options_.chosenDay - shown_->season.first).count();
-        for (const auto& yard : shown_->nucs.yards)
-            if (index >= 0 && index < static_cast<int>(yard.days.size()))
-                all += yard.days[static_cast<std::size_t>(index)].numbers;
-        words = chart_text::readyOn(weekdayAndDay(*options_.chosenDay), all.ready,
-                                    static_cast<int>(all.likely));
+        const auto all = readyInAllYards(*shown_, *options_.chosenDay);
+        words =
+            chart_text::readyOn(weekdayAndDay(*options_.chosenDay), all.ready, wholeLikely(all));
     }
     if (options_.selected)
         if (const auto* batch = shown_->find(*options_.selected))

@@ -12,14 +12,22 @@ struct Trouble {
     Role role = Role::Caution;
     qreal x = 0;     ///< where its batch stands: the words stand as near as they can
     int weight = 0;  ///< the weightiest get their room first
-    std::vector<TargetKey> others{};  ///< batches that share the words; its place is the first's
 
-    [[nodiscard]] int count() const { return 1 + static_cast<int>(others.size()); }
+    struct Joined {
+        TargetKey key;
+        QString batch;  ///< empty where its batch is named already
+    };
+    std::vector<Joined> others{};  ///< that share the words; its place is the first's
+
+    void join(const Trouble& other);
+    /// Of its batches, each once; one empty name where it is of none.
+    [[nodiscard]] QStringList names() const;
 };
 
-/// Lays as many side by side as have room, then how many more there are. Batches alike share their
-/// words. Each stands near its batch; where one is in danger or room is short, all stand from the
-/// left edge on, the urgent first, then by day.
+/// Lays as many side by side as have room, then how many more there are and the first of them.
+/// Batches alike share their words; as many are named as have room. Each stands near its batch;
+/// where one is in danger or room is short, all stand from the left edge on, the urgent first, then
+/// by day. None stands on the lines of today and the chosen day.
 /// @param taken  what stands there already
 void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
                  const std::vector<QRectF>& taken, Sheet& sheet);

@@ -7,16 +7,11 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/lists.h"
 #include "screen_text/words.h"
 
 namespace tenthday::batch_text {
 namespace {
-
-QString listed(const QStringList& parts) {
-    if (parts.size() < 2) return parts.join(QString());
-    return Words::tr("%1 and %2")
-        .arg(parts.mid(0, parts.size() - 1).join(QStringLiteral(", ")), parts.last());
-}
 
 bool isLook(TaskRule rule) {
     return rule == TaskRule::FirstWildLook || rule == TaskRule::SecondWildLook;

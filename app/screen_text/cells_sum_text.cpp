@@ -1,6 +1,7 @@
 #include "screen_text/cells_sum_text.h"
 
 #include "screen_text/chart_text.h"
+#include "screen_text/lists.h"
 #include "screen_text/words.h"
 
 namespace tenthday::cells_sum_text {
@@ -10,6 +11,14 @@ QString ripe(int ripe, int toNucs, bool brief) {
     const auto some = chart_text::number(toNucs);
     const auto all = chart_text::number(ripe);
     return brief ? Words::tr("%1 of %2").arg(some, all) : Words::tr("%1 of %2 ripe").arg(some, all);
+}
+
+QString ofBatches(const QStringList& batches, const QString& left) {
+    constexpr int kMostNames = 2;
+    const int count = static_cast<int>(batches.size());
+    const auto who =
+        count <= kMostNames ? listed(batches) : listedWithMore(batches.mid(0, 1), count - 1);
+    return Words::tr("%1: %2").arg(who, left);
 }
 
 }  // namespace tenthday::cells_sum_text

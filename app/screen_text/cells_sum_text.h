@@ -1,11 +1,14 @@
-/// @file cells_sum_text.h  The first line of a cells day's sum in the chart.
+/// @file cells_sum_text.h  The lines of a cells day's sum in the chart.
 #pragma once
-#include <QString>
+#include <QStringList>
 
 namespace tenthday::cells_sum_text {
 
 /// "22 ripe"; "20 of 22 ripe" where only 20 of them are for nucs, so that the nucs left are what
 /// is ready less the first number. In the least room ("22", "20 of 22") without the word.
 [[nodiscard]] QString ripe(int ripe, int toNucs, bool brief);
+
+/// "705: 9 too many", of the batches whose cells are ripe that day.
+[[nodiscard]] QString ofBatches(const QStringList& batches, const QString& left);
 
 }  // namespace tenthday::cells_sum_text

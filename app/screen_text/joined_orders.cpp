@@ -4,6 +4,7 @@
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/lists.h"
 #include "screen_text/order_text.h"
 #include "screen_text/words.h"
 
@@ -41,6 +42,35 @@ QString joinedName(const std::vector<const OrderOutlook*>& orders) {
     return Words::tr("%1, %2 %3")
         .arg(Words::tr("%Ln order(s)", nullptr, static_cast<int>(orders.size())),
              QString::fromStdString(order.order->label), state(order));
+}
+
+namespace {
+
+QString flagOf(const OrderOutlook& order) {
+    return flag(*order.order, QString::fromStdString(order.order->label));
+}
+
+/// "17 K-04 14 short": as its own flag says it.
+QString withState(const OrderOutlook& order) {
+    return Words::tr("%1 %2").arg(flagOf(order), state(order));
+}
+
+}  // namespace
+
+QStringList joinedWithNames(const std::vector<const OrderOutlook*>& orders) {
+    if (orders.size() < 2) return {};
+    const auto& first = *orders.front();
+    const int more = static_cast<int>(orders.size()) - 1;
+    const auto unmet = std::count_if(orders.begin(), orders.end(), isUnmet);
+    QStringList all;
+    for (const auto* order : orders) all.push_back(unmet == 0 ? flagOf(*order) : withState(*order));
+    if (unmet == 0)
+        return {Words::tr("%1, all met").arg(listed(all)),
+                Words::tr("%1, all met").arg(listedWithMore({flagOf(first)}, more))};
+    const auto brief =
+        unmet == 1 ? Words::tr("%1, %2 more met").arg(withState(first), chart_text::number(more))
+                   : Words::tr("%1: %2 ...").arg(joinedBriefly(orders), withState(first));
+    return {all.join(QStringLiteral(", ")), brief};
 }
 
 CardText joinedCard(const std::vector<const OrderOutlook*>& orders) {

@@ -1,5 +1,6 @@
 /// @file joined_orders.h  The card of several orders at one place of the chart.
 #pragma once
+#include <QStringList>
 #include <vector>
 
 #include "screen_text/chart_cards.h"
@@ -14,6 +15,9 @@ namespace tenthday::order_text {
 [[nodiscard]] QString joinedBriefly(const std::vector<const OrderOutlook*>& orders);
 /// Where one alone is not met, which and what it lacks: "3 orders, K-04 14 short"; else briefly.
 [[nodiscard]] QString joinedName(const std::vector<const OrderOutlook*>& orders);
+/// With names, from the longest to the shortest: of all, "5 K-05 and 8 Splits, all met" or
+/// "17 K-04 14 short, 5 K-05 met"; then of the first alone, which is the worst.
+[[nodiscard]] QStringList joinedWithNames(const std::vector<const OrderOutlook*>& orders);
 /// Each with its state and due day.
 [[nodiscard]] CardText joinedCard(const std::vector<const OrderOutlook*>& orders);
 

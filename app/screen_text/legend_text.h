@@ -1,14 +1,36 @@
-/// @file legend_text.h  In the legend of the chart: the signs that stand over all lanes.
+/// @file legend_text.h  In the legend of the chart: the signs beside the colours of its bands.
 #pragma once
 #include <QString>
+#include <cstdint>
 
-namespace tenthday::legend_text {
+namespace tenthday {
 
-/// The arrow on the foot of the queens' lane: an order that leaves before or after it is due.
-[[nodiscard]] QString leaves();
-/// The broken outline of what is not so, or not yet.
-[[nodiscard]] QString planned();
-/// The sign of trouble.
-[[nodiscard]] QString trouble();
+enum class LegendSign : std::uint8_t {
+    CellsOut,  ///< what hangs from a bar's end
+    MakeUp,    ///< the open box
+    Idle,      ///< an empty frame in a builder's row
+    CellsDay,  ///< the tick over a sum
+    TooMany,   ///< the same in red
+    DroneLayer,
+    Spent,
+    BoxedNumber,
+    InHand,  ///< the curve of the queens and its range
+    OrderMet,
+    OrderAtRisk,
+    OrderShort,
+    Leaves,  ///< the arrow of an order that leaves before or after it is due
+    Weekend,
+    DayOff,
+    Chosen,    ///< frame and way of a chosen batch
+    ClearDay,  ///< while a batch is dragged
+    Planned,   ///< the broken outline of what is not so, or not yet
+    Trouble,
+    Urgent
+};
 
-}  // namespace tenthday::legend_text
+namespace legend_text {
+
+[[nodiscard]] QString sign(LegendSign sign);
+
+}  // namespace legend_text
+}  // namespace tenthday

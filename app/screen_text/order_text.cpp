@@ -96,8 +96,8 @@ QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
-QString promiseLane() { return Words::tr("Can promise"); }
-QString promiseHow() { return Words::tr("90 % sure, by week"); }
+QString promiseLane() { return Words::tr("Can promise in all"); }
+QString promiseHow() { return Words::tr("by week's end, 90 % sure"); }
 QString weekIsOver() { return Words::tr("over"); }
 QString noPromiseYet(const Outlook& outlook) {
     return outlook.mating ? Words::tr("not worked out yet")
@@ -191,7 +191,8 @@ CardText promiseCard(const Outlook& outlook, const PromiseWeek& week) {
     if (daysOf(week.week).last < outlook.snapshot.today())
         card.lines.push_back({Words::tr("this week is over"), {}, {}});
     card.lines.push_back({Words::tr("can be promised"), chart_text::number(week.canPromise),
-                          Words::tr("the least that is left at its end or on a later due day")});
+                          Words::tr("in all, not for each week: the least that is left at its "
+                                    "end or on a later due day")});
     card.lines.push_back({Words::tr("queens ready"), chart_text::number(week.ready),
                           Words::tr("or more by then, 90 % sure, since the season began")});
     card.lines.push_back(

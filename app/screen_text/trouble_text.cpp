@@ -12,6 +12,11 @@ QString lateBriefly() { return Words::tr("late"); }
 QString ofBatch(const QString& label, const QString& words) {
     return Words::tr("%1 %2").arg(label, words);
 }
+QString moreNamed(int count, const QStringList& first) {
+    const auto names = first.join(QStringLiteral(", "));
+    return (count > first.size() ? Words::tr("and %1 more: %2 ...") : Words::tr("and %1 more: %2"))
+        .arg(chart_text::number(count), names);
+}
 QString more(int count) { return Words::tr("and %1 more").arg(chart_text::number(count)); }
 
 CardText lateCard(const Outlook& outlook, Id<Batch> id) {

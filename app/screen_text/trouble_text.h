@@ -11,6 +11,8 @@ namespace tenthday::trouble_text {
 [[nodiscard]] QString ofBatch(const QString& label, const QString& words);
 /// "and 12 more", of those that have no room.
 [[nodiscard]] QString more(int count);
+/// "and 12 more: 312, 315 ...", the first of them by name.
+[[nodiscard]] QString moreNamed(int count, const QStringList& first);
 /// How late weather makes a batch, and against what that is counted; without lines for a batch
 /// that is not late.
 [[nodiscard]] CardText lateCard(const Outlook& outlook, Id<Batch> batch);

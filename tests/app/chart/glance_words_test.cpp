@@ -55,7 +55,7 @@ TEST_F(Glance, TheUrgentAreToldFirstAtTheLeftEdge) {
     const auto few = told(lineOf(220, troubles));
     ASSERT_EQ(few.size(), 2U);
     EXPECT_EQ(few[0], "2 wild: look today");
-    EXPECT_EQ(few[1], "and 2 more");
+    EXPECT_TRUE(few[1].starts_with("and 2 more")) << few[1];
     // With none in danger and room enough, each stands by its batch.
     const auto calm = told(lineOf(900, {troubles[0], troubles[2]}));
     EXPECT_EQ(calm, (std::vector<std::string>{"3 short: 9 cells", "1 overfull: 30 in 24"}));

@@ -1,7 +1,6 @@
 #include "batches/field_parts.h"
 
-#include <QLocale>
-
+#include "look/day_field.h"
 #include "screen_text/dates.h"
 
 namespace tenthday {
@@ -15,8 +14,7 @@ void choose(QComboBox& field, const std::optional<Uuid>& uuid) {
 
 QDateEdit* dateField() {
     auto* field = new QDateEdit;
-    field->setCalendarPopup(true);
-    field->setDisplayFormat(QStringLiteral("ddd ") + QLocale().dateFormat(QLocale::ShortFormat));
+    makeDayField(*field);
     field->setDateRange(toQDate(kFirstDay), toQDate(kLastDay));
     return field;
 }

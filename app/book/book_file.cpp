@@ -147,9 +147,11 @@ Result<Snapshot> BookFile::read(const ReadRange& range) {
 Result<void> BookFile::write(const ChangeSet& changes) {
     if (isReadOnly()) return named(Error{"is open for reading only; nothing was changed"});
     if (auto sound = checkSound(); !sound) return named(sound.error());
-    if (auto done = writeChanges(*connection_, changes, options_.utcNow()); !done)
-        return named(done.error());
-    return {};
+    const auto done = writeChanges(*connection_, changes, options_.utcNow());
+    if (done) return {};
+    if (!QFileInfo::exists(path_))
+        return named(Error{"the file is no longer there; keep what is open with Save a copy"});
+    return named(done.error());
 }
 
 Result<void> BookFile::saveCopy(const QString& target, bool replace) {

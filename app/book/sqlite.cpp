@@ -201,7 +201,8 @@ Result<void> copyInto(Connection& connection, const QString& path) {
     if (QFileInfo::exists(path)) return Error{path.toStdString() + ": is there already"};
     auto done = connection.run(QStringLiteral("VACUUM INTO ?"), {path.toStdString()});
     Result<void> result = done ? waitUntilOnDisk(path) : Result<void>(done.error());
-    if (!result) QFile::remove(path);
+    if (!result)  // a full disk leaves its journal too
+        for (const auto& left : {path, path + QStringLiteral("-journal")}) QFile::remove(left);
     return result;
 }
 

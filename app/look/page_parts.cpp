@@ -11,6 +11,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "look/airy_head.h"
 #include "look/table_copy.h"
 
 namespace tenthday {
@@ -19,12 +20,15 @@ namespace {
 /// Cells a little larger than their text: columns and broken lines would run into each other.
 class AiryCells : public QStyledItemDelegate {
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    /// @param air  px on each side of the words
+    /// @param more  px above and below them, together
+    AiryCells(int air, int more, QObject* parent)
+        : QStyledItemDelegate(parent), air_(air), more_(more) {}
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override {
         QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
-        words.rect.adjust(kAir, 0, -kAir, 0);
-        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * kAir, kAir);
+        words.rect.adjust(air_, 0, -air_, 0);
+        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * air_, more_);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
@@ -35,7 +39,7 @@ public:
         ground.icon = {};
         ground.features &= ~QStyleOptionViewItem::HasCheckIndicator;
         // What is inside is drawn once more, but no ground and no frame of its own.
-        words.rect.adjust(kAir, 0, -kAir, 0);
+        words.rect.adjust(air_, 0, -air_, 0);
         words.backgroundBrush = Qt::NoBrush;
         if (words.state & QStyle::State_Selected)
             words.palette.setBrush(QPalette::Text, words.palette.brush(QPalette::HighlightedText));
@@ -46,8 +50,21 @@ public:
     }
 
 private:
-    static constexpr int kAir = 8;
+    int air_;
+    int more_;
 };
+
+constexpr int kAir = 8;         ///< px between a list's column and its words
+constexpr int kCompactAir = 4;  ///< the same of a list that stands among other things
+
+/// Words of heads and cells equally far from their column's edges.
+void setAir(QTableView& table, int air, int more) {
+    table.setItemDelegate(new AiryCells(air, more, &table));
+    if (auto* head = qobject_cast<AiryHead*>(table.horizontalHeader())) return head->setAir(air);
+    auto* head = new AiryHead(air, &table);
+    head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table.setHorizontalHeader(head);
+}
 
 }  // namespace
 
@@ -117,19 +134,18 @@ QScrollArea* scrolling(QWidget* part) {
 
 void makeList(QTableView& table, const QString& name) {
     table.setAccessibleName(name);
-    table.setItemDelegate(new AiryCells(&table));
+    setAir(table, kAir, kAir);
+    table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
     table.setAlternatingRowColors(true);
     table.setShowGrid(false);
     table.setWordWrap(false);
     table.verticalHeader()->hide();
-    table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     makeCopyable(table);
 }
 
 void makeCompact(QTableView& table) {
-    table.setItemDelegate(new QStyledItemDelegate(&table));
+    setAir(table, kCompactAir, 0);
     table.verticalHeader()->setMinimumSectionSize(1);
     table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 5);

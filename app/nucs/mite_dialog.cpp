@@ -14,6 +14,7 @@
 #include <set>
 
 #include "book/new_id.h"
+#include "look/day_field.h"
 #include "look/page_parts.h"
 #include "look/table_keys.h"
 #include "screen_text/chart_text.h"
@@ -92,7 +93,7 @@ MiteDialog::MiteDialog(Desk& desk, QWidget* parent)
 
 QWidget* MiteDialog::makeEntry() {
     auto* part = new QWidget;
-    day_->setCalendarPopup(true);
+    makeDayField(*day_);
     what_->setEditable(true);
     what_->setMinimumContentsLength(24);
     std::set<std::string> known;

@@ -11,6 +11,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "look/day_field.h"
 #include "look/page_parts.h"
 #include "look/palette.h"
 #include "look/table_keys.h"
@@ -26,7 +27,7 @@ QString plain(const std::string& text) { return QString::fromStdString(text); }
 
 QDateEdit* dayField(Day day, const QString& name) {
     auto* field = new QDateEdit(toQDate(day));
-    field->setCalendarPopup(true);
+    makeDayField(*field);
     field->setAccessibleName(name);
     return field;
 }

@@ -7,6 +7,7 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include "look/day_field.h"
 #include "screen_text/dates.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/plan_text.h"
@@ -41,7 +42,7 @@ PlanForm::PlanForm(QWidget* parent)
       hours_(new QSpinBox),
       notOnOne_(new QCheckBox(plan_text::notOnOneBatch())),
       keep_(new QCheckBox(plan_text::keepTicked())) {
-    for (auto* date : {from_, until_}) date->setCalendarPopup(true);
+    for (auto* date : {from_, until_}) makeDayField(*date);
     most_->setRange(0, 999);
     most_->setSpecialValueText(plan_text::noLimit());
     most_->setSuffix(plan_text::mostGraftsUnit());

@@ -4,8 +4,8 @@
 
 namespace tenthday::print_text {
 
-QString menuEntry() { return Words::tr("Print lists an&d cards..."); }
-QString give() { return Words::tr("&Give to..."); }
+QString menuEntry() { return Words::tr("Print lists an&d cards ..."); }
+QString give() { return Words::tr("&Give to ..."); }
 QString giveTo() { return Words::tr("Initials of whom the task is given to; empty: to nobody"); }
 QString head() { return Words::tr("Print"); }
 QString what() { return Words::tr("&What"); }
@@ -60,8 +60,8 @@ QString labelLength(int which) {
 
 QString mm() { return Words::tr(" mm"); }
 QString cutLines() { return Words::tr("Lines to cut along"); }
-QString print() { return Words::tr("&Print..."); }
-QString keepPdf() { return Words::tr("&Keep as PDF..."); }
+QString print() { return Words::tr("&Print ..."); }
+QString keepPdf() { return Words::tr("&Keep as PDF ..."); }
 QString close() { return Words::tr("Close"); }
 QString pages(int pages) { return Words::tr("%Ln page(s)", nullptr, pages); }
 

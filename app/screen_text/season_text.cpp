@@ -4,7 +4,7 @@
 
 namespace tenthday::season_text {
 
-QString nextEntry() { return Words::tr("&Begin the next season..."); }
+QString nextEntry() { return Words::tr("&Begin the next season ..."); }
 QString head() { return Words::tr("Begin the next season"); }
 QString explained() {
     return Words::tr(

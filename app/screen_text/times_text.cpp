@@ -5,7 +5,7 @@
 
 namespace tenthday::times_text {
 
-QString menuEntry() { return Words::tr("Ti&mes of work and driving..."); }
+QString menuEntry() { return Words::tr("Ti&mes of work and driving ..."); }
 QString head() { return Words::tr("Times of work and driving"); }
 QString explained() {
     return Words::tr(

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
+#include "look/day_field.h"
 #include "screen_text/dates.h"
 #include "screen_text/season_text.h"
 
@@ -64,7 +65,7 @@ NextSeasonDialog::NextSeasonDialog(Desk& desk, QWidget* parent)
     auto* explained = new QLabel(season_text::explained());
     auto* always = new QLabel(season_text::always());
     for (auto* words : {explained, always, told_}) words->setWordWrap(true);
-    for (auto* day : {from_, until_}) day->setCalendarPopup(true);
+    for (auto* day : {from_, until_}) makeDayField(*day);
     things_->setHeaderHidden(true);
     things_->setAccessibleName(season_text::goOn());
     auto* form = new QFormLayout;

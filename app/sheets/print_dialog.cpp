@@ -16,6 +16,7 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include "look/day_field.h"
 #include "screen_text/dates.h"
 #include "screen_text/paper_text.h"
 #include "screen_text/print_text.h"
@@ -71,7 +72,7 @@ QWidget* PrintDialog::makeOptions() {
         kind_->addItem(paper_text::kind(static_cast<PaperKind>(i)));
     for (std::size_t i = 0; i < kTokenCount<Paper>; ++i)
         paper_->addItem(print_text::paper(static_cast<Paper>(i)));
-    day_->setCalendarPopup(true);
+    makeDayField(*day_);
     who_->setEditable(true);
     form->addRow(print_text::what(), kind_);
     form->addRow(print_text::day(), day_);

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "look/day_field.h"
 #include "screen_text/dates.h"
 #include "screen_text/week_text.h"
 
@@ -26,7 +27,7 @@ OwnTaskDialog::OwnTaskDialog(const QString& head, const Snapshot& snapshot,
       told_(new QLabel) {
     setWindowTitle(head);
     text_->setMinimumWidth(fontMetrics().averageCharWidth() * 48);
-    day_->setCalendarPopup(true);
+    makeDayField(*day_);
     std::vector<Ptr<Yard>> rows(snapshot.all<Yard>().begin(), snapshot.all<Yard>().end());
     std::stable_sort(rows.begin(), rows.end(),
                      [](const auto& a, const auto& b) { return a->driveOrder < b->driveOrder; });

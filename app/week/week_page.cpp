@@ -15,6 +15,7 @@
 #include "outlook/work_days.h"
 #include "paste/table_lines.h"
 #include "reasons/reasons_view.h"
+#include "screen_text/evening_text.h"
 #include "screen_text/print_text.h"
 #include "screen_text/week_text.h"
 #include "screen_text/why_task.h"
@@ -245,7 +246,8 @@ QString WeekPage::save(const Result<ChangeSet>& changes) {
 
 void WeekPage::tickRow(int row) {
     const auto* task = model_->taskAt(row);
-    if (task == nullptr || desk_.isReadOnly()) return;
+    if (task == nullptr) return;
+    if (desk_.isReadOnly()) return told_->setText(evening_text::readOnly());
     const auto day = task->done ? std::nullopt : std::optional(desk_.snapshot().today());
     const auto changes = tick(desk_.snapshot(), *task, day, newId<TaskDone>());
     if (changes.isEmpty()) return told_->setText(week_text::doneByRecord());

@@ -8,11 +8,11 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSignalBlocker>
 
+#include "look/day_field.h"
 #include "records/validity.h"
 #include "screen_text/dates.h"
 #include "screen_text/welcome_text.h"
@@ -23,8 +23,7 @@ namespace {
 
 QDateEdit* dateField() {
     auto* field = new QDateEdit;
-    field->setCalendarPopup(true);
-    field->setDisplayFormat(QLocale().dateFormat(QLocale::ShortFormat));
+    makeDayField(*field);
     field->setDateRange(toQDate(kFirstDay), toQDate(kLastDay));
     return field;
 }

@@ -71,10 +71,12 @@ private:
         Turn first;
         Turn again;
         Day last = line_.hold.lookDay;
+        std::optional<Day> seen;
         for (std::size_t i = 0; i < all.rounds.size(); ++i) {
             const auto& round = *all.rounds[i];
             if (!round.isOpen()) {
                 last = std::max(last, round.seenDay.value_or(last));
+                seen = std::max(seen, round.seenDay);
                 continue;
             }
             auto& turn = wasLookedInto(*all.sides[i], round) ? again : first;
@@ -88,7 +90,8 @@ private:
         }
         if (!again.sides.empty()) lookAgain(yard, again);
         if (!first.sides.empty() || !again.sides.empty()) return;
-        add(TaskRule::FirstLook, yard, 0, last, all.sides).done = last;
+        // It keeps its place in the week, but was done when it was: perhaps before it was due.
+        add(TaskRule::FirstLook, yard, 0, last, all.sides).done = seen.value_or(last);
     }
 
     void lookAgain(std::optional<Id<Yard>> yard, const Turn& again) {

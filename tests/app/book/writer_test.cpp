@@ -1,5 +1,6 @@
 #include "book/writer.h"
 
+#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -228,6 +229,18 @@ TEST_F(Writer, TheConnectionEnforcesAndWaitsForTheDisk) {
     EXPECT_EQ(pragma(QStringLiteral("journal_mode")), CellValue(std::string("delete")));
     EXPECT_EQ(pragma(QStringLiteral("application_id")), CellValue(kApplicationId));
     EXPECT_EQ(pragma(QStringLiteral("user_version")), CellValue(newestSchema(schemaSteps())));
+}
+
+TEST_F(Writer, ABookTakenAwayIsToldAndWhatIsOpenCanStillBeKept) {
+    ASSERT_TRUE(QFile::remove(path_));
+    const auto written = book_->write(moved(day("2027-06-09")));
+    ASSERT_FALSE(written);
+    EXPECT_NE(written.error().text.find("no longer there"), std::string::npos)
+        << written.error().text;
+    const auto copy = path_ + QStringLiteral(".copy");
+    const auto kept = book_->saveCopy(copy);
+    ASSERT_TRUE(kept) << kept.error().text;
+    EXPECT_TRUE(versionsToo(reread(copy), snapshot_));
 }
 
 }  // namespace

@@ -219,6 +219,7 @@ TEST_F(WeekPageTest, ABookForReadingIsOnlyRead) {
     page_->setDay(day("2027-06-08"));
     choose(rowOf(TaskRule::Graft));
     key(Qt::Key_Space);
+    EXPECT_TRUE(page_->told().contains(QStringLiteral("reading only"))) << "it says why";
     clickBox(rowOf(TaskRule::Graft));
     key(Qt::Key_Insert);
     EXPECT_EQ(page_->asking(), nullptr);

@@ -246,6 +246,20 @@ TEST(Tasks, NucsLookedAtLeaveTheFirstLook) {
     EXPECT_EQ(only(tasks, TaskRule::CatchQueens).sides.size(), 9U) << "the failed one is over";
 }
 
+TEST(Tasks, AFirstLookBeforeItsDayWasDoneWhenItWasDone) {
+    auto maker = season("2027-07-03");
+    for (int i = 1; i <= 10; ++i) {
+        const auto nuc = "N" + std::to_string(i) + "/-";
+        maker.place("9", nuc, "2027-06-21", true);
+        maker.outcome("9", OutcomeKind::FirstEggs, i < 10 ? "2027-07-01" : "2027-07-02", {}, nuc);
+    }
+    const auto outlook = maker.outlook();
+    const auto tasks = tasksOf(*outlook);
+    const auto& look = only(tasks, TaskRule::FirstLook);
+    EXPECT_GT(look.day, day("2027-07-03")) << "it keeps its place in the week";
+    EXPECT_EQ(look.done, day("2027-07-02")) << "never a day that is still to come";
+}
+
 TEST(Tasks, CellsThatAreNotSafeUntilTheyLeaveAreCaged) {
     auto snapshot = season().snapshot();
     ChangeSet changes;

@@ -140,7 +140,7 @@ QString inputRow(const Input& input) {
     // A day or number stays in one line; a list of nucs may take several.
     const auto wrap = input.value.size() > 24 ? QStringLiteral("normal") : QStringLiteral("nowrap");
     return QStringLiteral(
-               "<tr><td width=\"34%\" style=\"padding-right:14px\">%1</td>"
+               "<tr><td style=\"padding-right:14px\">%1</td>"
                "<td style=\"padding-right:14px;white-space:%4\"><b>%2</b></td>"
                "<td>%3</td></tr>")
         .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped(),

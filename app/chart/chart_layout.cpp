@@ -182,9 +182,9 @@ Foot footOf(const Outlook& outlook, const DayAxis& axis, const ChartOptions& opt
     Foot foot;
     if (options.strip && !axis.showsAll()) foot.strip = stripHeight(ruler) + 2 * kAboveLegend;
     if (options.legend)
-        foot.legend =
-            kAboveLegend + (options.legendFolded ? foldedLegendHeight(ruler)
-                                                 : legendHeight(outlook, axis.width(), ruler));
+        foot.legend = kAboveLegend + (options.legendFolded
+                                          ? foldedLegendHeight(ruler)
+                                          : legendHeight(outlook, options, axis.width(), ruler));
     return foot;
 }
 

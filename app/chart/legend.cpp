@@ -6,12 +6,13 @@
 #include "chart/bands.h"
 #include "chart/flying_lane.h"
 #include "chart/legend_signs.h"
+#include "chart/queens_lane.h"
 #include "look/space.h"
+#include "outlook/season_orders.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/flying_text.h"
 #include "screen_text/legend_text.h"
-#include "supply/order_needs.h"
 
 namespace tenthday {
 namespace {
@@ -40,16 +41,15 @@ constexpr auto kEntries = std::to_array<Entry>(
      LegendEntry::NoQueen,    LegendSign::DroneLayer,   LegendEntry::Ready,
      LegendEntry::Likely,     LegendSign::BoxedNumber,  LegendEntry::Waiting,
      LegendEntry::NotStocked, LegendSign::Spent});
-constexpr auto kOfOrders =
-    std::to_array<LegendSign>({LegendSign::InHand, LegendSign::OrderMet, LegendSign::OrderAtRisk,
-                               LegendSign::OrderShort, LegendSign::Leaves});
+constexpr auto kOfOrders = std::to_array<LegendSign>(
+    {LegendSign::OrderMet, LegendSign::OrderAtRisk, LegendSign::OrderShort, LegendSign::Leaves});
 constexpr auto kLast =
     std::to_array<LegendSign>({LegendSign::Chosen, LegendSign::ClearDay, LegendSign::Planned,
                                LegendSign::Trouble, LegendSign::Urgent});
 
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
 
-std::vector<Entry> entriesOf(const Outlook& outlook) {
+std::vector<Entry> entriesOf(const Outlook& outlook, const ChartOptions& options) {
     std::vector<Entry> entries(kEntries.begin(), kEntries.end());
     if (knowsFlyingDays(outlook))
         entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay});
@@ -58,7 +58,8 @@ std::vector<Entry> entriesOf(const Outlook& outlook) {
     if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
     if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
         entries.push_back(LegendEntry::OutsideLimits);
-    if (!ordersOf(outlook.snapshot).empty())
+    if (hasQueensOrOrders(outlook)) entries.push_back(LegendSign::InHand);
+    if (showsOrders(outlook, options))
         entries.insert(entries.end(), kOfOrders.begin(), kOfOrders.end());
     entries.push_back(LegendSign::Weekend);
     if (outlook.snapshot.all<DayOff>().size() > 0) entries.push_back(LegendSign::DayOff);
@@ -68,10 +69,11 @@ std::vector<Entry> entriesOf(const Outlook& outlook) {
 
 /// Places entries left to right, in lines; gives each its line and x.
 template <class Do>
-int flow(const Outlook& outlook, qreal width, const TextRuler& ruler, Do&& place) {
+int flow(const Outlook& outlook, const ChartOptions& options, qreal width, const TextRuler& ruler,
+         Do&& place) {
     int line = 0;
     qreal x = 0;
-    for (const auto entry : entriesOf(outlook)) {
+    for (const auto entry : entriesOf(outlook, options)) {
         const qreal needs = kSwatch + kToText + ruler.width(textOf(entry), Type::Small);
         if (x > 0 && x + needs > width) {
             ++line;
@@ -197,8 +199,11 @@ void layFold(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 
 }  // namespace
 
-qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler) {
-    return flow(outlook, width, ruler, [](const Entry&, qreal, int) {}) * lineHeight(ruler) + 10;
+qreal legendHeight(const Outlook& outlook, const ChartOptions& options, qreal width,
+                   const TextRuler& ruler) {
+    return flow(outlook, options, width, ruler, [](const Entry&, qreal, int) {}) *
+               lineHeight(ruler) +
+           10;
 }
 
 qreal foldedLegendHeight(const TextRuler& ruler) { return lineHeight(ruler) + 10; }
@@ -209,14 +214,16 @@ void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     if (input.options.legendFolded) return;
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
-    flow(outlook, area.width(), sheet.ruler(), [&](const Entry& entry, qreal x, int row) {
-        const qreal middle = area.top() + 6 + (row + 0.5) * line;
-        const auto box =
-            snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
-        layEntry(entry, box, sheet);
-        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, textOf(entry),
-                   {box.right() + kToText, sheet.baselineAt(Type::Small, middle)}, Align::Left);
-    });
+    flow(outlook, input.options, area.width(), sheet.ruler(),
+         [&](const Entry& entry, qreal x, int row) {
+             const qreal middle = area.top() + 6 + (row + 0.5) * line;
+             const auto box =
+                 snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
+             layEntry(entry, box, sheet);
+             sheet.text(Layer::Heads, Role::InkSoft, Type::Small, textOf(entry),
+                        {box.right() + kToText, sheet.baselineAt(Type::Small, middle)},
+                        Align::Left);
+         });
 }
 
 }  // namespace tenthday

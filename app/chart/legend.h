@@ -6,7 +6,8 @@ namespace tenthday {
 
 /// Height it takes at a width: as many lines as it needs. Marks of weather, drones and the season's
 /// limits are named only where the season has them.
-[[nodiscard]] qreal legendHeight(const Outlook& outlook, qreal width, const TextRuler& ruler);
+[[nodiscard]] qreal legendHeight(const Outlook& outlook, const ChartOptions& options, qreal width,
+                                 const TextRuler& ruler);
 /// The same where only its head is shown.
 [[nodiscard]] qreal foldedLegendHeight(const TextRuler& ruler);
 /// As folded as the options say; where lanes can be folded, so can it.

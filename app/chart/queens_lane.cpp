@@ -29,11 +29,6 @@ std::int32_t scaleStep(std::int32_t top) {
     return step;
 }
 
-bool hasOrders(const LaneInput& input) {
-    const auto& orders = input.options.orders;
-    return orders ? !orders->orders.empty() : !ordersOf(input.outlook.snapshot).empty();
-}
-
 /// Queens and their range by day, in sight, within a plot that ends at `top` queens.
 class Curve {
 public:
@@ -162,9 +157,14 @@ std::vector<QRectF> layNames(const LaneInput& input, const QRectF& area, Sheet& 
 
 }  // namespace
 
+bool showsOrders(const Outlook& outlook, const ChartOptions& options) {
+    const auto& orders = options.orders;
+    return orders ? !orders->orders.empty() : !ordersOf(outlook.snapshot).empty();
+}
+
 LaneHeight QueensLane::height(const LaneInput& input, const TextRuler& ruler) const {
     const auto flags = [&](int rows) {
-        return hasOrders(input) ? OrderFlags::heightOf(rows, ruler) : 0;
+        return showsOrders(input.outlook, input.options) ? OrderFlags::heightOf(rows, ruler) : 0;
     };
     // Room for the lane's two lines of names; where they leave none beside them, the scale's
     // numbers stand inside the plot.
@@ -183,7 +183,7 @@ void QueensLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
     flags_ = area.adjusted(0, kAbove, 0, -kBelow);
     rows_ = 0;
-    if (hasOrders(input)) rows_ = rowsFor(flags_.height(), ruler);
+    if (showsOrders(input.outlook, input.options)) rows_ = rowsFor(flags_.height(), ruler);
     const qreal flags = rows_ > 0 ? OrderFlags::heightOf(rows_, ruler) : 0;
     plot_ = sheet.snap().rect(area.left(), flags_.top() + flags, area.right(), flags_.bottom());
     const auto names = layNames(input, flags_, sheet);

@@ -4,6 +4,9 @@
 
 namespace tenthday {
 
+/// Flags of orders stand in the lane; before they are reckoned: will stand.
+[[nodiscard]] bool showsOrders(const Outlook& outlook, const ChartOptions& options);
+
 class QueensLane : public Lane {
 public:
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;

@@ -133,9 +133,9 @@ std::vector<QString> wordsForRest(const std::vector<Trouble>& troubles, std::siz
     return words;
 }
 
-/// Trouble by trouble its place; fewer where the words for the rest would else have none.
-Laid placesFor(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom room,
-               bool inOrder, int most, const TextRuler& ruler) {
+/// Trouble by trouble its place, until one has none.
+Laid firstPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom& room,
+                 bool inOrder, int most, const TextRuler& ruler) {
     Laid laid{most, {}, {}, {}};
     const qreal start = input.axis.left();
     for (const auto& trouble : troubles) {
@@ -144,31 +144,43 @@ Laid placesFor(const LaneInput& input, const std::vector<Trouble>& troubles, Lin
         if (place.isNull()) break;
         laid.places.push_back(place);
     }
+    return laid;
+}
+
+/// The words for those left; fewer places where these would else have none.
+void tellRest(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom& room,
+              const TextRuler& ruler, Laid& laid) {
     while (laid.places.size() < troubles.size()) {
-        const qreal beside = laid.places.empty() ? start : laid.places.back().right() + kBetween;
+        const qreal beside =
+            laid.places.empty() ? input.axis.left() : laid.places.back().right() + kBetween;
         for (const auto& words : wordsForRest(troubles, laid.places.size())) {
             laid.words = words;
             laid.more = room.take(beside, ruler.width(words, Type::Small));
-            if (!laid.more.isNull()) return laid;
+            if (!laid.more.isNull()) return;
         }
-        if (laid.places.empty()) break;
+        if (laid.places.empty()) return;
         room.giveBack();
         laid.places.pop_back();
     }
-    return laid;
 }
 
 /// With as many batches named as leave all troubles their place; one of each at least, where not
 /// even that takes the room of a trouble.
 Laid bestPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, const LineRoom& room,
                 bool inOrder, const TextRuler& ruler) {
-    constexpr int kMosts[] = {6, 4, 3, 2, 1};
-    for (const int most : kMosts) {
-        auto laid = placesFor(input, troubles, room, inOrder, most, ruler);
-        if (laid.places.size() == troubles.size() || (most == 1 && !laid.places.empty()))
-            return laid;
+    for (const int most : {6, 4, 3, 2}) {
+        auto left = room;
+        auto laid = firstPlaces(input, troubles, left, inOrder, most, ruler);
+        if (laid.places.size() == troubles.size()) return laid;
     }
-    return placesFor(input, troubles, room, inOrder, 0, ruler);
+    Laid laid;
+    for (const int most : {1, 0}) {
+        auto left = room;
+        laid = firstPlaces(input, troubles, left, inOrder, most, ruler);
+        tellRest(input, troubles, left, ruler, laid);
+        if (!laid.places.empty()) break;
+    }
+    return laid;
 }
 
 }  // namespace

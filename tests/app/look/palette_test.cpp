@@ -58,6 +58,18 @@ TEST(Palette, WhatIsLikelyIsCalmerThanWhatIsReady) {
         EXPECT_LT(luminance(dark[Role::Likely]), luminance(dark[role])) << token(role);
 }
 
+// On a dark ground the brightest catches the eye: that is trouble, not what is in order.
+TEST(Palette, InTheDarkTroubleIsBrighterThanAnyBand) {
+    const auto& dark = paletteOf(Look::Dark);
+    for (const auto role :
+         {Role::Ready, Role::ReadyEdge, Role::Likely, Role::Virgin, Role::DueToFly, Role::Laying,
+          Role::JudgedGood, Role::OpenCells, Role::SealedCells, Role::Waiting, Role::NoQueen}) {
+        EXPECT_GT(luminance(dark[Role::DangerGround]), luminance(dark[role])) << token(role);
+        EXPECT_GT(luminance(dark[Role::Danger]), luminance(dark[role])) << token(role);
+        EXPECT_GT(luminance(dark[Role::Caution]), luminance(dark[role])) << token(role);
+    }
+}
+
 TEST(Palette, PaperIsWhiteWithDarkInk) {
     const auto& paper = paletteOf(Look::Paper);
     EXPECT_EQ(luminance(paper[Role::Ground]), 1.0);

@@ -128,19 +128,16 @@ void LaySideRow::writeBatch() {
 
 namespace {
 
-/// Of all days the words could begin on, the first without a line through them, else the first.
+/// Of all days the words could begin on, the first without a line through them.
 std::optional<std::size_t> startOf(const LaneInput& input, const SideWait& wait, qreal width) {
-    std::optional<std::size_t> crossed;
     for (std::size_t i = 0; i < wait.boxes.size(); ++i) {
         if (wait.boxes[i].band != Band::DueToFly) continue;
         const auto& from = wait.boxes[i].rect;
         if (wait.boxes.back().rect.right() - from.left() < width + 2 * kWordAir) break;
         const QRectF words(from.left(), from.top(), width + 2 * kWordAir, from.height());
-        if (input.ribbon.meets(words)) continue;
-        if (!input.isCrossed(words)) return i;
-        if (!crossed) crossed = i;
+        if (!input.ribbon.meets(words) && !input.isCrossed(words)) return i;
     }
-    return crossed;
+    return std::nullopt;
 }
 
 }  // namespace

@@ -226,6 +226,7 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
     shownOf_->setText(rows < all ? paste_text::shownOf(rows, all) : QString());
     shownOf_->setVisible(rows < all);
     const auto danger = paletteOf(lookOf(palette()))[Role::Danger];
+    const QTableWidgetItem* firstBad = nullptr;
     for (int row = 0; row < rows; ++row) {
         const auto at = static_cast<std::size_t>(row);
         const auto trouble = at < edit.troubles.size() ? plain(edit.troubles[at]) : QString();
@@ -237,11 +238,13 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
         state->setToolTip(trouble);
         if (!trouble.isEmpty()) state->setForeground(danger);
         preview_->setItem(row, 1, state);
+        if (!trouble.isEmpty() && firstBad == nullptr) firstBad = state;
         for (std::size_t cell = 0; cell < lines[at].size(); ++cell)
             preview_->setItem(row, static_cast<int>(cell) + 2,
                               new QTableWidgetItem(plain(lines[at][cell])));
     }
     preview_->resizeColumnsToContents();
+    if (firstBad != nullptr) preview_->scrollToItem(firstBad, QAbstractItemView::PositionAtCenter);
 }
 
 void PasteDialog::accept() {

@@ -238,5 +238,22 @@ TEST_F(KeptListTest, ALongListSaysHowManyOfItsLinesAreShown) {
     EXPECT_EQ(dialog.shownOf(), QString());
 }
 
+TEST_F(KeptListTest, TheFirstLineThatCannotBeTakenIsInSight) {
+    openExample();
+    QString text = QStringLiteral("from,until,note\n");
+    for (int i = 0; i < 200; ++i)
+        text += QStringLiteral("%1,2027-01-01,n%2\n")
+                    .arg(i == 150 ? QStringLiteral("someday") : QStringLiteral("2027-01-01"))
+                    .arg(i);
+    PasteDialog dialog(*desk_, listToPaste("daysoff"), text,
+                       [](const ChangeSet&) { return QString(); });
+    dialog.show();
+    auto& lines = dialog.preview();
+    EXPECT_TRUE(
+        lines.viewport()->rect().contains(lines.visualItemRect(lines.item(150, 1)).center()));
+    EXPECT_FALSE(
+        lines.viewport()->rect().contains(lines.visualItemRect(lines.item(0, 1)).center()));
+}
+
 }  // namespace
 }  // namespace tenthday::test

@@ -6357,10 +6357,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Cells on %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No cell has a nuc yet.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7554,10 +7550,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Can promise</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>losses by your own rates, weather as it is known</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7641,10 +7633,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>can be promised</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the least that is left at its end or on a later due day</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9719,10 +9707,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Give to...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Initials of whom the task is given to; empty: to nobody</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9816,14 +9800,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>Lines to cut along</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Print...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Keep as PDF...</source>
         <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
@@ -10079,18 +10055,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Print lists an&amp;d cards...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Begin the next season...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ti&amp;mes of work and driving...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Season as a poster or picture ...</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10168,10 +10132,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>late, or other trouble</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>90 % sure, by week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10501,6 +10461,126 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>fold or unfold flying days, builders, mating nucs, queens, promises</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 more met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells go out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>builder made up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queenless, no cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells are ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how many in a thin stripe, or to promise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queens in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order in doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weekend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no clash, while dragging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>urgent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can promise in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by week&apos;s end, 90 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in all, not for each week: the least that is left at its end or on a later due day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print lists an&amp;d cards ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Give to ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep as PDF ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready nucs, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all yards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the plus sign: more, if caught or looked at by the day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Begin the next season ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ti&amp;mes of work and driving ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more: %2 ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more: %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -102,7 +102,7 @@ std::vector<std::size_t> byWeight(const LaneInput& input, const std::vector<Orde
 struct Hung {
     std::vector<std::size_t> orders;  ///< the worst first
     std::vector<Flag> flags;          ///< from the one wished to the shortest
-    qreal mast = 0;                   ///< of the first one due
+    qreal mast = 0;                   ///< of the worst, which the flag names first
     const Flag* flag = nullptr;       ///< the one that found room ...
     std::optional<Place> place;       ///< ... and where
 };
@@ -165,7 +165,6 @@ private:
         const auto& orders = input_.options.orders->orders;
         std::stable_sort(into.orders.begin(), into.orders.end(),
                          [&](auto a, auto b) { return orders[a].state > orders[b].state; });
-        into.mast = std::min(into.mast, gone.mast);
         into.flags = joinedFlags(into);
         hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
     }

@@ -5,8 +5,8 @@
 namespace tenthday {
 
 /// Flags hang in rows under the lane's top, the worst orders first; a mast goes from each down to
-/// the foot. Orders due so close together that one finds no room share a flag, "3 orders"; each
-/// keeps its mast, so that it can be asked.
+/// the foot. Orders due so close together that one finds no room share a flag, "3 orders", on the
+/// mast of the worst of them; each keeps its mast, so that it can be asked.
 class OrderFlags {
 public:
     /// Height of so many rows.

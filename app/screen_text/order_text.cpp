@@ -98,7 +98,7 @@ QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
 QString promiseLane() { return Words::tr("Can promise in all"); }
 QString promiseHow() { return Words::tr("by week's end, 90 % sure"); }
-QString weekIsOver() { return Words::tr("over"); }
+QString weekIsOver() { return Words::tr("past"); }
 QString noPromiseYet(const Outlook& outlook) {
     return outlook.mating ? Words::tr("not worked out yet")
                           : Words::tr("not worked out: the weather is not known");

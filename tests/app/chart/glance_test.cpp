@@ -86,7 +86,7 @@ TEST_F(Glance, WhatCanBePromisedIsANumberInEveryWeekToCome) {
             if (item.shape != Shape::Text || !target.rect.contains(item.rect)) continue;
             const auto& text = layout.texts[static_cast<std::size_t>(item.detail)].text;
             zeros += text == QStringLiteral("0") ? 1 : 0;
-            over += text == QStringLiteral("over") ? 1 : 0;
+            over += text == QStringLiteral("past") ? 1 : 0;
         }
     }
     EXPECT_GT(zeros, 3);

@@ -18,14 +18,16 @@ QString tokenText(std::string_view token) {
     return QString::fromLatin1(token.data(), static_cast<qsizetype>(token.size()));
 }
 
-/// The page's keys for looks, in the order of NucLook.
-constexpr auto kLookKeys = "ELSVNX";
+/// The page's keys for looks, in the order of NucLook; none for a queen that is gone: there it is
+/// X, which in all other cells that are pasted means yes.
+constexpr auto kLookKeys = "ELSVN";
+constexpr std::size_t kLookKeyCount = 5;
 
 std::optional<NucLook> lookTyped(const QString& typed) {
     for (std::size_t i = 0; i < kTokenCount<NucLook>; ++i) {
         const auto look = static_cast<NucLook>(i);
         if (isWord(typed, evening_text::look(look)) || isWord(typed, tokenText(token(look))) ||
-            isWord(typed, QString(QLatin1Char(kLookKeys[i]))))
+            (i < kLookKeyCount && isWord(typed, QString(QLatin1Char(kLookKeys[i])))))
             return look;
     }
     return std::nullopt;

@@ -22,12 +22,13 @@ struct Shown {
     std::string queenNumbers;
 };
 
-/// A row by its task, and by its bar or nuc where it stands under the task.
+/// A row by its task, and by its bar or nuc where it stands under the task; without numbers, which
+/// change while one counts.
 QStringList nameOf(const EveningModel& model, int row) {
     int head = row;
     while (head > 0 && !model.at(head).isHead) --head;
     const auto& outlook = *model.outlook();
-    return {evening_text::what(outlook, model.at(head)),
+    return {evening_text::name(outlook, model.at(head)),
             model.at(row).isHead ? QString() : evening_text::what(outlook, model.at(row))};
 }
 
@@ -41,24 +42,22 @@ QString whyNot(const EveningTrouble& trouble) {
                            : QString::fromStdString(trouble.text);
 }
 
-PastedEdit judged(Shown shown, const std::vector<std::string>& columns,
+PastedEdit judged(const Shown& shown, const std::vector<std::string>& columns,
                   const std::vector<std::vector<std::string>>& lines) {
     std::vector<EveningLine> entries;
-    std::vector<std::size_t> places;
-    std::size_t at = 0;
-    auto edit = editLineByLine(columns, lines, [&](const PastedLine& line, ChangeSet&) {
-        const auto place = at++;
-        const QStringList name{line["what"], line["part"]};
-        const auto row = shown.rows.take(name);
-        if (!row) return LineJudged{shown.rows.whyNone(name)};
-        const auto index = static_cast<std::size_t>(*row);
-        auto typed = entryTyped(shown.page.rows[index], line, shown.page.day, shown.queenNumbers);
+    const auto judge = [&](int row, const PastedLine& line, ChangeSet&) {
+        const auto index = static_cast<std::size_t>(row);
+        const auto& shownRow = shown.page.rows[index];
+        auto typed = entryTyped(shownRow, line, shown.page.day, shown.queenNumbers);
         if (typed.says != EntryTyped::Says::Something) return LineJudged{typed.trouble};
-        const bool isNew = !shown.page.rows[index].isFilled();
+        const bool takesBack = !typed.input;
         entries.push_back({index, std::move(typed.input)});
-        places.push_back(place);
-        return LineJudged{{}, true, isNew};
-    });
+        return LineJudged{{}, true, !shownRow.isFilled(), takesBack};
+    };
+    auto edit = editNamedLines(columns, lines, shown.rows, {"what", "part"}, judge);
+    std::vector<std::size_t> places;  // of the entries among the lines
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (edit.troubles[i].empty() && !edit.isSame[i]) places.push_back(i);
     const bool isGood = edit.isGood();
     auto entered = enterLines(shown.outlook, shown.page, entries, [] { return idMaker().next(); });
     for (std::size_t i = 0; i < places.size(); ++i)
@@ -98,7 +97,8 @@ PasteKind eveningToPaste(const EveningModel& model, const QString& queenNumbers)
                     plainColumn("part", evening_text::part()),
                     plainColumn("entered", evening_text::columnHead(EveningModel::Entered)),
                     plainColumn("hour", evening_text::columnHead(EveningModel::HourColumn)),
-                    plainColumn("note", evening_text::columnHead(EveningModel::Note))};
+                    plainColumn("note", evening_text::columnHead(EveningModel::Note)),
+                    rowColumn()};
     kind.edit = [shown = std::move(shown)](const auto& columns, const auto& lines) {
         return judged(shown, columns, lines);
     };
@@ -106,17 +106,27 @@ PasteKind eveningToPaste(const EveningModel& model, const QString& queenNumbers)
 }
 
 QString eveningPasteText(const EveningModel& model, int fromRow, const QString& pasted) {
-    static const QRegularExpression kNumbers(QStringLiteral("^[\\d\\s]+$"));
-    const bool areCounts = kNumbers.match(pasted).hasMatch();
+    static const QRegularExpression kNumbers(QStringLiteral("^\\d+$"));
+    auto values = columnAlone(pasted);
+    const auto entered = evening_text::columnHead(EveningModel::Entered);
+    if (!values.isEmpty() && values.front().compare(entered, Qt::CaseInsensitive) == 0)
+        values.removeFirst();
+    values.removeAll(QString());
+    const bool areCounts = std::all_of(values.begin(), values.end(), [](const QString& value) {
+        return kNumbers.match(value).hasMatch();
+    });
     std::vector<QStringList> names;
-    for (int row = std::max(fromRow, 0); row < model.rowCount(); ++row) {
+    int number = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
         const auto entry = model.at(row).entry;
+        if (entry != EveningEntry::None) ++number;
+        if (row < fromRow) continue;
         if (areCounts ? entry == EveningEntry::Count : entry != EveningEntry::None)
-            names.push_back(nameOf(model, row));
+            names.push_back(QStringList(QString::number(number)) + nameOf(model, row));
     }
     return besideNames(pasted,
-                       {evening_text::columnHead(EveningModel::What), evening_text::part(),
-                        evening_text::columnHead(EveningModel::Entered)},
+                       {paste_text::row(), evening_text::columnHead(EveningModel::What),
+                        evening_text::part(), entered},
                        names);
 }
 

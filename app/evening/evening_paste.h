@@ -13,8 +13,8 @@ namespace tenthday {
 /// @param queenNumbers  pattern of the numbers that caught queens get; empty: none
 [[nodiscard]] PasteKind eveningToPaste(const EveningModel& model, const QString& queenNumbers);
 
-/// What was pasted, a column alone beside the rows from this one on that take an entry: numbers
-/// beside those that take a count.
+/// What was pasted, a column alone beside the rows from this one on that take an entry: numbers,
+/// with their head or without, beside those that take a count.
 [[nodiscard]] QString eveningPasteText(const EveningModel& model, int fromRow,
                                        const QString& pasted);
 

@@ -94,11 +94,22 @@ Result<ChangeSet> stocked(const Snapshot& book, Id<NucSide> side, const Ptr<Stoc
     return changes;
 }
 
+/// A line without any cell filled leaves its nuc alone; what the cells were emptied of is deleted
+/// elsewhere. @param plan  of the stocking that is there
+LineJudged judgeEmptied(const Ptr<Stocking>& before, const PastedLine& line, StockingPlan plan) {
+    if (!before) return {};
+    static_cast<void>(readPlan(line, plan));  // no cell, no trouble
+    const bool isEmptied = plan.beesMl != before->beesMl ||
+                           plan.broodFrames != before->broodFrames ||
+                           plan.openBrood != before->openBrood || plan.donor != before->donor;
+    return {isEmptied ? nuc_text::deletedInList() : QString()};
+}
+
 LineJudged judge(const Snapshot& book, Id<NucSide> side, Day day, const PastedLine& line,
                  ChangeSet& changes) {
-    if (saysNothing(line)) return {};
     const auto before = stockingOn(book, side, day);
     auto plan = planOf(before, day);
+    if (saysNothing(line)) return judgeEmptied(before, line, plan);
     if (const auto trouble = readPlan(line, plan); !trouble.isEmpty()) return {trouble};
     const auto edit = stocked(book, side, before, plan);
     if (!edit) return {plain(edit.error().text)};
@@ -148,14 +159,12 @@ PasteKind nucsToPaste(const NucsModel& model) {
             plainColumn(kTokens[static_cast<std::size_t>(part)], nuc_text::stockedHead(part)));
     kind.edit = [sides = std::move(sides), rows = std::move(rows), outlook = model.outlook(),
                  day = model.day()](const auto& columns, const auto& lines) {
-        auto left = rows;
-        return editLineByLine(columns, lines, [&](const PastedLine& line, ChangeSet& changes) {
-            const QStringList name{line["nuc"]};
-            const auto row = left.take(name);
-            if (!row) return LineJudged{left.whyNone(name)};
-            return judge(outlook->snapshot, sides[static_cast<std::size_t>(*row)], day, line,
-                         changes);
-        });
+        return editNamedLines(columns, lines, rows, {"nuc"},
+                              [&](int row, const PastedLine& line, ChangeSet& changes) {
+                                  return judge(outlook->snapshot,
+                                               sides[static_cast<std::size_t>(row)], day, line,
+                                               changes);
+                              });
     };
     return kind;
 }

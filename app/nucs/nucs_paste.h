@@ -14,7 +14,8 @@ namespace tenthday {
                                  const std::function<int(int)>& rowOf);
 
 /// Bees, brood and donor, entered for the model's day. All else is reckoned: it names the nuc or is
-/// not looked at. A line without any of these leaves its nuc alone.
+/// not looked at. A line without any of these leaves its nuc alone; one that is emptied of a
+/// stocking is refused: that is deleted in the list of stockings.
 [[nodiscard]] PasteKind nucsToPaste(const NucsModel& model);
 
 }  // namespace tenthday

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "orders/order_asks.h"
+#include "paste/table_lines.h"
 #include "records/order_days.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
@@ -15,11 +16,6 @@ namespace tenthday {
 namespace {
 
 std::string isoDay(Day day) { return toText(day); }
-
-QString dayToken(const QString& typed) {
-    const auto day = dayFromTyped(typed);
-    return day.isValid() ? day.toString(Qt::ISODate) : typed;
-}
 
 bool isDay(const QString& typed) { return dayFromTyped(typed).isValid(); }
 
@@ -50,13 +46,14 @@ bool isWholeNumber(const QString& typed) {
     return digits.match(typed).hasMatch();
 }
 
-/// "90 %", "90", "92,5": a plain number.
+/// "90 %", "90", "92,5": a plain number. One that says more than is kept stays as it is: to round
+/// it is not for us.
 QString percentToken(const QString& typed) {
     auto text = typed;
     text.remove(u'%');
     bool good = false;
     const double value = QLocale().toDouble(text.trimmed(), &good);
-    return good ? QString::number(value, 'f', 1) : text.trimmed();
+    return good && areTenths(value) ? QString::number(value, 'f', 1) : text.trimmed();
 }
 
 QString yesToken(const QString& typed) {

@@ -77,6 +77,7 @@ private:
         if (list.isPart)
             list.head = paste_text::partOf(list.head, static_cast<int>(next_) + 1,
                                            static_cast<int>(parts_.size()));
+        if (!isLast()) list.takeIn = [](int) { return paste_text::goOn(); };
         const auto text = QString::fromStdString(plainCsv(part.text, part.kind));
         auto* dialog = new PasteDialog(
             desk_, std::move(list), text,
@@ -84,6 +85,9 @@ private:
         dialog->setAttribute(Qt::WA_DeleteOnClose);
         connect(dialog, &QDialog::accepted, this, [this] {
             if (++next_ < parts_.size()) openNext();
+        });
+        connect(dialog, &QDialog::rejected, this, [this] {
+            if (next_ > 0) showNote(table_, paste_text::gaveUp());
         });
         dialog->open();
     }

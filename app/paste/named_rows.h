@@ -7,24 +7,35 @@
 
 namespace tenthday {
 
-/// Spaces and upper or lower case make no difference. Rows with one name are told apart by their
-/// order alone: the second line of a name is meant for the second row.
+/// What a pasted line says of the row it is meant for.
+struct NamedLine {
+    QStringList name;
+    QString number = {};  ///< of the row, as NamedRows counts them; empty: the name alone counts
+};
+
+/// The row a line is meant for, or why there is none.
+struct RowOfLine {
+    std::optional<int> row = {};
+    QString why = {};
+};
+
+/// Spaces make no difference, upper or lower case only where rows differ in nothing else. Where
+/// rows share a name, the number of the row decides; lines without one are put beside them in their
+/// order, but only where there is a line for each: which of them is meant is not guessed.
 class NamedRows {
 public:
-    void add(const QStringList& name, int row);
-    /// The next row of the name that no line was meant for yet; none where there is no more.
-    [[nodiscard]] std::optional<int> take(const QStringList& name);
-    /// What is wrong with a line for which there was none.
-    [[nodiscard]] QString whyNone(const QStringList& name) const;
+    /// @return the number of the row, from 1
+    int add(const QStringList& name, int row);
+    [[nodiscard]] std::vector<RowOfLine> rowsOf(const std::vector<NamedLine>& lines) const;
 
 private:
-    struct Rows {
-        std::vector<int> rows;
-        std::size_t taken = 0;
+    struct Row {
+        QString name;
+        int row = 0;
     };
-    [[nodiscard]] static QString keyOf(const QStringList& name);
+    class Search;
 
-    std::map<QString, Rows> rows_;
+    std::vector<Row> rows_;
 };
 
 }  // namespace tenthday

@@ -31,6 +31,42 @@ constexpr int kTextLines = 5;
 
 QString plain(const std::string& text) { return QString::fromStdString(text); }
 
+bool says(const std::vector<bool>& lines, std::size_t at) { return at < lines.size() && lines[at]; }
+
+paste_text::Brings bringsOf(const PastedEdit& edit, std::size_t line) {
+    using paste_text::Brings;
+    if (says(edit.isSame, line)) return Brings::Same;
+    if (says(edit.takesBack, line)) return Brings::TakesBack;
+    return says(edit.isNew, line) ? Brings::New : Brings::Change;
+}
+
+/// What is wrong with a line or what it brings; nothing where lines are not told apart.
+QString stateOf(const PastedEdit& edit, std::size_t line) {
+    if (line >= edit.troubles.size()) return {};
+    if (!edit.troubles[line].empty()) return paste_text::wrong(plain(edit.troubles[line]));
+    return edit.counts ? QString() : paste_text::brings(bringsOf(edit, line));
+}
+
+paste_text::Sums sumsOf(const PastedEdit& edit, int lines) {
+    paste_text::Sums sums;
+    if (edit.counts) {
+        sums.fresh = static_cast<int>(edit.counts->fresh);
+        sums.changed = static_cast<int>(edit.counts->changed);
+        sums.same = std::max(0, lines - sums.fresh - sums.changed);
+        return sums;
+    }
+    const auto bring = [&](paste_text::Brings what) {
+        int count = 0;
+        for (std::size_t i = 0; i < edit.troubles.size(); ++i) count += bringsOf(edit, i) == what;
+        return count;
+    };
+    sums.fresh = bring(paste_text::Brings::New);
+    sums.changed = bring(paste_text::Brings::Change);
+    sums.same = bring(paste_text::Brings::Same);
+    sums.takenBack = bring(paste_text::Brings::TakesBack);
+    return sums;
+}
+
 }  // namespace
 
 PasteDialog::PasteDialog(const Desk& desk, PasteKind kind, const QString& text, Save save,
@@ -105,8 +141,11 @@ QWidget* PasteDialog::makeColumns() {
         box->setAccessibleName(column.name);
         columns_.push_back(box);
         form->addRow(column.needed ? paste_text::needed(column.name) : column.name, box);
-        connect(box, &QComboBox::currentIndexChanged, this, [this] {
-            if (!filling_) judge();
+        byHand_.push_back(false);
+        connect(box, &QComboBox::currentIndexChanged, this, [this, at = columns_.size() - 1] {
+            if (filling_) return;
+            byHand_[at] = true;
+            judge();
         });
     }
     return group;
@@ -135,22 +174,29 @@ void PasteDialog::readText() {
     if (!unreadable.isEmpty()) summary_->setText(unreadable);
 }
 
-/// Names what can be chosen for each column, and chooses what is found.
+/// Names what can be chosen for each column, and chooses what is found. What was chosen by hand
+/// stays while the same columns are there: whoever edits a cell does not choose anew.
 void PasteDialog::offerColumns() {
     const auto places = placesOf(kind_, cells_);
+    std::vector<std::string> offered(cells_.columns);
+    if (places.hasHeader) offered = cells_.lines.front();
+    if (offered != offered_ || places.hasHeader != hasHeader_)
+        byHand_.assign(columns_.size(), false);
     hasHeader_ = places.hasHeader;
+    offered_ = std::move(offered);
     filling_ = true;
-    for (std::size_t i = 0; i < columns_.size(); ++i) {
-        auto* box = columns_[i];
-        box->clear();
-        box->addItem(paste_text::nowhere());
-        for (std::size_t at = 0; at < cells_.columns; ++at)
-            box->addItem(
-                paste_text::cellColumn(static_cast<int>(at) + 1,
-                                       hasHeader_ ? plain(cells_.lines.front()[at]) : QString()));
-        box->setCurrentIndex(places.at[i] ? static_cast<int>(*places.at[i]) + 1 : 0);
-    }
+    for (std::size_t i = 0; i < columns_.size(); ++i) offerColumn(i, places.at[i]);
     filling_ = false;
+}
+
+void PasteDialog::offerColumn(std::size_t column, std::optional<std::size_t> found) {
+    if (byHand_[column]) return;
+    auto* box = columns_[column];
+    box->clear();
+    box->addItem(paste_text::nowhere());
+    for (std::size_t at = 0; at < offered_.size(); ++at)
+        box->addItem(paste_text::cellColumn(static_cast<int>(at) + 1, plain(offered_[at])));
+    box->setCurrentIndex(found ? static_cast<int>(*found) + 1 : 0);
 }
 
 /// The lines as import takes them, and the columns they have.
@@ -191,17 +237,30 @@ void PasteDialog::judge() {
     edit_ = {};
     if (missing.isEmpty() && !lines.empty()) edit_ = editFor(tokens, lines);
     show(edit_, lines);
+    const int all = static_cast<int>(lines.size());
+    summary_->setText(summaryOf(missing, all));
+    take_->setText(kind_.takeIn(all));
+    take_->setEnabled(all > 0 && missing.isEmpty() && edit_.isGood());
+}
+
+QString PasteDialog::summaryOf(const QStringList& missing, int lines) const {
+    if (lines == 0) return paste_text::nothing();
+    if (!missing.isEmpty()) return paste_text::missing(missing);
     const auto bad = std::count_if(edit_.troubles.begin(), edit_.troubles.end(),
                                    [](const auto& trouble) { return !trouble.empty(); });
-    const int fresh = static_cast<int>(std::count(edit_.isNew.begin(), edit_.isNew.end(), true));
-    const int same = static_cast<int>(std::count(edit_.isSame.begin(), edit_.isSame.end(), true));
-    const int all = static_cast<int>(lines.size());
-    summary_->setText(all == 0             ? paste_text::nothing()
-                      : !missing.isEmpty() ? paste_text::missing(missing)
-                      : bad > 0 ? paste_text::troubled(static_cast<int>(bad), all, firstTrouble())
-                                : paste_text::good(fresh, all - fresh - same, same));
-    take_->setText(kind_.takeIn(all));
-    take_->setEnabled(all > 0 && missing.isEmpty() && bad == 0);
+    if (bad > 0) return paste_text::troubled(static_cast<int>(bad), lines, firstTrouble());
+    return paste_text::goodBut(paste_text::good(sumsOf(edit_, lines)), unreadHeads());
+}
+
+QStringList PasteDialog::unreadHeads() const {
+    QStringList heads;
+    for (std::size_t at = 0; hasHeader_ && at < offered_.size(); ++at) {
+        const bool isRead = std::any_of(
+            columns_.begin(), columns_.end(),
+            [&](const QComboBox* box) { return box->currentIndex() == static_cast<int>(at) + 1; });
+        if (!isRead && !offered_[at].empty()) heads += plain(offered_[at]);
+    }
+    return heads;
 }
 
 QString PasteDialog::firstTrouble() const {
@@ -230,11 +289,9 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
     for (int row = 0; row < rows; ++row) {
         const auto at = static_cast<std::size_t>(row);
         const auto trouble = at < edit.troubles.size() ? plain(edit.troubles[at]) : QString();
-        const bool isNew = at < edit.isNew.size() && edit.isNew[at];
-        const bool isSame = at < edit.isSame.size() && edit.isSame[at];
         preview_->setItem(row, 0,
                           new QTableWidgetItem(QString::number(row + (hasHeader_ ? 2 : 1))));
-        auto* state = new QTableWidgetItem(paste_text::lineState(trouble, isNew, isSame));
+        auto* state = new QTableWidgetItem(stateOf(edit, at));
         state->setToolTip(trouble);
         if (!trouble.isEmpty()) state->setForeground(danger);
         preview_->setItem(row, 1, state);
@@ -248,7 +305,12 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
 }
 
 void PasteDialog::accept() {
-    if (rest_->isActive()) readText();
+    if (rest_->isActive()) {  // what nobody has seen yet is not taken
+        readText();
+        if (!take_->isEnabled()) return;
+        told_->setText(paste_text::lookAgain());
+        return told_->show();
+    }
     if (!take_->isEnabled()) return;
     auto changes = edit_.changes;
     if (changes.isEmpty() && !kind_.isPart) {

@@ -85,6 +85,10 @@ private:
     /// The text as it came, as long as nobody has changed it.
     [[nodiscard]] std::string textGiven() const;
     void offerColumns();
+    void offerColumn(std::size_t column, std::optional<std::size_t> found);
+    /// Heads that stand over cells which nothing is read from.
+    [[nodiscard]] QStringList unreadHeads() const;
+    [[nodiscard]] QString summaryOf(const QStringList& missing, int lines) const;
     void judge();
     [[nodiscard]] PastedEdit editFor(const std::vector<std::string>& tokens,
                                      const std::vector<std::vector<std::string>>& lines) const;
@@ -102,6 +106,8 @@ private:
     bool hasHeader_ = false;
     bool filling_ = false;
     PastedEdit edit_;
+    std::vector<std::string> offered_;  ///< heads that are offered, or empty cells without heads
+    std::vector<bool> byHand_;          ///< columns somebody chose the place of
     QPlainTextEdit* text_;
     std::vector<QComboBox*> columns_;
     QTableWidget* preview_;

@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 #include <QTableView>
 #include <algorithm>
+#include <cmath>
 
 #include "look/table_keys.h"
 #include "look/table_note.h"
@@ -54,9 +55,36 @@ PastedEdit editLineByLine(const std::vector<std::string>& columns,
         edit.troubles.push_back(judged.trouble.toStdString());
         edit.isNew.push_back(judged.isNew);
         edit.isSame.push_back(judged.trouble.isEmpty() && !judged.changes);
+        edit.takesBack.push_back(judged.trouble.isEmpty() && judged.takesBack);
     }
     if (!edit.isGood()) edit.changes = {};
     return edit;
+}
+
+PasteColumn rowColumn() { return plainColumn(kRowColumn, paste_text::row()); }
+
+PastedEdit editNamedLines(
+    const std::vector<std::string>& columns, const std::vector<std::vector<std::string>>& lines,
+    const NamedRows& rows, const std::vector<std::string>& names,
+    const std::function<LineJudged(int row, const PastedLine&, ChangeSet&)>& judge) {
+    std::vector<NamedLine> named;
+    for (const auto& cells : lines) {
+        const PastedLine line(columns, cells);
+        auto& last = named.emplace_back();
+        for (const auto& column : names) last.name += line[column];
+        last.number = line[kRowColumn];
+    }
+    const auto found = rows.rowsOf(named);
+    std::size_t next = 0;
+    return editLineByLine(columns, lines, [&](const PastedLine& line, ChangeSet& changes) {
+        const auto& [row, why] = found[next++];
+        return row ? judge(*row, line, changes) : LineJudged{why};
+    });
+}
+
+bool areTenths(double number) {
+    constexpr double kNoise = 1e-6;  // of decimals as the machine keeps them
+    return std::abs(number * 10 - std::round(number * 10)) < kNoise;
 }
 
 TickTyped tickTyped(const QString& typed, const QStringList& yes) {
@@ -72,23 +100,28 @@ void appendCells(std::string& text, const QStringList& cells) {
     appendPasted(text, line);
 }
 
-QString besideNames(const QString& pasted, const QStringList& heads,
-                    const std::vector<QStringList>& names) {
+QStringList columnAlone(const QString& pasted) {
     const auto read = readPasted(pasted.toStdString());
-    if (!read || read.value().columns != 1 || pasted.contains(u'"')) return pasted;
+    if (!read || read.value().columns != 1 || pasted.contains(u'"')) return {};
     // Split here: the reader passes over blank lines, and each stands beside a row.
     auto values = pasted.split(QRegularExpression(QStringLiteral("\r\n|\r|\n")));
-    if (values.front().simplified().compare(heads.back(), Qt::CaseInsensitive) == 0)
-        values.removeFirst();
+    for (auto& value : values) value = value.simplified();
+    return values;
+}
+
+QString besideNames(const QString& pasted, const QStringList& heads,
+                    const std::vector<QStringList>& names) {
+    auto values = columnAlone(pasted);
+    if (values.isEmpty()) return pasted;
+    if (values.front().compare(heads.back(), Qt::CaseInsensitive) == 0) values.removeFirst();
     std::string text;
     appendCells(text, heads);
     for (qsizetype i = 0; i < values.size(); ++i) {
-        const auto value = values[i].simplified();
-        if (value.isEmpty()) continue;
+        if (values[i].isEmpty()) continue;
         const auto at = static_cast<std::size_t>(i);
         QStringList line(heads.size() - 1, QString());
         if (at < names.size()) line = names[at];
-        appendCells(text, line << value);
+        appendCells(text, line << values[i]);
     }
     return QString::fromStdString(text);
 }

@@ -64,6 +64,14 @@ QString what(const Outlook& outlook, const EveningRow& row) {
     return Words::tr("bar %1").arg(chart_text::number(row.bar.value_or(1)));
 }
 
+QString name(const Outlook& outlook, const EveningRow& head) {
+    const auto yard = head.task.yard ? outlook.snapshot.find(*head.task.yard) : nullptr;
+    QStringList parts{week_text::task(outlook, head.task), week_text::subject(outlook, head.task),
+                      yard ? plain(yard->label) : QString()};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" \u00B7 "));
+}
+
 QString expected(const Outlook& outlook, const EveningRow& row) {
     if (row.late && row.isHead)
         return Words::tr("since %1: %2")

@@ -16,6 +16,8 @@ namespace tenthday::evening_text {
 
 /// The task, or on further lines its bar or nuc.
 [[nodiscard]] QString what(const Outlook& outlook, const EveningRow& row);
+/// The head's task by its kind, batch or order, and yard: its words without its numbers.
+[[nodiscard]] QString name(const Outlook& outlook, const EveningRow& head);
 /// What is expected, or for a late task what to do now.
 [[nodiscard]] QString expected(const Outlook& outlook, const EveningRow& row);
 /// What was entered; empty where nothing was.

@@ -107,6 +107,10 @@ QString yardLine(const QString& yard, const ReadyNumbers& numbers) {
     if (numbers.needsBrood > 0) parts += needsBrood(numbers);
     return Words::tr("%1: %2").arg(yard, parts.join(QStringLiteral(", ")));
 }
+QString deletedInList() {
+    return Words::tr(
+        "a stocking is not deleted by empty cells: delete it in the list of stockings");
+}
 QString noNucs() { return Words::tr("No nuc stands in a yard on this day."); }
 
 QString wintered(const Snapshot& snapshot, const WinteredQueen& queen) {

@@ -39,6 +39,8 @@ inline constexpr int kFilters = 6;
 /// "Orchard: 7 ready, likely 2.4 more".
 [[nodiscard]] QString yardLine(const QString& yard, const ReadyNumbers& numbers);
 [[nodiscard]] QString noNucs();
+/// Why a line cannot be that is emptied of a stocking.
+[[nodiscard]] QString deletedInList();
 /// "27-014 (Hill), wintered".
 [[nodiscard]] QString wintered(const Snapshot& snapshot, const WinteredQueen& queen);
 

@@ -24,11 +24,20 @@ QString shownOf(int shown, int all) {
 }
 QString line() { return Words::tr("Line"); }
 QString state() { return Words::tr("What it brings"); }
-QString lineState(const QString& trouble, bool isNew, bool isSame) {
-    if (!trouble.isEmpty()) return Words::tr("! %1").arg(trouble);
-    if (isSame) return Words::tr("as it is already");
-    return isNew ? Words::tr("new") : Words::tr("changes what is there");
+QString brings(Brings what) {
+    switch (what) {
+        case Brings::New:
+            return Words::tr("new");
+        case Brings::Change:
+            return Words::tr("changes what is there");
+        case Brings::Same:
+            return Words::tr("as it is already");
+        case Brings::TakesBack:
+            return Words::tr("takes back what is there");
+    }
+    return {};
 }
+QString wrong(const QString& trouble) { return Words::tr("! %1").arg(trouble); }
 QString nothing() { return Words::tr("There are no lines yet."); }
 QString unreadable(const QString& why) { return Words::tr("This cannot be read: %1").arg(why); }
 QString missing(const QStringList& columns) {
@@ -44,17 +53,30 @@ QString troubled(int bad, int all, const QString& first) {
         .arg(bad)
         .arg(first);
 }
-QString good(int fresh, int changed, int same) {
-    const auto news =
-        changed == 0
-            ? Words::tr("All good: %1 new.").arg(fresh)
-            : Words::tr("All good: %1 new, %2 that change what is there.").arg(fresh).arg(changed);
-    return same == 0 ? news : Words::tr("%1 Said already: %2.").arg(news, chart_text::number(same));
+QString good(const Sums& sums) {
+    const auto number = [](int lines) { return chart_text::number(lines); };
+    auto text = sums.changed == 0 ? Words::tr("All good: %1 new.").arg(number(sums.fresh))
+                                  : Words::tr("All good: %1 new, %2 that change what is there.")
+                                        .arg(number(sums.fresh), number(sums.changed));
+    if (sums.takenBack > 0)
+        text = Words::tr("%1 Taken back, as their cells are empty: %2.")
+                   .arg(text, number(sums.takenBack));
+    return sums.same == 0 ? text : Words::tr("%1 Said already: %2.").arg(text, number(sums.same));
+}
+QString goodBut(const QString& good, const QStringList& heads) {
+    if (heads.isEmpty()) return good;
+    return Words::tr("%1 Not read: %2.").arg(good, heads.join(QStringLiteral(", ")));
+}
+QString lookAgain() {
+    return Words::tr("What you typed was read only now. Look at the lines, then take them in.");
 }
 QString nothingNew() { return Words::tr("These lines say nothing new."); }
 QString partOf(const QString& list, int number, int all) {
     return Words::tr("%1 (%2 of %3)").arg(list).arg(number).arg(all);
 }
+QString goOn() { return Words::tr("Go on"); }
+QString gaveUp() { return Words::tr("Nothing was taken in, of the lists before neither."); }
+QString row() { return Words::tr("Row"); }
 QString readOnly() {
     return Words::tr("The book is open for reading only: nothing can be pasted.");
 }
@@ -68,6 +90,9 @@ QString notKnown(const QString& typed, const QStringList& known) {
 }
 QString noSuchRow() { return Words::tr("no line of the table has these names"); }
 QString twice() { return Words::tr("this stands twice in what was pasted"); }
+QString severalRows() {
+    return Words::tr("twice in the table: say which, with a line for each of these rows");
+}
 QString takeInLines(int lines) { return season_text::takeInLines(lines); }
 QString notADay(const QString& typed) {
     return Words::tr("\"%1\" is no day; 2027-05-01 is one").arg(typed);

@@ -51,6 +51,11 @@ QString learned(int minutes, int gaps) {
         .arg(chart_text::number(minutes));
 }
 QString takeLearned() { return Words::tr("&Take what ticks say"); }
+QString noTimes() { return Words::tr("there is no time in this line"); }
+QString bothToTakeBack() {
+    return Words::tr(
+        "an empty cell: to take your own times back, both columns of times have to be there");
+}
 QString clear() { return Words::tr("Clear"); }
 QString clearTip() {
     return Words::tr("Takes your own times back: those of common practice count again.");

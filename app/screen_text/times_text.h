@@ -21,6 +21,9 @@ namespace tenthday::times_text {
 /// "ticks say about 35 min (8 times)".
 [[nodiscard]] QString learned(int minutes, int gaps);
 [[nodiscard]] QString takeLearned();
+/// Why a pasted line cannot be: neither column of times is there, or one of two.
+[[nodiscard]] QString noTimes();
+[[nodiscard]] QString bothToTakeBack();
 [[nodiscard]] QString clear();
 /// What clearing the times of a kind, and those of a way, does.
 [[nodiscard]] QString clearTip();

@@ -23,6 +23,9 @@ bool areVirgins(const Outlook& outlook, const Task& task) {
     return row && row->start == Start::Virgin;
 }
 
+/// Such tasks have neither batch nor builder.
+bool isOfOrder(TaskRule rule) { return rule == TaskRule::CageQueens || rule == TaskRule::Deliver; }
+
 }  // namespace
 
 QString pageEntry() { return Words::tr("Wee&k"); }
@@ -134,6 +137,8 @@ QString task(const Outlook& outlook, const Task& task) {
 QString subject(const Outlook& outlook, const Task& task) {
     const auto batch = task.batch ? outlook.snapshot.find(*task.batch) : nullptr;
     const auto builder = task.builder ? outlook.snapshot.find(*task.builder) : nullptr;
+    if (!batch && !builder && isOfOrder(task.key.rule))
+        return Words::tr("order %1").arg(plain(task.subjectLabel));
     return joined({batch ? Words::tr("batch %1").arg(plain(batch->label)) : QString(),
                    builder ? plain(builder->label) : QString()});
 }

@@ -34,6 +34,11 @@ QDate dayFromTyped(const QString& typed) {
     return day.isValid() && day.year() >= 1900 && day.year() <= 2199 ? day : QDate();
 }
 
+QString dayToken(const QString& typed) {
+    const auto day = dayFromTyped(typed);
+    return day.isValid() ? day.toString(Qt::ISODate) : typed;
+}
+
 DayEdit::DayEdit(QWidget* parent) : QWidget(parent), line_(new QLineEdit) {
     auto* button = new QToolButton;
     button->setArrowType(Qt::DownArrow);

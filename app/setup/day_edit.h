@@ -40,5 +40,7 @@ private:
 
 /// The day a text means: 2027-05-01, or as the reader's language writes days, with the year.
 [[nodiscard]] QDate dayFromTyped(const QString& typed);
+/// As import takes it, 2027-05-01; what is no day stays as it is.
+[[nodiscard]] QString dayToken(const QString& typed);
 
 }  // namespace tenthday

@@ -31,9 +31,12 @@ std::optional<double> numberTyped(QString typed) {
     return isGood ? std::optional(number) : std::nullopt;
 }
 
+/// What is no number at all ("nan" reads as one) is out of reach too.
+bool isInReach(double number) { return std::abs(number) <= 1e6; }
+
 std::optional<std::int32_t> minutesTyped(const QString& typed) {
     const auto number = numberTyped(typed);
-    if (!number || *number != std::floor(*number) || std::abs(*number) > 1e6) return std::nullopt;
+    if (!number || !isInReach(*number) || *number != std::floor(*number)) return std::nullopt;
     return static_cast<std::int32_t>(*number);
 }
 
@@ -44,29 +47,62 @@ LineJudged take(const Result<ChangeSet>& edit, bool isNew, ChangeSet& changes) {
     return {{}, !rows.empty(), isNew && !rows.empty()};
 }
 
+LineJudged takenBack(LineJudged dropped) {
+    dropped.takesBack = dropped.changes;
+    return dropped;
+}
+
+/// Minutes of one part of the work, as a cell says them: none where nothing is said of it.
+template <class Minutes>
+struct Said {
+    bool isThere = false;
+    std::optional<Minutes> minutes;  ///< none: it cannot be read
+};
+
+Said<std::int32_t> onceSaid(const PastedLine& line) {
+    const auto typed = line["once"];
+    return {line.has("once"), typed.isEmpty() ? std::optional(0) : minutesTyped(typed)};
+}
+
+Said<Tenths> eachSaid(const PastedLine& line) {
+    const auto typed = line["each"];
+    const auto number = typed.isEmpty() ? std::optional(0.0) : numberTyped(typed);
+    if (!number || !isInReach(*number) || !areTenths(*number)) return {line.has("each"), {}};
+    return {line.has("each"), Tenths{static_cast<std::int32_t>(std::lround(*number * 10))}};
+}
+
+/// A line whose cells are all empty takes the user's own times back, as far as they are there.
+LineJudged judgeEmpty(const Snapshot& book, TaskRule rule, const PastedLine& line,
+                      ChangeSet& changes) {
+    if (!taskMinutes(book, rule).own) return {};
+    if (!line.has("once") || !line.has("each")) return {times_text::bothToTakeBack()};
+    return takenBack(take(dropTimes(book, {rule}, {}), false, changes));
+}
+
 LineJudged judgeWork(const Snapshot& book, TaskRule rule, const PastedLine& line,
                      ChangeSet& changes) {
-    const auto now = taskMinutes(book, rule);
+    if (!line.has("once") && !line.has("each")) return {times_text::noTimes()};
     if (line["once"].isEmpty() && line["each"].isEmpty())
-        return take(dropTimes(book, {rule}, {}), false, changes);
-    auto once = std::optional(now.once);
-    auto each = std::optional(now.each.value / 10.0);
-    if (line.has("once"))
-        once = line["once"].isEmpty() ? std::optional(0) : minutesTyped(line["once"]);
-    if (line.has("each"))
-        each = line["each"].isEmpty() ? std::optional(0.0) : numberTyped(line["each"]);
-    if (!once) return {paste_text::notANumber(line["once"])};
-    if (!each || std::abs(*each) > 1e6) return {paste_text::notANumber(line["each"])};
-    const Tenths tenths{static_cast<std::int32_t>(std::lround(*each * 10))};
-    if (*once == now.once && tenths == now.each) return {};
-    return take(setTimes(book, {{{}, 1, rule, *once, tenths}}, {}, freshIds()), !now.own, changes);
+        return judgeEmpty(book, rule, line, changes);
+    const auto now = taskMinutes(book, rule);
+    const auto once = onceSaid(line);
+    const auto each = eachSaid(line);
+    if (!once.minutes) return {paste_text::notANumber(line["once"])};
+    if (!each.minutes) return {paste_text::notANumber(line["each"])};
+    const WorkTime time{{},
+                        1,
+                        rule,
+                        once.isThere ? *once.minutes : now.once,
+                        each.isThere ? *each.minutes : now.each};
+    if (time.minutes == now.once && time.each == now.each) return {};
+    return take(setTimes(book, {time}, {}, freshIds()), !now.own, changes);
 }
 
 LineJudged judgeWay(const Snapshot& book, const DrivenWay& way, const QString& typed,
                     ChangeSet& changes) {
     const auto now = driveMinutes(book, way.from, way.to);
     if (typed.isEmpty() || typed.compare(times_text::notSet(), Qt::CaseInsensitive) == 0)
-        return take(dropTimes(book, {}, {way}), false, changes);
+        return takenBack(take(dropTimes(book, {}, {way}), false, changes));
     const auto minutes = minutesTyped(typed);
     if (!minutes) return {paste_text::notANumber(typed)};
     if (minutes == now) return {};
@@ -74,7 +110,6 @@ LineJudged judgeWay(const Snapshot& book, const DrivenWay& way, const QString& t
                 !now.has_value(), changes);
 }
 
-/// Rows are told apart once and then taken by one line each.
 template <class Judge>
 PasteKind kindOf(std::vector<PasteColumn> columns, NamedRows rows, std::vector<std::string> names,
                  Judge judge) {
@@ -85,14 +120,7 @@ PasteKind kindOf(std::vector<PasteColumn> columns, NamedRows rows, std::vector<s
     kind.columns = std::move(columns);
     kind.edit = [rows = std::move(rows), names = std::move(names), judge](const auto& heads,
                                                                           const auto& lines) {
-        auto left = rows;
-        return editLineByLine(heads, lines, [&](const PastedLine& line, ChangeSet& changes) {
-            QStringList name;
-            for (const auto& column : names) name += line[column];
-            const auto row = left.take(name);
-            if (row) return judge(*row, line, changes);
-            return LineJudged{left.whyNone(name)};
-        });
+        return editNamedLines(heads, lines, rows, names, judge);
     };
     return kind;
 }

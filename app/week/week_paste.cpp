@@ -1,5 +1,7 @@
 #include "week/week_paste.h"
 
+#include <algorithm>
+#include <map>
 #include <set>
 
 #include "book/new_id.h"
@@ -47,6 +49,14 @@ struct Shown {
     NamedRows rows;
 };
 
+/// How many tasks stand before a task in what is pasted, by its key.
+std::map<TaskKey, int> placesOf(const WeekModel& model) {
+    std::map<TaskKey, int> places;
+    for (const int row : taskRows(model))
+        places.emplace(model.taskAt(row)->key, static_cast<int>(places.size()));
+    return places;
+}
+
 std::optional<Day> dayTyped(const QString& typed) {
     const auto day = dayFromTyped(typed);
     return day.isValid() ? dayFromText(day.toString(Qt::ISODate).toStdString()) : std::nullopt;
@@ -70,7 +80,7 @@ LineJudged judgeTick(const Snapshot& book, const Task& task, const QString& type
     const bool byRecord = task.done && tick(book, task, std::nullopt, {}).isEmpty();
     if (byRecord) return {week_text::doneByRecord()};
     append(changes, tick(book, task, wanted, newId<TaskDone>()));
-    return {{}, true, !task.done};
+    return {{}, true, !task.done, !wanted};
 }
 
 LineJudged judgeGiven(const Snapshot& book, const Task& task, const QString& who,
@@ -80,21 +90,50 @@ LineJudged judgeGiven(const Snapshot& book, const Task& task, const QString& who
     if (!given) return {plain(given.error().text)};
     if (given.value().isEmpty()) return {};
     append(changes, given.value());
-    return {{}, true, false};
+    return {{}, true, false, who.isEmpty()};
 }
 
-LineJudged judge(Shown& shown, const PastedLine& line, ChangeSet& changes) {
-    const QStringList name{line["day"], line["task"], line["about"], line["yard"]};
-    const auto row = shown.rows.take(name);
-    if (!row) return {shown.rows.whyNone(name)};
-    const auto& task = shown.tasks[static_cast<std::size_t>(*row)];
-    const auto& book = shown.outlook->snapshot;
+LineJudged judge(const Snapshot& book, const Task& task, const PastedLine& line,
+                 ChangeSet& changes) {
     LineJudged ticked;
     LineJudged given;
     if (line.has("done")) ticked = judgeTick(book, task, line["done"], changes);
     if (line.has("who")) given = judgeGiven(book, task, line["who"], changes);
     return {ticked.trouble.isEmpty() ? given.trouble : ticked.trouble,
-            ticked.changes || given.changes, ticked.isNew};
+            ticked.changes || given.changes, ticked.isNew, ticked.takesBack || given.takesBack};
+}
+
+/// Found by its head alone, read as a day where it is one.
+PasteColumn dayColumn(std::string token, QString name, bool needed) {
+    auto column = plainColumn(std::move(token), std::move(name), needed);
+    column.read = dayToken;
+    return column;
+}
+
+bool isTick(const QString& typed) {
+    return tickTyped(typed, {evening_text::done()}) != TickTyped::Other;
+}
+
+bool isHead(const QString& typed, const QString& head) {
+    return typed.compare(head, Qt::CaseInsensitive) == 0;
+}
+
+/// What a column alone says of the tasks beside it; empty: neither of the two, by its head.
+QString meantBy(const QStringList& values) {
+    const auto& first = values.front();
+    for (const auto& own : {head(WeekModel::Done), week_text::givenHead()})
+        if (isHead(first, own)) return own;
+    for (const auto& other : {week_text::dayHead(), head(WeekModel::What), head(WeekModel::About),
+                              head(WeekModel::Yard), head(WeekModel::Number),
+                              head(WeekModel::Count), head(WeekModel::Must), head(WeekModel::When)})
+        if (isHead(first, other)) return {};
+    const bool anyDay = std::any_of(values.begin(), values.end(), [](const QString& value) {
+        return dayTyped(value).has_value();
+    });
+    const bool areTicks = std::all_of(values.begin(), values.end(), [](const QString& value) {
+        return isTick(value) || dayTyped(value);
+    });
+    return anyDay || areTicks ? head(WeekModel::Done) : week_text::givenHead();
 }
 
 }  // namespace
@@ -127,32 +166,39 @@ PasteKind weekToPaste(const WeekModel& model) {
     kind.head = week_text::head(model.week());
     kind.named = week_text::pastedName().toStdString();
     kind.takeIn = paste_text::takeInLines;
-    kind.columns = {plainColumn("day", week_text::dayHead(), true),
+    kind.columns = {dayColumn("day", week_text::dayHead(), true),
                     plainColumn("task", head(WeekModel::What), true),
                     plainColumn("about", head(WeekModel::About)),
                     plainColumn("yard", head(WeekModel::Yard)),
-                    plainColumn("done", head(WeekModel::Done)),
-                    plainColumn("who", week_text::givenHead())};
+                    dayColumn("done", head(WeekModel::Done), false),
+                    plainColumn("who", week_text::givenHead()),
+                    rowColumn()};
     kind.edit = [shown = std::move(shown)](const auto& columns, const auto& lines) {
-        auto now = shown;  // each look at the lines begins anew
-        return editLineByLine(columns, lines, [&](const PastedLine& line, ChangeSet& changes) {
-            return judge(now, line, changes);
-        });
+        return editNamedLines(columns, lines, shown.rows, {"day", "task", "about", "yard"},
+                              [&](int row, const PastedLine& line, ChangeSet& changes) {
+                                  return judge(shown.outlook->snapshot,
+                                               shown.tasks[static_cast<std::size_t>(row)], line,
+                                               changes);
+                              });
     };
     return kind;
 }
 
 QString weekPasteText(const WeekModel& model, int fromRow, const QString& pasted) {
+    const auto values = columnAlone(pasted);
+    const auto meant = values.isEmpty() ? QString() : meantBy(values);
+    if (meant.isEmpty()) return pasted;  // the dialog asks for what is not there
+    const auto places = placesOf(model);
+    std::set<TaskKey> seen;
     std::vector<QStringList> names;
-    for (const int row : taskRows(model))
-        if (row >= fromRow) names.push_back(nameOf(model, row));
-    const auto first = pasted.section(u'\n', 0, 0).simplified();
-    const bool areTicks = first.compare(head(WeekModel::Done), Qt::CaseInsensitive) == 0;
-    return besideNames(
-        pasted,
-        {week_text::dayHead(), head(WeekModel::What), head(WeekModel::About), head(WeekModel::Yard),
-         areTicks ? head(WeekModel::Done) : week_text::givenHead()},
-        names);
+    for (int row = std::max(fromRow, 0); row < model.rowCount(); ++row)
+        if (const auto* task = model.taskAt(row); task != nullptr && seen.insert(task->key).second)
+            names.push_back(QStringList(QString::number(places.at(task->key) + 1)) +
+                            nameOf(model, row));
+    return besideNames(pasted,
+                       {paste_text::row(), week_text::dayHead(), head(WeekModel::What),
+                        head(WeekModel::About), head(WeekModel::Yard), meant},
+                       names);
 }
 
 }  // namespace tenthday

@@ -12,8 +12,9 @@ namespace tenthday {
 /// initials the task.
 [[nodiscard]] PasteKind weekToPaste(const WeekModel& model);
 
-/// What was pasted, a column alone beside the tasks from this row on: initials, unless its head
-/// says that it is ticks.
+/// What was pasted, a column alone beside the tasks from this row on, each once: ticks where its
+/// head says so or all of it is days or yes and no, else initials. One with another head stays as
+/// it is.
 [[nodiscard]] QString weekPasteText(const WeekModel& model, int fromRow, const QString& pasted);
 
 }  // namespace tenthday

@@ -137,6 +137,18 @@ std::size_t lineNamed(const std::string& text) {
     return line > 0 ? line - 1 : 0;
 }
 
+/// Rows of the kind itself; of those that come along with it, such as sides of boxes, none.
+RowCounts countsOf(const ChangeSet& changes) {
+    RowCounts counts;
+    for (const auto& row : changes.rows) {
+        if (row.table() != changes.rows.front().table()) continue;
+        const bool isNew =
+            visitChange([](const auto& change) { return change.before == nullptr; }, row);
+        ++(isNew ? counts.fresh : counts.changed);
+    }
+    return counts;
+}
+
 bool bringsNewRow(const ChangeSet& changes) {
     return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
         return visitChange([](const auto& change) { return change.before == nullptr; }, row);
@@ -305,13 +317,15 @@ PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
     // Together first: a line may lean on another of the list.
     PasteEdit whole(snapshot, newId);
     std::optional<PasteTrouble> trouble;
-    for (const auto& part : parted(kind, columns, lines))
+    const bool isByLine = lines.size() <= kMostByLine;
+    for (const auto& part : parted(kind, columns, lines)) {
         if (!trouble) trouble = whole.take(part);
-    if (lines.size() <= kMostByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
-    edit.isNew.resize(lines.size(), !trouble && bringsNewRow(whole.changes));
+        if (!isByLine && part.kind == kind) edit.counts = countsOf(whole.changes);
+    }
+    if (isByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
     edit.troubles.resize(lines.size());
     if (!trouble) {
-        for (std::size_t i = 0; i < lines.size(); ++i)
+        for (std::size_t i = 0; i < edit.isNew.size(); ++i)
             if (!edit.troubles[i].empty()) edit.isNew[i] = true;  // it leans on a new row
         edit.troubles.assign(lines.size(), {});
         edit.changes = std::move(whole.changes);

@@ -3,6 +3,8 @@
 /// Spreadsheets put tabs between the cells they copy; files come with commas or semicolons. A cell
 /// that holds any of these, a quote or a line end stands in quotes.
 #pragma once
+#include <optional>
+
 #include "exchange/import.h"
 
 namespace tenthday {
@@ -24,13 +26,22 @@ struct PastedCells {
 /// Cells parted by tabs, as a spreadsheet takes them in.
 void appendPasted(std::string& text, const std::vector<std::string>& cells);
 
+struct RowCounts {
+    std::size_t fresh = 0;
+    std::size_t changed = 0;
+};
+
 /// What a list of lines would bring.
 struct PastedEdit {
     ChangeSet changes;  ///< of all lines together; empty while any of them is in trouble
     /// By line: what is wrong with it, without its number; empty where nothing is.
     std::vector<std::string> troubles;
-    std::vector<bool> isNew;   ///< by line: a row that is not there yet, else one that changes
-    std::vector<bool> isSame;  ///< by line: it says what is there already; may be shorter
+    std::vector<bool> isNew;      ///< by line: a row that is not there yet, else one that changes
+    std::vector<bool> isSame;     ///< by line: it says what is there already; may be shorter
+    std::vector<bool> takesBack;  ///< by line: it takes back what is there; may be shorter
+    /// Of all lines together, where they are too many to be told apart one by one; what stands
+    /// above by line is empty then, but for troubles.
+    std::optional<RowCounts> counts;
 
     [[nodiscard]] bool isGood() const;
 };

@@ -52,7 +52,7 @@ bool isRepeatOf(const Snapshot& snapshot, Id<Batch> earlier, Id<Batch> later) {
     const auto after = snapshot.all<BatchBar>().of(later.uuid);
     return !after.empty() && std::equal(before.begin(), before.end(), after.begin(), after.end(),
                                         [](const auto& bar, const auto& again) {
-                                            return bar->bar == again->bar &&
+                                            return bar->bar == again->bar && bar->breeder &&
                                                    bar->breeder == again->breeder &&
                                                    bar->cells == again->cells;
                                         });

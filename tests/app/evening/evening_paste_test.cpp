@@ -41,11 +41,16 @@ protected:
         return {0, 0};
     }
     QString entered(int row) { return model().index(row, EveningModel::Entered).data().toString(); }
+    int lineAt(int row) {
+        int line = 0;
+        for (int at = 0; at <= row; ++at) line += model().at(at).entry != EveningEntry::None;
+        return line;
+    }
+    QString lineOf(const QString& text, int row) { return text.split(u'\n')[lineAt(row)]; }
     /// What was copied, with the cell of a row's entry changed.
     QString withEntry(const QString& text, int row, const QString& value, int cell = 3) {
         auto lines = text.split(u'\n');
-        int line = 0;
-        for (int at = 0; at <= row; ++at) line += model().at(at).entry != EveningEntry::None;
+        const int line = lineAt(row);
         auto cells = lines[line].split(u'\t');
         cells[cell] = value;
         lines[line] = cells.join(u'\t');
@@ -71,7 +76,7 @@ TEST_F(EveningPaste, WhatIsCopiedSaysNothingNew) {
 TEST_F(EveningPaste, LooksComeBackAsOneEditWithTheCauseInTheNote) {
     const auto rows = seek(EveningEntry::Look);
     auto text = withEntry(copied(table()), rows[0], QStringLiteral("eggs"));
-    text = withEntry(text, rows[1], QStringLiteral("x"));
+    text = withEntry(text, rows[1], QStringLiteral("gone"));
     text = withEntry(text, rows[1], QStringLiteral("killed by the bees"), 5);
     const auto before = desk_->snapshot();
     auto* dialog = paste(table(), text);
@@ -94,8 +99,40 @@ TEST_F(EveningPaste, AnEmptyCellTakesBackWhatWasEntered) {
     const auto outcomes = desk_->snapshot().all<Outcome>().size();
     auto* dialog = paste(table(), text);
     ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(
+        dialog->summary().contains(QStringLiteral("Taken back, as their cells are empty: 1")))
+        << dialog->summary().toStdString();
+    EXPECT_EQ(dialog->preview().item(lineAt(rows[0]) - 1, 1)->text(),
+              QStringLiteral("takes back what is there"));
     dialog->accept();
     EXPECT_EQ(desk_->snapshot().all<Outcome>().size() + 1, outcomes);
+}
+
+TEST_F(EveningPaste, ABareXIsNoLook) {
+    const auto rows = seek(EveningEntry::Look);
+    auto* dialog = paste(table(), withEntry(copied(table()), rows[0], QStringLiteral("x")));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(dialog->takeButton().isEnabled()) << "gone by the page's keys, yes elsewhere";
+    EXPECT_TRUE(dialog->summary().contains(QStringLiteral("virgin seen")))
+        << dialog->summary().toStdString();
+    dialog->reject();
+}
+
+TEST_F(EveningPaste, RowsAreNamedWithoutTheNumbersOfTheDay) {
+    openPage(Access::ReadWrite, "2027-07-05");
+    const auto rows = seek(EveningEntry::Caught, 1);
+    int head = rows[0];
+    while (!model().at(head).isHead) --head;
+    EXPECT_TRUE(model()
+                    .index(head, EveningModel::What)
+                    .data()
+                    .toString()
+                    .contains(QStringLiteral(": about ")))
+        << "the page says how many";
+    const auto name = lineOf(copied(table()), rows[0]).section(u'\t', 0, 0);
+    EXPECT_FALSE(name.contains(QStringLiteral("about"))) << name.toStdString();
+    EXPECT_TRUE(name.startsWith(QStringLiteral("Catch queens \u00B7 batch ")))
+        << name.toStdString();
 }
 
 TEST_F(EveningPaste, AColumnOfCountsFillsTheRowsFromTheCurrentOneOn) {
@@ -109,6 +146,24 @@ TEST_F(EveningPaste, AColumnOfCountsFillsTheRowsFromTheCurrentOneOn) {
     const auto outcomes = desk_->snapshot().all<Outcome>().size();
     dialog->accept();
     EXPECT_EQ(desk_->snapshot().all<Outcome>().size(), outcomes + 1);
+}
+
+TEST_F(EveningPaste, ColumnsOfCountsLandAlikeWithTheirHeadAndWithout) {
+    static_cast<void>(seek(EveningEntry::Count));
+    int first = 0;
+    while (model().at(first).entry != EveningEntry::Count) ++first;
+    ASSERT_GT(lineAt(first), 1) << "other rows that take an entry stand above it";
+    table().setCurrentIndex(model().index(0, EveningModel::Entered));
+    const auto given = [&](const char* text) {
+        auto* dialog = paste(table(), QString::fromLatin1(text));
+        const auto lines = dialog->text().toPlainText();
+        dialog->reject();
+        return lines;
+    };
+    EXPECT_EQ(given("Entered\n7\n8\n"), given("7\n8\n"));
+    const auto number = QString::number(lineAt(first));
+    EXPECT_EQ(given("entered\n7\n").split(u'\n')[1].section(u'\t', 0, 0), number)
+        << "the first row with a count";
 }
 
 TEST_F(EveningPaste, WhatCannotBeIsNamedByItsLineAndNothingIsKept) {
@@ -138,13 +193,11 @@ TEST_F(EveningPaste, WordsThatAreNotKnownAndRowsThatAreNotThereAreRefused) {
     dialog->accept();  // what is typed is read before it is taken
     EXPECT_TRUE(dialog->summary().contains(paste_text::noSuchRow()))
         << dialog->summary().toStdString();
-    const auto line = text.split(u'\n')[1];
-    dialog->text().setPlainText(text.split(u'\n')[0] + u'\n' + line + u'\n' + line + u'\n' + line +
-                                u'\n' + line + u'\n' + line);
+    const auto line = lineOf(text, rows[0]);  // a nuc of its own
+    dialog->text().setPlainText(text.split(u'\n')[0] + u'\n' + line + u'\n' + line);
     dialog->accept();
-    EXPECT_TRUE(dialog->summary().contains(paste_text::twice()) ||
-                dialog->summary().contains(paste_text::noSuchRow()))
-        << dialog->summary().toStdString();
+    ASSERT_EQ(dialog->preview().rowCount(), 2);
+    EXPECT_EQ(dialog->preview().item(1, 1)->text(), paste_text::wrong(paste_text::twice()));
     dialog->reject();
     EXPECT_FALSE(desk_->canUndo());
 }

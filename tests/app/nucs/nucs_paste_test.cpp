@@ -8,6 +8,7 @@
 #include "app/book/example_page.h"
 #include "app/paste/pasting.h"
 #include "nucs/nucs_page.h"
+#include "screen_text/nuc_text.h"
 #include "screen_text/paste_text.h"
 
 namespace tenthday {
@@ -22,10 +23,15 @@ protected:
     std::size_t stockings() { return desk_->snapshot().all<Stocking>().size(); }
 };
 
+/// On a day on which the example stocks nucs.
+constexpr const char* kStocked = "2027-05-29";
+
 TEST_F(NucsPaste, WhatIsCopiedSaysNothingNew) {
+    page_->setDay(test::day(kStocked));
     const auto text = copied(table());
     EXPECT_EQ(text.count(u'\n') - 1, table().model()->rowCount());
     EXPECT_TRUE(text.section(u'\n', 0, 0).endsWith(QStringLiteral("Stocked: from")));
+    EXPECT_TRUE(text.contains(QStringLiteral("\t1200\t1\tyes\tOrchard\n"))) << text.toStdString();
     auto* dialog = paste(table(), text);
     ASSERT_NE(dialog, nullptr);
     EXPECT_TRUE(dialog->takeButton().isEnabled()) << dialog->summary().toStdString();
@@ -63,6 +69,23 @@ TEST_F(NucsPaste, StockingsOfTheDayComeBackAsOneEditAndCanBePutRight) {
     ASSERT_TRUE(desk_->undo());
     ASSERT_TRUE(desk_->undo());
     EXPECT_TRUE(desk_->snapshot().sameContent(before)) << "a step each";
+}
+
+TEST_F(NucsPaste, EmptiedCellsDoNotDeleteAStockingAndSayWhereItIsDeleted) {
+    page_->setDay(test::day(kStocked));
+    const auto pasted = [&](const char* heads, const char* nuc, const char* cells) {
+        auto* dialog = paste(table(), QStringLiteral("Nuc\t%1\n%2\t%3\n")
+                                          .arg(QString::fromLatin1(heads), QString::fromLatin1(nuc),
+                                               QString::fromLatin1(cells)));
+        const auto state = dialog->preview().item(0, 1)->text();
+        dialog->reject();
+        return state;
+    };
+    const char* all = "bees_ml\tbrood_frames\topen_brood\tdonor";
+    const auto deleted = paste_text::wrong(nuc_text::deletedInList());
+    EXPECT_EQ(pasted(all, "H10", "\t\t\t"), deleted);
+    EXPECT_EQ(pasted("bees_ml", "H10", ""), deleted);
+    EXPECT_EQ(pasted(all, "Q15", "\t\t\t"), QStringLiteral("as it is already")) << "not that day";
 }
 
 TEST_F(NucsPaste, UnknownNucsAndCountsThatAreNoneAreToldByLine) {

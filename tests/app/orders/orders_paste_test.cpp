@@ -8,6 +8,7 @@
 #include "app/orders/orders_fixture.h"
 #include "orders/orders_paste.h"
 #include "records/order_days.h"
+#include "screen_text/paste_text.h"
 
 namespace tenthday::test {
 namespace {
@@ -113,6 +114,60 @@ TEST_F(OrdersPasteTest, WhatIsTypedIntoTheFieldIsReadOnceTheKeysRest) {
     EXPECT_FALSE(form.takeButton().isEnabled());
     form.text().setPlainText(QStringLiteral("K-20\tmated\t12\t2027-07-14"));
     EXPECT_TRUE(QTest::qWaitFor([&] { return form.takeButton().isEnabled(); }, kPatience));
+}
+
+TEST_F(OrdersPasteTest, HeadsThatAreNotReadAreNamed) {
+    openExample(false);
+    auto& form = paste(
+        QStringLiteral("label\tkind\tcount\tdue\tsureness\nK-20\tmated\t12\t2027-07-14\t80\n"));
+    EXPECT_TRUE(form.summary().contains(QStringLiteral("Not read: sureness.")))
+        << form.summary().toStdString();
+}
+
+TEST_F(OrdersPasteTest, WhatSaysMoreThanIsKeptIsNotRounded) {
+    openExample(false);
+    for (const char* sure : {"92.55", "nan"}) {
+        auto& form = paste(QStringLiteral("label\tkind\tcount\tdue\tsure\n"
+                                          "K-20\tmated\t12\t2027-07-14\t%1\n")
+                               .arg(QString::fromLatin1(sure)));
+        EXPECT_FALSE(form.takeButton().isEnabled()) << sure;
+        EXPECT_NE(cell(form, 0, 1).find("sure"), std::string::npos) << cell(form, 0, 1);
+        form.reject();
+    }
+}
+
+TEST_F(OrdersPasteTest, AColumnChosenByHandStaysWhileTheTextIsEdited) {
+    openExample(false);
+    const auto text = [](const char* heads, int count) {
+        return QStringLiteral("%1\nK-20\tmated\t%2\t2027-07-14\n")
+            .arg(QString::fromLatin1(heads))
+            .arg(count);
+    };
+    const char* heads = "label\tkind\tcount\twanted";
+    auto& form = paste(text(heads, 12));
+    form.column(2).setCurrentIndex(4);  // due is the fourth
+    const auto edited = [&](const QString& to, const char* count) {
+        form.text().setPlainText(to);
+        return QTest::qWaitFor([&] { return cell(form, 0, 3) == count; }, kPatience);
+    };
+    ASSERT_TRUE(edited(text(heads, 13), "13"));
+    EXPECT_EQ(form.column(2).currentIndex(), 4);
+    EXPECT_TRUE(form.takeButton().isEnabled()) << form.summary().toStdString();
+    ASSERT_TRUE(edited(text("label\tkind\tcount\tanother", 14), "14"));
+    EXPECT_EQ(form.column(2).currentIndex(), 0) << "of other columns nothing was chosen";
+}
+
+TEST_F(OrdersPasteTest, WhatIsTypedIsShownBeforeItIsTaken) {
+    openExample(false);
+    auto& form = paste(QStringLiteral("K-20\tmated\t12\t2027-07-14"));
+    form.text().setPlainText(QStringLiteral("K-20\tmated\t120\t2027-07-14"));
+    form.accept();  // sooner than the keys rest
+    EXPECT_TRUE(form.isVisible());
+    EXPECT_EQ(form.told(), paste_text::lookAgain());
+    EXPECT_EQ(cell(form, 0, 3), "120");
+    EXPECT_EQ(rows(), 0);
+    form.accept();
+    EXPECT_EQ(rows(), 1);
 }
 
 TEST_F(OrdersPasteTest, TheListItselfPastesBackAndSaysNothingNew) {

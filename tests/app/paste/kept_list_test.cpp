@@ -132,12 +132,15 @@ TEST_F(KeptListTest, TheTwoKindsOfTheDiaryAreTakenInAsOneEditOrNotAtAll) {
         ASSERT_NE(first, nullptr);
         EXPECT_TRUE(first->windowTitle().endsWith(QStringLiteral("(1 of 2)")));
         EXPECT_TRUE(first->takeButton().isEnabled()) << first->summary().toStdString();
+        EXPECT_EQ(first->takeButton().text(), QStringLiteral("Go on")) << "it takes nothing yet";
         first->accept();
         EXPECT_FALSE(desk_->canUndo()) << "nothing before the last one is taken";
         auto* second = pasteDialog(page_->table());
         ASSERT_NE(second, nullptr);
         EXPECT_TRUE(second->windowTitle().endsWith(QStringLiteral("(2 of 2)")));
+        EXPECT_NE(second->takeButton().text(), QStringLiteral("Go on"));
         giveUp ? second->reject() : second->accept();
+        EXPECT_EQ(noteOn(page_->table()), giveUp ? paste_text::gaveUp() : QString());
         EXPECT_EQ(pasteDialog(page_->table()), nullptr);
         EXPECT_EQ(desk_->canUndo(), !giveUp);
     }
@@ -226,12 +229,16 @@ TEST_F(KeptListTest, NothingIsPastedIntoABookThatIsReadOnly) {
 TEST_F(KeptListTest, ALongListSaysHowManyOfItsLinesAreShown) {
     openExample();
     QString text = QStringLiteral("from,until,note\n");
-    for (int i = 0; i < 1234; ++i) text += QStringLiteral("2027-01-01,2027-01-01,n%1\n").arg(i);
+    for (int i = 0; i < 1234; ++i)
+        text += QStringLiteral("%1,%1,n\n").arg(QDate(2024, 1, 1).addDays(i).toString(Qt::ISODate));
     PasteDialog dialog(*desk_, listToPaste("daysoff"), text,
                        [](const ChangeSet&) { return QString(); });
     EXPECT_EQ(dialog.preview().rowCount(), 500);
     EXPECT_EQ(dialog.shownOf().toStdString(),
               "500 of 1,234 lines are shown; all of them are taken in.");
+    EXPECT_TRUE(dialog.summary().startsWith(QStringLiteral("All good: 1,234 new.")))
+        << dialog.summary().toStdString();
+    EXPECT_EQ(dialog.preview().item(0, 1)->text(), QString()) << "not told apart";
     dialog.text().setPlainText(QStringLiteral("from,until,note\n2027-01-01,2027-01-02,x\n"));
     dialog.accept();
     EXPECT_EQ(dialog.preview().rowCount(), 1) << "what is typed is read before it is taken";

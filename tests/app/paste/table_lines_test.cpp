@@ -9,19 +9,65 @@
 namespace tenthday {
 namespace {
 
-TEST(NamedRows, TellsRowsOfOneNameApartByTheirOrder) {
+using Texts = std::vector<std::string>;
+
+std::string twice() { return paste_text::twice().toStdString(); }
+std::string several() { return paste_text::severalRows().toStdString(); }
+std::string noSuchRow() { return paste_text::noSuchRow().toStdString(); }
+
+/// Rows as the lines found them, else why not.
+Texts found(const NamedRows& rows, const std::vector<NamedLine>& lines) {
+    Texts texts;
+    for (const auto& line : rows.rowsOf(lines))
+        texts.push_back(line.row ? std::to_string(*line.row) : line.why.toStdString());
+    return texts;
+}
+
+class NamedRowsTest : public ::testing::Test {
+protected:
+    NamedRowsTest() {
+        rows_.add(kFeed, 4);
+        rows_.add(kFeed, 7);
+        rows_.add({QStringLiteral("Feed Q1"), QString()}, 9);
+    }
+    const QStringList kFeed{QStringLiteral("Feed"), QStringLiteral("Q1")};
+    const QStringList kAlike{QStringLiteral(" FEED"), QStringLiteral("q1 ")};
+    NamedRows rows_;
+};
+
+TEST_F(NamedRowsTest, RowsOfOneNameWantALineEach) {
+    EXPECT_EQ(found(rows_, {{kFeed}, {kAlike}}), (Texts{"4", "7"})) << "in their order";
+    EXPECT_EQ(found(rows_, {{kFeed}}), Texts{several()}) << "which one is meant is not guessed";
+    EXPECT_EQ(found(rows_, {{kFeed}, {kFeed}, {kFeed}}), (Texts{"4", "7", twice()}));
+    EXPECT_EQ(found(rows_, {{{QStringLiteral("Feed"), QStringLiteral("Q2")}},
+                            {{QStringLiteral("Feed Q1"), QString()}}}),
+              (Texts{noSuchRow(), "9"}));
+}
+
+TEST_F(NamedRowsTest, TheNumberOfARowDecides) {
+    EXPECT_EQ(found(rows_, {{kFeed, QStringLiteral("2")}}), Texts{"7"});
+    EXPECT_EQ(found(rows_, {{kAlike, QStringLiteral("2")}, {kFeed}}), (Texts{"7", "4"}));
+    EXPECT_EQ(found(rows_, {{kFeed, QStringLiteral("2")}, {kFeed, QStringLiteral("2")}}),
+              (Texts{"7", twice()}));
+    for (const char* wrong : {"3", "0", "4", "second"})
+        EXPECT_EQ(found(rows_, {{kFeed, QString::fromLatin1(wrong)}}), Texts{noSuchRow()}) << wrong;
+}
+
+TEST_F(NamedRowsTest, UpperAndLowerCaseCountOnlyWhereTheyTellRowsApart) {
     NamedRows rows;
-    rows.add({QStringLiteral("Feed"), QStringLiteral("Q1")}, 4);
-    rows.add({QStringLiteral("Feed"), QStringLiteral("Q1")}, 7);
-    rows.add({QStringLiteral("Feed Q1"), QString()}, 9);
-    const QStringList name{QStringLiteral(" FEED"), QStringLiteral("q1 ")};
-    EXPECT_EQ(rows.take(name), 4);
-    EXPECT_EQ(rows.take(name), 7);
-    EXPECT_EQ(rows.take(name), std::nullopt);
-    EXPECT_EQ(rows.whyNone(name), paste_text::twice()) << "known, but each was taken";
-    EXPECT_EQ(rows.whyNone({QStringLiteral("Feed"), QStringLiteral("Q2")}),
-              paste_text::noSuchRow());
-    EXPECT_EQ(rows.take({QStringLiteral("Feed Q1"), QString()}), 9);
+    rows.add({QStringLiteral("home")}, 1);
+    rows.add({QStringLiteral("Home")}, 2);
+    EXPECT_EQ(found(rows, {{{QStringLiteral("Home")}}}), Texts{"2"});
+    EXPECT_EQ(found(rows, {{{QStringLiteral("HOME")}}}), Texts{several()});
+    EXPECT_EQ(found(rows, {{{QStringLiteral("HOME")}}, {{QStringLiteral("Home")}}}),
+              (Texts{"1", "2"}))
+        << "the one that is left";
+}
+
+TEST(AreTenths, KnowsWhatSaysMoreThanIsKept) {
+    for (const double good : {0.0, 1.5, 0.1 + 0.2, -92.5, 1e6})
+        EXPECT_TRUE(areTenths(good)) << good;
+    for (const double bad : {1.25, 0.01, 99.99}) EXPECT_FALSE(areTenths(bad)) << bad;
 }
 
 TEST(TickTyped, KnowsYesNoAndWhatIsNeither) {

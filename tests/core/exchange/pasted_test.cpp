@@ -76,6 +76,19 @@ TEST_F(PastedOrders, AllLinesComeAsOneEdit) {
     EXPECT_TRUE(applied(book, made.changes).ok());
 }
 
+TEST_F(PastedOrders, LinesTooManyToBeToldApartAreCountedByWhatTheyChange) {
+    Lines lines{{"Order 1", "mated", "8", "2027-06-20"}};
+    for (int i = 0; i < 600; ++i)
+        lines.push_back({"N-" + std::to_string(i), "mated", "1", "2027-06-20"});
+    const auto made = edit(lines);
+    ASSERT_TRUE(made.isGood());
+    ASSERT_TRUE(made.counts);
+    EXPECT_EQ(made.counts->fresh, 600U);
+    EXPECT_EQ(made.counts->changed, 1U) << "it was there already";
+    EXPECT_TRUE(made.isNew.empty()) << "nothing is said of a line";
+    EXPECT_FALSE(edit({lines.front()}).counts) << "few are told apart";
+}
+
 TEST_F(PastedOrders, EveryBadLineIsToldAndNoneIsTaken) {
     const auto made = edit({{"K-03", "mated", "12", "2027-06-14"},
                             {"K-04", "tame", "5", "2027-06-20"},

@@ -117,7 +117,8 @@ std::optional<Severity> toldOf(const Outlook& outlook, FindingKind kind) {
 // Common practice: a second graft as insurance, the day after, into the same box. It is noted only;
 // that the box may be overfull then is told all the same.
 TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxIsNotedOnly) {
-    const auto book = [](const char* day, int grafts, std::optional<int> breeder = 1) {
+    const auto book = [](const char* day, int grafts, std::optional<int> breeder = 1,
+                         std::optional<int> first = 1) {
         SeasonMaker maker("2027-05-10");
         maker.yard("East").builder("Box", "East").batch("1", "2027-05-10", 14, 20, "Box");
         maker.batch("2", day, 14, grafts, "Box");
@@ -132,9 +133,8 @@ TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxIsNotedOnly) {
         for (const auto& bar : snapshot.all<BatchBar>()) {
             const bool isFirst = snapshot.find(bar->batch)->label == "1";
             auto named = *bar;
-            if (isFirst) named.breeder = id<Queen>(1);
-            if (!isFirst && breeder)
-                named.breeder = id<Queen>(static_cast<std::uint64_t>(*breeder));
+            const auto own = isFirst ? first : breeder;
+            if (own) named.breeder = id<Queen>(static_cast<std::uint64_t>(*own));
             changes.edit(bar, named);
         }
         return freshOutlook(applied(snapshot, changes).value());
@@ -146,6 +146,8 @@ TEST(Rhythm, AGraftAsInsuranceIntoTheSameBoxIsNotedOnly) {
     EXPECT_EQ(toldOf(*book("2027-05-12", 12), kind), Severity::Warning) << "another batch";
     EXPECT_EQ(toldOf(*book("2027-05-12", 20, 2), kind), Severity::Warning) << "another queen";
     EXPECT_EQ(toldOf(*book("2027-05-12", 20, {}), kind), Severity::Warning) << "no queen named";
+    EXPECT_EQ(toldOf(*book("2027-05-12", 20, {}, {}), kind), Severity::Warning)
+        << "of neither: nobody says that they are sisters";
     EXPECT_TRUE(toldOf(*book("2027-05-12", 20), FindingKind::BoxOverfull));
 }
 

@@ -10135,10 +10135,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not worked out yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10581,6 +10577,54 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>and %1 more: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a stocking is not deleted by empty cells: delete it in the list of stockings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>past</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes back what is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Taken back, as their cells are empty: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Not read: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you typed was read only now. Look at the lines, then take them in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was taken in, of the lists before neither.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>twice in the table: say which, with a line for each of these rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no time in this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an empty cell: to take your own times back, both columns of times have to be there</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

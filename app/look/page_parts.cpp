@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -9,6 +10,7 @@
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QToolButton>
+#include <QToolTip>
 #include <QVBoxLayout>
 
 #include "look/airy_head.h"
@@ -22,13 +24,25 @@ class AiryCells : public QStyledItemDelegate {
 public:
     /// @param air  px on each side of the words
     /// @param more  px above and below them, together
-    AiryCells(int air, int more, QObject* parent)
-        : QStyledItemDelegate(parent), air_(air), more_(more) {}
+    /// @param most  letters of one column; longer words are cut short and told in a tip
+    AiryCells(int air, int more, int most, QObject* parent)
+        : QStyledItemDelegate(parent), air_(air), more_(more), most_(most) {}
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override {
         QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
         words.rect.adjust(air_, 0, -air_, 0);
-        return QStyledItemDelegate::sizeHint(words, index) + QSize(2 * air_, more_);
+        const auto needed = QStyledItemDelegate::sizeHint(words, index);
+        const QSize most(most_ * option.fontMetrics.averageCharWidth(), QWIDGETSIZE_MAX);
+        return needed.boundedTo(most) + QSize(2 * air_, more_);
+    }
+    bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
+                   const QModelIndex& index) override {
+        const auto text = index.data().toString();
+        const bool isCut =
+            option.fontMetrics.horizontalAdvance(text) > option.rect.width() - 2 * air_;
+        if (event->type() == QEvent::ToolTip && isCut && !index.data(Qt::ToolTipRole).isValid())
+            return QToolTip::showText(event->globalPos(), text, view), true;
+        return QStyledItemDelegate::helpEvent(event, view, option, index);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
@@ -52,14 +66,17 @@ public:
 private:
     int air_;
     int more_;
+    int most_;
 };
 
-constexpr int kAir = 8;         ///< px between a list's column and its words
+constexpr int kAir = 8;           ///< px between a list's column and its words
+constexpr int kMostLetters = 48;  ///< one long name leaves room for the other columns
+constexpr int kAnyLetters = 9999;
 constexpr int kCompactAir = 4;  ///< the same of a list that stands among other things
 
 /// Words of heads and cells equally far from their column's edges.
-void setAir(QTableView& table, int air, int more) {
-    table.setItemDelegate(new AiryCells(air, more, &table));
+void setAir(QTableView& table, int air, int more, int most) {
+    table.setItemDelegate(new AiryCells(air, more, most, &table));
     if (auto* head = qobject_cast<AiryHead*>(table.horizontalHeader())) return head->setAir(air);
     auto* head = new AiryHead(air, &table);
     head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -134,7 +151,7 @@ QScrollArea* scrolling(QWidget* part) {
 
 void makeList(QTableView& table, const QString& name) {
     table.setAccessibleName(name);
-    setAir(table, kAir, kAir);
+    setAir(table, kAir, kAir, kMostLetters);
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
     table.setAlternatingRowColors(true);
@@ -145,7 +162,7 @@ void makeList(QTableView& table, const QString& name) {
 }
 
 void makeCompact(QTableView& table) {
-    setAir(table, kCompactAir, 0);
+    setAir(table, kCompactAir, 0, kAnyLetters);
     table.verticalHeader()->setMinimumSectionSize(1);
     table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 5);

@@ -285,7 +285,7 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
     shownOf_->setText(rows < all ? paste_text::shownOf(rows, all) : QString());
     shownOf_->setVisible(rows < all);
     const auto danger = paletteOf(lookOf(palette()))[Role::Danger];
-    const QTableWidgetItem* firstBad = nullptr;
+    int firstBad = -1;
     for (int row = 0; row < rows; ++row) {
         const auto at = static_cast<std::size_t>(row);
         const auto trouble = at < edit.troubles.size() ? plain(edit.troubles[at]) : QString();
@@ -295,13 +295,17 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
         state->setToolTip(trouble);
         if (!trouble.isEmpty()) state->setForeground(danger);
         preview_->setItem(row, 1, state);
-        if (!trouble.isEmpty() && firstBad == nullptr) firstBad = state;
+        if (!trouble.isEmpty() && firstBad < 0) firstBad = row;
         for (std::size_t cell = 0; cell < lines[at].size(); ++cell)
             preview_->setItem(row, static_cast<int>(cell) + 2,
                               new QTableWidgetItem(plain(lines[at][cell])));
     }
     preview_->resizeColumnsToContents();
-    if (firstBad != nullptr) preview_->scrollToItem(firstBad, QAbstractItemView::PositionAtCenter);
+    // Once the lines have their place on the screen.
+    QTimer::singleShot(0, preview_, [this, firstBad] {
+        const auto where = preview_->model()->index(firstBad, 0);
+        if (where.isValid()) preview_->scrollTo(where, QAbstractItemView::PositionAtCenter);
+    });
 }
 
 void PasteDialog::accept() {

@@ -73,6 +73,17 @@ TEST_F(PageParts, APressedHeadSortsAndItsArrowHidesNoWord) {
     EXPECT_GE(head->sectionSize(1), words + 8) << "with its air";
 }
 
+TEST_F(PageParts, OneVeryLongNameLeavesRoomForTheOtherColumns) {
+    table_.item(0, 0)->setText(QString(300, u'x'));
+    makeList(table_, QStringLiteral("hills"));
+    table_.resize(900, 200);
+    table_.show();
+    const auto* head = table_.horizontalHeader();
+    EXPECT_LT(head->sectionSize(0), 500);
+    EXPECT_GT(head->sectionSize(0), 200) << "a name of usual length stands in full";
+    EXPECT_LT(head->sectionViewportPosition(1), 500) << "the next column is in sight";
+}
+
 TEST(DayField, TellsTheWeekdayInEveryOrderOfDayAndMonth) {
     const auto before = QLocale();
     for (const auto* locale : {"en_GB", "en_US", "de_DE"}) {

@@ -254,7 +254,8 @@ TEST_F(KeptListTest, TheFirstLineThatCannotBeTakenIsInSight) {
                     .arg(i);
     PasteDialog dialog(*desk_, listToPaste("daysoff"), text,
                        [](const ChangeSet&) { return QString(); });
-    dialog.show();
+    dialog.setVisible(true);
+    QCoreApplication::processEvents();
     auto& lines = dialog.preview();
     EXPECT_TRUE(
         lines.viewport()->rect().contains(lines.visualItemRect(lines.item(150, 1)).center()));

@@ -10592,10 +10592,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 Taken back, as their cells are empty: %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 Not read: %2.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10625,6 +10621,10 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>an empty cell: to take your own times back, both columns of times have to be there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Taken back: %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -57,8 +57,14 @@ YardShares sharesOf(const Outlook& outlook, Id<Batch> batch, Id<Yard> from) {
         if (row->cells > Cells{0}) shares.emplace_back(row->yard, row->cells);
     const auto found = foundFor(outlook, batch);
     if (shares.empty()) return found;
-    if (cellsIn(shares, from) == Cells{0} && cellsIn(found, from) > Cells{0})
-        shares.emplace_back(from, cellsIn(found, from));
+    // What is shown there goes along, planned for that yard or not.
+    const auto here = cellsIn(found, from);
+    const auto named = std::find_if(shares.begin(), shares.end(),
+                                    [&](const auto& share) { return share.first == from; });
+    if (named != shares.end())
+        named->second = std::max(named->second, here);
+    else if (here > Cells{0})
+        shares.emplace_back(from, here);
     return shares;
 }
 

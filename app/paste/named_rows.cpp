@@ -1,6 +1,8 @@
 #include "paste/named_rows.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 #include "screen_text/paste_text.h"
 
@@ -20,23 +22,28 @@ QString withoutCase(const QString& key) { return key.toCaseFolded(); }
 
 /// One list of lines on its way to the rows: each row is taken once.
 class NamedRows::Search {
+    using Places = std::vector<std::size_t>;
+
 public:
     Search(const std::vector<Row>& rows, const std::vector<NamedLine>& lines)
-        : rows_(rows), lines_(lines), taken_(rows.size()), found_(lines.size()) {}
+        : rows_(rows), lines_(lines), taken_(rows.size()), found_(lines.size()) {
+        for (std::size_t at = 0; at < rows.size(); ++at) {
+            byName_[rows[at].name].push_back(at);
+            byFolded_[withoutCase(rows[at].name)].push_back(at);
+        }
+    }
 
     std::vector<RowOfLine> run() {
         for (std::size_t i = 0; i < lines_.size(); ++i)
             if (!lines_[i].number.isEmpty()) takeByNumber(i);
-        takeByName(asItIs);
-        takeByName(withoutCase);
+        takeByName(byName_, asItIs);
+        takeByName(byFolded_, withoutCase);
         for (auto& line : found_)
             if (!isSettled(line)) line.why = paste_text::noSuchRow();
         return std::move(found_);
     }
 
 private:
-    using Places = std::vector<std::size_t>;
-
     static bool isSettled(const RowOfLine& line) { return line.row || !line.why.isEmpty(); }
 
     void takeByNumber(std::size_t line) {
@@ -52,27 +59,22 @@ private:
             take(line, at);
         }
     }
-    void takeByName(QString (*form)(const QString&)) {
+    void takeByName(const std::map<QString, Places>& rows, QString (*form)(const QString&)) {
         std::map<QString, Places> lines;
         for (std::size_t i = 0; i < lines_.size(); ++i)
             if (!isSettled(found_[i])) lines[form(keyOf(lines_[i].name))].push_back(i);
         for (const auto& [name, places] : lines) {
-            if (form == asItIs && !isToldByCase(name)) continue;
+            const auto known = rows.find(name);
+            if (known == rows.end() || (form == asItIs && !isToldByCase(name))) continue;
             Places free;
-            bool isKnown = false;
-            for (std::size_t at = 0; at < rows_.size(); ++at) {
-                if (form(rows_[at].name) != name) continue;
-                isKnown = true;
-                if (!taken_[at]) free.push_back(at);
-            }
-            if (isKnown) share(places, free);
+            std::copy_if(known->second.begin(), known->second.end(), std::back_inserter(free),
+                         [&](std::size_t at) { return !taken_[at]; });
+            share(places, free);
         }
     }
-    /// Another row's name differs from this one in upper and lower case alone.
+    /// Another row's name differs from this one of a row in upper and lower case alone.
     [[nodiscard]] bool isToldByCase(const QString& name) const {
-        return std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) {
-            return row.name != name && withoutCase(row.name) == withoutCase(name);
-        });
+        return byFolded_.at(withoutCase(name)).size() > byName_.at(name).size();
     }
     void share(const Places& lines, const Places& rows) {
         for (std::size_t i = 0; i < lines.size(); ++i)
@@ -90,6 +92,8 @@ private:
 
     const std::vector<Row>& rows_;
     const std::vector<NamedLine>& lines_;
+    std::map<QString, Places> byName_;    ///< in the order of the rows
+    std::map<QString, Places> byFolded_;  ///< likewise, whatever the case
     std::vector<bool> taken_;
     std::vector<RowOfLine> found_;
 };

@@ -47,12 +47,11 @@ QString stateOf(const PastedEdit& edit, std::size_t line) {
     return edit.counts ? QString() : paste_text::brings(bringsOf(edit, line));
 }
 
-paste_text::Sums sumsOf(const PastedEdit& edit, int lines) {
+paste_text::Sums sumsOf(const PastedEdit& edit) {
     paste_text::Sums sums;
     if (edit.counts) {
         sums.fresh = static_cast<int>(edit.counts->fresh);
         sums.changed = static_cast<int>(edit.counts->changed);
-        sums.same = std::max(0, lines - sums.fresh - sums.changed);
         return sums;
     }
     const auto bring = [&](paste_text::Brings what) {
@@ -249,7 +248,7 @@ QString PasteDialog::summaryOf(const QStringList& missing, int lines) const {
     const auto bad = std::count_if(edit_.troubles.begin(), edit_.troubles.end(),
                                    [](const auto& trouble) { return !trouble.empty(); });
     if (bad > 0) return paste_text::troubled(static_cast<int>(bad), lines, firstTrouble());
-    return paste_text::goodBut(paste_text::good(sumsOf(edit_, lines)), unreadHeads());
+    return paste_text::goodBut(paste_text::good(sumsOf(edit_)), unreadHeads());
 }
 
 QStringList PasteDialog::unreadHeads() const {

@@ -59,8 +59,7 @@ QString good(const Sums& sums) {
                                   : Words::tr("All good: %1 new, %2 that change what is there.")
                                         .arg(number(sums.fresh), number(sums.changed));
     if (sums.takenBack > 0)
-        text = Words::tr("%1 Taken back, as their cells are empty: %2.")
-                   .arg(text, number(sums.takenBack));
+        text = Words::tr("%1 Taken back: %2.").arg(text, number(sums.takenBack));
     return sums.same == 0 ? text : Words::tr("%1 Said already: %2.").arg(text, number(sums.same));
 }
 QString goodBut(const QString& good, const QStringList& heads) {

@@ -133,7 +133,13 @@ QString meantBy(const QStringList& values) {
     const bool areTicks = std::all_of(values.begin(), values.end(), [](const QString& value) {
         return isTick(value) || dayTyped(value);
     });
-    return anyDay || areTicks ? head(WeekModel::Done) : week_text::givenHead();
+    if (anyDay) return head(WeekModel::Done);
+    if (!areTicks) return week_text::givenHead();
+    // "no" alone could be somebody's initials: it takes no tick back unasked.
+    const bool anyYes = std::any_of(values.begin(), values.end(), [](const QString& value) {
+        return tickTyped(value, {evening_text::done()}) == TickTyped::Yes;
+    });
+    return anyYes ? head(WeekModel::Done) : QString();
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "exchange/pasted.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 
 #include "exchange/csv.h"
@@ -137,22 +138,28 @@ std::size_t lineNamed(const std::string& text) {
     return line > 0 ? line - 1 : 0;
 }
 
-/// Rows of the kind itself; of those that come along with it, such as sides of boxes, none.
+bool isNewRow(const RowChange& row) {
+    return visitChange([](const auto& change) { return change.before == nullptr; }, row);
+}
+
+/// Lines by the rows they make or change: what comes along with a row, such as the sides of a new
+/// box, stands in a table of its own and after it.
 RowCounts countsOf(const ChangeSet& changes) {
+    const auto& rows = changes.rows;
+    const auto first = std::find_if(rows.begin(), rows.end(), isNewRow);
     RowCounts counts;
-    for (const auto& row : changes.rows) {
-        if (row.table() != changes.rows.front().table()) continue;
-        const bool isNew =
-            visitChange([](const auto& change) { return change.before == nullptr; }, row);
-        ++(isNew ? counts.fresh : counts.changed);
+    std::map<decltype(rows.front().table()), std::size_t> changed;
+    for (const auto& row : rows) {
+        if (!isNewRow(row))
+            counts.changed = std::max<std::size_t>(counts.changed, ++changed[row.table()]);
+        else if (row.table() == first->table())
+            ++counts.fresh;
     }
     return counts;
 }
 
 bool bringsNewRow(const ChangeSet& changes) {
-    return std::any_of(changes.rows.begin(), changes.rows.end(), [](const RowChange& row) {
-        return visitChange([](const auto& change) { return change.before == nullptr; }, row);
-    });
+    return std::any_of(changes.rows.begin(), changes.rows.end(), isNewRow);
 }
 
 }  // namespace
@@ -318,11 +325,12 @@ PastedEdit editOf(const Snapshot& snapshot, std::string_view kind,
     PasteEdit whole(snapshot, newId);
     std::optional<PasteTrouble> trouble;
     const bool isByLine = lines.size() <= kMostByLine;
-    for (const auto& part : parted(kind, columns, lines)) {
+    for (const auto& part : parted(kind, columns, lines))
         if (!trouble) trouble = whole.take(part);
-        if (!isByLine && part.kind == kind) edit.counts = countsOf(whole.changes);
-    }
-    if (isByLine) judgeLines(snapshot, kind, columns, lines, newId, edit);
+    if (isByLine)
+        judgeLines(snapshot, kind, columns, lines, newId, edit);
+    else
+        edit.counts = countsOf(whole.changes);
     edit.troubles.resize(lines.size());
     if (!trouble) {
         for (std::size_t i = 0; i < edit.isNew.size(); ++i)

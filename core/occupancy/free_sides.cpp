@@ -4,7 +4,9 @@
 
 namespace tenthday {
 
-void FreeSides::add(std::size_t side) { slots_.push_back({side}); }
+void FreeSides::add(std::size_t side) {
+    if (slots_.empty() || slots_.back().side != side) slots_.push_back({side});
+}
 
 std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil, bool certainOnly) {
     goTo(day);

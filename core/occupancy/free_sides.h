@@ -25,7 +25,8 @@ struct FreeSide {
 class FreeSides {
 public:
     FreeSides(std::span<const SideOutlook> sides, Id<Yard> yard) : sides_(sides), yard_(yard) {}
-    /// In rising order, before the first question.
+    /// In rising order, before the first question; a box that comes back is named again: it counts
+    /// once.
     void add(std::size_t side);
 
     /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another.

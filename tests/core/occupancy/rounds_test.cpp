@@ -228,5 +228,26 @@ TEST(MoveBatch, OfAConfinedQueenMovesTheMakeUpBeforeItsGraft) {
     EXPECT_EQ((*next.all<MakeUp>().begin())->day, day("2027-05-11"));
 }
 
+TEST(FirstFit, ABoxThatComesBackToItsYardTakesOneCell) {
+    SeasonMaker maker("2027-05-18");
+    maker.yard("East").yard("West", 1).builder("Box", "East");
+    maker.box("N1", "East", "7", "2027-04-01").stock("N1/-", "2027-05-25");
+    const auto made = maker.batch("1", "2027-05-20", 14, 10, "Box").snapshot();
+    ChangeSet moves;
+    const auto box = (*made.all<Box>().begin())->id;
+    const auto yard = [&](const std::string& label) {
+        for (const auto& row : made.all<Yard>())
+            if (row->label == label) return row->id;
+        throw std::out_of_range(label);
+    };
+    moves.add(BoxStay{test::id<BoxStay>(910'000), 1, box, yard("West"), day("2027-05-02")});
+    moves.add(BoxStay{test::id<BoxStay>(910'001), 1, box, yard("East"), day("2027-05-12")});
+    const auto outlook = afresh(applied(made, moves).value());
+    ASSERT_EQ(outlook->nucs.sides.size(), 1U);
+    EXPECT_EQ(outlook->nucs.sides[0].rounds.size(), 1U) << "it is one nuc";
+    ASSERT_EQ(outlook->nucs.cellsDays.size(), 1U);
+    EXPECT_EQ(outlook->nucs.cellsDays[0].placed, 1);
+}
+
 }  // namespace
 }  // namespace tenthday

@@ -8,7 +8,9 @@
 
 #include "app/chart/layout_text.h"
 #include "chart/chart_layout.h"
+#include "chart/trouble_line.h"
 #include "support/days.h"
+#include "support/large_season.h"
 #include "support/sample_orders.h"
 #include "support/sample_outlook.h"
 
@@ -41,6 +43,27 @@ protected:
     }
     Layout lay(DayWindow days = {day("2027-05-24"), day("2027-07-31")}) const {
         return lay(*outlook, days);
+    }
+
+    /// A made-up season with so much in it.
+    static OutlookPtr large(int batches, int nucs) {
+        LargeSeason size;
+        size.batches = batches;
+        size.nucs = nucs;
+        size.weatherYears = 2;
+        OutlookMemo memo;
+        return outlookOf(largeSeason(size), memo);
+    }
+    /// A line of troubles with so much room, px.
+    Layout troubleLine(qreal width, std::vector<Trouble> of) const {
+        const DayAxis axis(outlook->season, 100, 900);
+        Ribbon ribbon;
+        YardStacks stacks;
+        stacks.show(*outlook);
+        const LaneInput input{*outlook, axis, options, axis.visible(), 90, 0, ribbon, stacks};
+        Sheet sheet(ruler, Snap{1});
+        layTroubles(input, std::move(of), {100, 0, width, 14}, {}, sheet);
+        return std::move(sheet).finish(axis, {100, 0, width, 14}, 14);
     }
 
     OutlookPtr outlook = sampleOutlook();

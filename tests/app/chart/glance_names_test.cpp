@@ -5,8 +5,6 @@
 #include "chart/card_for.h"
 #include "chart/counted_day.h"
 #include "chart/hit_test.h"
-#include "chart/trouble_line.h"
-#include "support/large_season.h"
 
 namespace tenthday::test {
 namespace {
@@ -109,20 +107,15 @@ TEST_F(Glance, AllYardsTogetherHaveTheirReadyNumber) {
 }
 
 TEST_F(Glance, ALargeSeasonNamesTheFirstBatchesInTroubleAndItsTotal) {
-    LargeSeason size;
-    size.batches = 120;
-    size.nucs = 800;
-    size.weatherYears = 2;
-    OutlookMemo memo;
-    const auto large = outlookOf(largeSeason(size), memo);
+    const auto season = large(120, 800);
     options.orders = nullptr;
     options.size = {1920, 1080};
-    const auto layout = lay(*large, large->season);
-    const Day today = large->snapshot.today();
-    const auto total = readyInAllYards(*large, today).ready;
+    const auto layout = lay(*season, season->season);
+    const Day today = season->snapshot.today();
+    const auto total = readyInAllYards(*season, today).ready;
     EXPECT_TRUE(anyStarts(textsOf(layout), "today: " + QLocale().toString(total).toStdString()));
     std::set<std::string> labels;
-    for (const auto& batch : large->batches) labels.insert(batch->batch->label);
+    for (const auto& batch : season->batches) labels.insert(batch->batch->label);
     int counts = 0;
     for (const auto& text : textsOf(layout)) {
         const auto more = text.find(" more");
@@ -148,20 +141,13 @@ Trouble late(std::uint64_t number, qreal x) {
 }
 
 TEST_F(Glance, BatchesAlikeAreNamedAsFarAsThereIsRoom) {
-    const DayAxis axis(outlook->season, 100, 900);
-    Ribbon ribbon;
-    YardStacks stacks;
-    stacks.show(*outlook);
-    const LaneInput input{*outlook, axis, options, axis.visible(), 90, 0, ribbon, stacks};
     const auto told = [&](qreal width, int count) {
         std::vector<Trouble> of;
         for (int i = 0; i < count; ++i)
             of.push_back(late(static_cast<std::uint64_t>(312 + i), 110 + i));
         // One batch in two builders counts once.
         of.push_back(of.back());
-        Sheet sheet(ruler, Snap{1});
-        layTroubles(input, of, {100, 0, width, 14}, {}, sheet);
-        const auto layout = std::move(sheet).finish(axis, {100, 0, width, 14}, 14);
+        const auto layout = troubleLine(width, of);
         EXPECT_EQ(layout.targets.size(), of.size()) << "each can be asked";
         return layout.texts.front().text.toStdString();
     };

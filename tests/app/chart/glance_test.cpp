@@ -6,7 +6,6 @@
 #include "app/chart/glance.h"
 #include "chart/card_for.h"
 #include "chart/hit_test.h"
-#include "support/large_season.h"
 
 namespace tenthday::test {
 namespace {
@@ -52,15 +51,10 @@ TEST_F(Glance, ALateBatchIsToldAtTheHeadOfItsLaneAndInItsBlock) {
 }
 
 TEST_F(Glance, ManyInTroubleAreCountedWhereTheyHaveNoRoom) {
-    LargeSeason size;
-    size.batches = 60;
-    size.nucs = 400;
-    size.weatherYears = 2;
-    OutlookMemo memo;
-    const auto large = outlookOf(largeSeason(size), memo);
+    const auto season = large(60, 400);
     options.orders = nullptr;
     options.size = {900, 700};
-    const auto layout = lay(*large, large->season);
+    const auto layout = lay(*season, season->season);
     const auto texts = textsOf(layout);
     // Batches alike share their words, the first by name: "1, 4 and 9 more late: ..."; else so
     // many more are counted.
@@ -203,15 +197,10 @@ TEST_F(Glance, NoWordStandsOnAMarkOrAWordAtAnyHeightOrZoom) {
 }
 
 TEST_F(Glance, AWholeLargeSeasonFitsOneWindow) {
-    OutlookMemo memo;
-    LargeSeason size;
-    size.batches = 120;
-    size.nucs = 800;
-    size.weatherYears = 2;
-    const auto large = outlookOf(largeSeason(size), memo);
+    const auto season = large(120, 800);
     options.orders = nullptr;
     options.size = {1920, 1080};
-    const auto layout = lay(*large, large->season);
+    const auto layout = lay(*season, season->season);
     EXPECT_LE(layout.contentHeight, layout.plot.height() + 1);
     expectClear(layout, "large");
 }

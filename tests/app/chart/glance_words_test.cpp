@@ -1,7 +1,6 @@
 // Words and numbers of the chart that have little room: none is lost, and none misleads.
 #include "app/chart/glance.h"
 #include "chart/cells_days_lane.h"
-#include "chart/trouble_line.h"
 #include "chart/yard_stack.h"
 #include "exchange/example.h"
 #include "support/season_maker.h"
@@ -31,33 +30,23 @@ Trouble troubleOf(const char* batch, const char* words, Role role, qreal x, int 
 }
 
 TEST_F(Glance, TheUrgentAreToldFirstAtTheLeftEdge) {
-    const DayAxis axis(outlook->season, 100, 900);
-    Ribbon ribbon;
-    YardStacks stacks;
-    stacks.show(*outlook);
-    const LaneInput input{*outlook, axis, options, axis.visible(), 90, 0, ribbon, stacks};
     const std::vector<Trouble> troubles{
         troubleOf("1", "overfull: 30 in 24", Role::Caution, 300, 10),
         troubleOf("2", "wild: look today", Role::Danger, 800, 110),
         troubleOf("3", "short: 9 cells", Role::Caution, 150, 0)};
-    const auto lineOf = [&](qreal width, std::vector<Trouble> of) {
-        Sheet sheet(ruler, Snap{1});
-        layTroubles(input, std::move(of), {100, 0, width, 14}, {}, sheet);
-        return std::move(sheet).finish(axis, {100, 0, width, 14}, 14);
-    };
     // In danger stands one far to the right: it is read first all the same.
-    const auto all = lineOf(900, troubles);
+    const auto all = troubleLine(900, troubles);
     EXPECT_EQ(told(all), (std::vector<std::string>{"2 wild: look today", "1 overfull: 30 in 24",
                                                    "3 short: 9 cells"}));
     ASSERT_FALSE(all.targets.empty());
     EXPECT_EQ(all.targets.front().rect.left(), 100);
     // Without room for all, the urgent one stays and the others are counted.
-    const auto few = told(lineOf(220, troubles));
+    const auto few = told(troubleLine(220, troubles));
     ASSERT_EQ(few.size(), 2U);
     EXPECT_EQ(few[0], "2 wild: look today");
     EXPECT_TRUE(few[1].starts_with("and 2 more")) << few[1];
     // With none in danger and room enough, each stands by its batch.
-    const auto calm = told(lineOf(900, {troubles[0], troubles[2]}));
+    const auto calm = told(troubleLine(900, {troubles[0], troubles[2]}));
     EXPECT_EQ(calm, (std::vector<std::string>{"3 short: 9 cells", "1 overfull: 30 in 24"}));
 }
 

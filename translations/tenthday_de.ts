@@ -10627,5 +10627,9 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <source>%1 Taken back: %2.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: room for %2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

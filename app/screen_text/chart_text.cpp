@@ -123,6 +123,10 @@ QString trouble(const Finding& finding) {
                         ? Words::tr("%1 has no larvae fit to graft: take a queen in reserve")
                         : Words::tr("look whether %1 has larvae fit to graft"))
                 .arg(QString::fromStdString(finding.otherLabel));
+        case FindingKind::YardFull:
+            return Words::tr("%1: room for %2 of %3")
+                .arg(QString::fromStdString(finding.otherLabel), number(rounded(finding.limit)),
+                     number(rounded(finding.count)));
         case FindingKind::FewDrones:
             if (finding.freeFrom)
                 return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));

@@ -163,6 +163,11 @@ std::string englishText(const Finding& f) {
                                : "nobody has looked whether queen " + f.otherLabel +
                                      " has larvae fit to graft, the graft is due on " +
                                      plainMoment(f.moment);
+        case FindingKind::YardFull:
+            return cells(std::lround(f.count)) + (f.count == 1 ? " is" : " are") + " planned for " +
+                   f.otherLabel + ", where " + nucs(std::lround(f.limit)) +
+                   (f.limit == 1 ? " is" : " are") +
+                   " free for them: give fewer there, or stock more";
     }
     return {};
 }

@@ -43,6 +43,7 @@ enum class FindingKind : std::uint8_t {
     /// otherLabel = breeder queen without larvae fit to graft the day before the graft, moment =
     /// the graft; count = 1: looked, and none; 0: nobody has looked
     LarvaeNotSeen,
+    YardFull,  ///< count = cells planned for a yard (otherLabel), limit = that find a nuc there
 };
 template <>
 struct TokensOf<FindingKind> {
@@ -50,7 +51,7 @@ struct TokensOf<FindingKind> {
         {"box_overfull", "too_many_cells", "queen_out_before_move", "fragile_move",
          "wild_queen_overdue", "work_on_day_off", "builder_not_free", "nuc_not_free",
          "catch_holds_nucs", "beyond_limits", "no_mating_days", "hungry_builder", "few_drones",
-         "leaves_hold", "ship_weather", "bank_full", "bank_long", "larvae_not_seen"});
+         "leaves_hold", "ship_weather", "bank_full", "bank_long", "larvae_not_seen", "yard_full"});
 };
 
 struct Finding {

@@ -2,11 +2,13 @@
 #include <cmath>
 #include <map>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "base/natural_order.h"
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
+#include "findings/full_yards.h"
 #include "findings/hold_trips.h"
 #include "findings/larvae_not_seen.h"
 #include "findings/queen_findings.h"
@@ -64,6 +66,9 @@ public:
             found_.push_back(std::move(finding));
         for (auto& finding : larvaeNotSeen(snapshot_, timelines_))
             found_.push_back(std::move(finding));
+        for (auto& finding : fullYards(snapshot_, timelines_, nucs_))
+            if (!tooMany_.contains(std::get<Id<Batch>>(finding.subject)))
+                found_.push_back(std::move(finding));
         for (auto& finding : aboutQueens(snapshot_)) found_.push_back(std::move(finding));
         std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
             if (a.day != b.day) return a.day < b.day;
@@ -351,6 +356,7 @@ private:
         finding.count = cells.toNucs;
         finding.limit = cells.numbers.ready;
         finding.numbers = cells.numbers;
+        tooMany_.insert(cells.batches.begin(), cells.batches.end());
         return true;
     }
 
@@ -406,6 +412,7 @@ private:
     const std::vector<DroneNeed>& drones_;
     const Days queenlessAfterCatch_;
     std::unordered_map<Id<Builder>, std::string> builderLabels_;
+    std::unordered_set<Id<Batch>> tooMany_;  ///< told: no yard has room for all
     std::vector<Finding> found_;
 };
 

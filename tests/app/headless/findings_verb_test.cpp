@@ -7,12 +7,12 @@ namespace {
 
 class FindingsVerb : public ProgramTest {};
 
-TEST_F(FindingsVerb, TheExampleHasTwoAndANote) {
+TEST_F(FindingsVerb, TheExampleHasThreeAndANote) {
     const auto book = makeExample();
     const auto text = answer({"findings", book});
     EXPECT_EQ(text.substr(0, text.find('\n')), "day,severity,finding,subject,text");
     const auto rows = rowsOf(text);
-    ASSERT_EQ(rows.size(), 3U);
+    ASSERT_EQ(rows.size(), 4U);
     EXPECT_EQ(rows[0].at("finding"), "too_many_cells");
     EXPECT_EQ(rows[0].at("subject"), "705");
     EXPECT_EQ(rows[1].at("finding"), "catch_holds_nucs");
@@ -20,6 +20,8 @@ TEST_F(FindingsVerb, TheExampleHasTwoAndANote) {
     EXPECT_EQ(rows[1].at("subject"), "701, 702");
     EXPECT_EQ(rows[2].at("finding"), "box_overfull");
     EXPECT_EQ(rows[2].at("subject"), "707");
+    EXPECT_EQ(rows[3].at("finding"), "yard_full");
+    EXPECT_EQ(rows[3].at("subject"), "707");
 }
 
 TEST_F(FindingsVerb, TodayComesFromTheOptionBeforeTheBook) {

@@ -1,0 +1,92 @@
+#include "findings/full_yards.h"
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+namespace tenthday {
+namespace {
+
+using PerYard = std::vector<std::pair<Id<Yard>, std::int32_t>>;
+
+std::int32_t& in(PerYard& cells, Id<Yard> yard) {
+    for (auto& [id, count] : cells)
+        if (id == yard) return count;
+    return cells.emplace_back(yard, 0).second;
+}
+
+/// A batch that names yards for cells that are still to come.
+struct Planned {
+    Id<Batch> batch;
+    const BatchTimeline* timeline;
+    PerYard placed;  ///< nucs that take a cell of it, named or found, by where they stand then
+};
+
+/// Counts the nucs of those batches.
+void countPlaced(const NucOutlook& nucs, std::vector<Planned>& planned) {
+    std::unordered_map<Id<Batch>, Planned*> byBatch;
+    for (auto& batch : planned) byBatch[batch.batch] = &batch;
+    for (const auto& side : nucs.sides)
+        for (const auto& round : side.rounds) {
+            const auto at = byBatch.find(round.batch);
+            if (at == byBatch.end()) continue;
+            if (const auto yard = side.yardOn(round.transferDay)) ++in(at->second->placed, *yard);
+        }
+}
+
+std::int32_t cellsForNucs(const Snapshot& snapshot, Id<Batch> batch,
+                          const BatchTimeline& timeline) {
+    const auto placements = snapshot.all<Placement>().of(batch.uuid);
+    const auto elsewhere = std::count_if(placements.begin(), placements.end(), [](const auto& p) {
+        return p->target != CellTarget::Nuc;
+    });
+    return static_cast<std::int32_t>(std::lround(timeline.counts.ripe)) -
+           static_cast<std::int32_t>(elsewhere);
+}
+
+}  // namespace
+
+std::vector<Finding> fullYards(
+    const Snapshot& snapshot,
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
+    const NucOutlook& nucs) {
+    std::vector<Finding> found;
+    std::vector<Planned> planned;
+    for (const auto& [id, timeline] : timelines)
+        if (timeline->hold.transferDay >= snapshot.today() &&
+            !snapshot.all<BatchShare>().of(id.uuid).empty())
+            planned.push_back({id, timeline, {}});
+    if (planned.empty()) return found;
+    countPlaced(nucs, planned);
+    for (auto& [id, timeline, placed] : planned) {
+        std::vector<std::pair<Ptr<Yard>, std::int32_t>> shares;
+        for (const auto& share : snapshot.all<BatchShare>().of(id.uuid))
+            if (auto yard = snapshot.find(share->yard))
+                shares.emplace_back(std::move(yard), share->cells.value);
+        std::stable_sort(shares.begin(), shares.end(), [](const auto& a, const auto& b) {
+            return a.first->driveOrder < b.first->driveOrder;
+        });
+        // Fewer cells ripen than are planned for the yards: the last ones on the way want fewer.
+        auto left = cellsForNucs(snapshot, id, *timeline);
+        for (const auto& [yard, cells] : shares) {
+            const auto wanted = std::min(cells, left);
+            const auto got = in(placed, yard->id);
+            left -= std::min(wanted, got);
+            if (got >= wanted) continue;
+            Finding finding;
+            finding.kind = FindingKind::YardFull;
+            finding.severity = Severity::Warning;
+            finding.day = timeline->hold.transferDay;
+            finding.moment = timeline->hold.transfer;
+            finding.subject = id;
+            finding.subjectLabel = snapshot.find(id)->label;
+            finding.otherLabel = yard->label;
+            finding.count = wanted;
+            finding.limit = got;
+            found.push_back(std::move(finding));
+        }
+    }
+    return found;
+}
+
+}  // namespace tenthday

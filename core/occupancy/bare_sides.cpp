@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <functional>
-#include <mutex>
 #include <string>
 #include <unordered_map>
 
@@ -120,18 +119,6 @@ bool BareSides::areOf(const Snapshot& snapshot) const {
            nucSides_.isSame(snapshot.all<NucSide>()) &&
            stockings_.isSame(snapshot.all<Stocking>()) && cares_.isSame(snapshot.all<NucCare>()) &&
            facts_ == snapshot.factsPtr();
-}
-
-std::shared_ptr<const BareSides> bareSidesOf(const Snapshot& snapshot) {
-    static std::mutex guard;
-    static std::shared_ptr<const BareSides> last;
-    {
-        const std::scoped_lock lock(guard);
-        if (last && last->areOf(snapshot)) return last;
-    }
-    auto made = std::make_shared<const BareSides>(snapshot);
-    const std::scoped_lock lock(guard);
-    return last = made;
 }
 
 std::optional<std::size_t> BareSides::find(Id<NucSide> id) const {

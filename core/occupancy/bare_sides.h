@@ -39,8 +39,4 @@ private:
     std::vector<std::pair<Id<NucSide>, std::size_t>> byId_;  ///< bisected: one piece of memory
 };
 
-/// Those of a snapshot. The last ones made are kept, for whoever asks next with the same rows; from
-/// any thread.
-[[nodiscard]] std::shared_ptr<const BareSides> bareSidesOf(const Snapshot& snapshot);
-
 }  // namespace tenthday

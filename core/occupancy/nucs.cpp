@@ -63,9 +63,9 @@ std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& tim
 
 }  // namespace
 
-NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines) {
+NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines, const BareSides& bare) {
     NucOutlook nucs;
-    nucs.sides = storedSides(snapshot, timelines, *bareSidesOf(snapshot), nucs.stays);
+    nucs.sides = storedSides(snapshot, timelines, bare, nucs.stays);
     const auto placed = placeByFirstFit(nucs.sides, snapshot, timelines);
     nucs.yards = yardOutlooks(snapshot, timelines, nucs.sides);
     nucs.cellsDays = cellsDaysOf(snapshot, timelines, placed, nucs);

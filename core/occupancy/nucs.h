@@ -167,10 +167,13 @@ struct NucOutlook {
     std::vector<CellsDay> cellsDays;  ///< by day
 };
 
+class BareSides;
+
 /// All nucs of the snapshot's season. `timelines` in the order of graft; the result points into
-/// them.
+/// them. `bare` are the sides of this very snapshot (see `BareSides::areOf`).
 [[nodiscard]] NucOutlook nucOutlook(
     const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
+    const BareSides& bare);
 
 }  // namespace tenthday

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/natural_order.h"
+#include "occupancy/bare_sides.h"
 #include "outlook/plan_of.h"
 #include "outlook/sky.h"
 #include "records/yard_state.h"
@@ -197,6 +198,12 @@ const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& sn
     return mating_;
 }
 
+const std::shared_ptr<const BareSides>& OutlookMemo::bareSides(const Snapshot& snapshot) {
+    if (!bareSides_ || !bareSides_->areOf(snapshot))
+        bareSides_ = std::make_shared<const BareSides>(snapshot);
+    return bareSides_;
+}
+
 void OutlookMemo::sweep() {
     std::erase_if(entries_, [&](const auto& item) { return item.second->round != round_; });
     ++round_;
@@ -229,7 +236,7 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     });
     const auto timelines = timelinesOf(*outlook);
     outlook->builders = builderOutlooks(outlook->snapshot, timelines);
-    outlook->nucs = nucOutlook(outlook->snapshot, timelines);
+    outlook->nucs = nucOutlook(outlook->snapshot, timelines, *memo.bareSides(snapshot));
     outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
     outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,

@@ -1,4 +1,4 @@
-/// @file outlook.h  All derived facts of a snapshot. A pure fold; the only memo is per batch.
+/// @file outlook.h  All derived facts of a snapshot. A pure fold over rows; a memo spares work.
 #pragma once
 #include <memory>
 #include <unordered_map>
@@ -40,14 +40,16 @@ struct Outlook {
 };
 using OutlookPtr = std::shared_ptr<const Outlook>;
 
-/// Maps a batch to (input pointers held, result). Give the same memo to each call; it holds only
-/// the batches of the last one.
+/// Maps a batch to (input pointers held, result), and keeps what no batch changes. Give the same
+/// memo to each call; it holds only what the last one needed.
 class OutlookMemo {
 public:
     [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
                                                             const Ptr<Batch>& batch);
     /// The weather's share in mating, for the season of the snapshot; never null.
     [[nodiscard]] const std::shared_ptr<const MatingTable>& mating(const Snapshot& snapshot);
+    /// What no batch changes about the nucs; never null.
+    [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
 
@@ -58,6 +60,7 @@ private:
     std::shared_ptr<const Facts> facts_;
     DayWindow season_{};
     std::shared_ptr<const MatingTable> mating_;
+    std::shared_ptr<const BareSides> bareSides_;
     std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
     std::uint64_t round_ = 0;
 };

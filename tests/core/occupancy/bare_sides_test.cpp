@@ -5,6 +5,7 @@
 
 #include <functional>
 
+#include "outlook/outlook.h"
 #include "records/verbs.h"
 #include "support/season_maker.h"
 
@@ -57,13 +58,14 @@ std::string text(const BareSides& bare) {
 
 TEST_P(BareSidesOf, AreMadeAnewOnceARowOfTheirsChanges) {
     const auto before = season();
-    const auto kept = bareSidesOf(before);
+    OutlookMemo memo;
+    const auto kept = memo.bareSides(before);
     ChangeSet changes;
     GetParam().make(before, changes);
     const auto after = applied(before, changes).value();
     EXPECT_FALSE(kept->areOf(after));
-    EXPECT_NE(text(*bareSidesOf(after)), text(*kept));
-    EXPECT_EQ(text(*bareSidesOf(before)), text(*kept)) << "undone";
+    EXPECT_NE(text(*memo.bareSides(after)), text(*kept));
+    EXPECT_EQ(text(*memo.bareSides(before)), text(*kept)) << "undone";
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -106,23 +108,24 @@ TEST(BareSidesOfASeason, StayTheSameWhileBatchesMove) {
     maker.yard("Mill").builder("Box", "Mill");
     maker.box("N1", "Mill", "7", "2027-04-01").stock("N1/-", "2027-05-01");
     const auto before = maker.batch("701", "2027-06-10", 12, 20, "Box").snapshot();
-    const auto kept = bareSidesOf(before);
+    OutlookMemo memo;
+    const auto kept = memo.bareSides(before);
     const auto move = moveBatch(before, maker.batchId("701"), day("2027-06-12"));
     ASSERT_TRUE(move) << move.error().text;
-    EXPECT_EQ(bareSidesOf(applied(before, move.value()).value()), kept) << "not found anew";
+    EXPECT_EQ(memo.bareSides(applied(before, move.value()).value()), kept) << "not found anew";
 }
 
 TEST(BareSidesOfASeason, AreFoundByTheirIdsInTheOrderOfLabels) {
     test::SeasonMaker maker("2027-06-01");
     maker.yard("Mill");
     for (const char* label : {"N10", "N9", "N1"}) maker.box(label, "Mill", "3+3", "2027-04-01");
-    const auto bare = bareSidesOf(maker.snapshot());
-    ASSERT_EQ(bare->sides().size(), 6U);
-    EXPECT_EQ(bare->sides()[0].box->label, "N1");
-    EXPECT_EQ(bare->sides()[2].box->label, "N9");
-    EXPECT_EQ(bare->sides()[4].box->label, "N10");
-    for (std::size_t i = 0; i < 6; ++i) EXPECT_EQ(bare->find(bare->sides()[i].side->id), i);
-    EXPECT_EQ(bare->find(test::id<NucSide>(999'999)), std::nullopt);
+    const BareSides bare(maker.snapshot());
+    ASSERT_EQ(bare.sides().size(), 6U);
+    EXPECT_EQ(bare.sides()[0].box->label, "N1");
+    EXPECT_EQ(bare.sides()[2].box->label, "N9");
+    EXPECT_EQ(bare.sides()[4].box->label, "N10");
+    for (std::size_t i = 0; i < 6; ++i) EXPECT_EQ(bare.find(bare.sides()[i].side->id), i);
+    EXPECT_EQ(bare.find(test::id<NucSide>(999'999)), std::nullopt);
 }
 
 }  // namespace

@@ -43,7 +43,8 @@ void OrderDialog::wait() {
 
 void OrderDialog::reckon() {
     auto words = orderOf(before_, values());
-    if (words.order.label.empty()) words.order.label = "?";  // not needed to know how it would be
+    if (words.order.label.empty())
+        words.order.label.assign(1, '?');  // not needed to know how it would be
     isReckoning_ = true;
     if (live_->text().isEmpty()) live_->setText(order_page_text::reckoning());
     work_.ask([outlook = desk_.outlook(), words] { return prospectOf(*outlook, words); },

@@ -1,6 +1,7 @@
 /// @file builder_row.h  One builder's row. Loads that overlap in time stand in tracks of their own.
 #pragma once
 #include "chart/lane.h"
+#include "chart/load_troubles.h"
 #include "chart/taken_places.h"
 #include "chart/trouble_line.h"
 
@@ -22,6 +23,9 @@ struct BuilderRow {
 
 /// How high things stand in a track, and what stands in the rows laid so far: no word may meet it.
 struct BuilderTracks {
+    explicit BuilderTracks(const std::vector<Finding>& findings) : troubles(findings) {}
+
+    LoadTroubles troubles;
     qreal track = 0;      ///< px
     qreal pxPerCell = 0;  ///< thickness of one cell
     TakenPlaces bars;

@@ -41,14 +41,20 @@ bool isOutside(const SeasonLimits& limits, Day day) {
 void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     constexpr qreal kSpacing = 9;
     const auto& axis = input.axis;
+    QRectF run;  // of neighbouring days
+    const auto hatchRun = [&] {
+        sheet.hatch(Layer::Ground, Role::OutsideHatch, run, Slope::Rising, kSpacing, 1);
+    };
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
         if (!isOutside(input.outlook.limits, day)) continue;
         const qreal left = std::max(axis.xOf(day), axis.left());
         const qreal right = std::min(axis.xOf(day + Days{1}), axis.right());
         const QRectF column(left, area.top(), right - left, area.height());
         sheet.target({.hit = Hit::OutsideLimits, .day = day}, column);
-        sheet.hatch(Layer::Ground, Role::OutsideHatch, column, Slope::Rising, kSpacing, 1);
+        if (run.right() < left) hatchRun(), run = column;
+        run.setRight(right);
     }
+    hatchRun();
 }
 
 /// Troubles that found no room in their rows, along the lane's head.
@@ -76,7 +82,7 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),
                {input.titleLeft, sheet.baselineAt(Type::Label, area.top() + head / 2)},
                Align::Left);
-    BuilderTracks tracks;
+    BuilderTracks tracks(input.outlook.findings);
     tracks.track = (area.height() - head) / std::max(1, countTracks(rows));
     const qreal above = tracks.isDense() ? kAboveDenseBar : kAboveBar;
     tracks.pxPerCell = (tracks.track - tracks.belowBar() - above) / thickestLoad(rows);

@@ -29,6 +29,7 @@ enum class Layer : std::uint8_t {
     Top,
     Heads
 };
+inline constexpr std::size_t kLayerCount = static_cast<std::size_t>(Layer::Heads) + 1;
 
 enum class Shape : std::uint8_t {
     Fill,    ///< the rectangle, corners rounded by `radius`

@@ -230,15 +230,16 @@ qreal layLanes(const LaneInput& input, const Lanes& lanes, const QRectF& plot, S
 
 Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler) {
-    YardStacks stacks;
-    return layOut(outlook, axis, options, ruler, stacks);
+    YardStacks stacks;  // gone before the outlook can be
+    return layOut(OutlookPtr(OutlookPtr(), &outlook), axis, options, ruler, stacks);
 }
 
-Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
+Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler, YardStacks& stacks) {
+    const auto& outlook = *shown;
     Sheet sheet(ruler, Snap{options.pixelRatio});
     Ribbon ribbon;
-    stacks.show(outlook);
+    stacks.show(shown);
     const LaneInput input{outlook, axis,   options, axis.visible(), axis.left() - kAfterName,
                           kMargin, ribbon, stacks};
     const qreal head = headHeight(axis, ruler);

@@ -19,7 +19,7 @@ struct PlotSpan {
 [[nodiscard]] Layout layOut(const Outlook& outlook, const DayAxis& axis,
                             const ChartOptions& options, const TextRuler& ruler);
 /// The same. What did not change since the picture before is taken from `stacks`.
-[[nodiscard]] Layout layOut(const Outlook& outlook, const DayAxis& axis,
+[[nodiscard]] Layout layOut(const OutlookPtr& outlook, const DayAxis& axis,
                             const ChartOptions& options, const TextRuler& ruler,
                             YardStacks& stacks);
 

@@ -4,6 +4,7 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace tenthday {
 namespace {
@@ -52,17 +53,51 @@ void paintHatch(QPainter& painter, const Item& item, const QColor& colour) {
 constexpr int kTileWidth = 512;  ///< device px, at least
 
 /// Pixel on pixel: in logical px a tile's place would be rounded to whole ones.
-void putTiles(QPainter& painter, const QRect& pixels, const QPixmap& tile, qreal ratio) {
+/// @param from  the pixel of the tile that comes first
+void putTiles(QPainter& painter, const QRect& pixels, const QPixmap& tile, qreal ratio,
+              QPoint from = {}) {
     const auto before = painter.worldTransform();
     painter.setRenderHint(QPainter::Antialiasing, false);
     if (ratio != 1) painter.setWorldTransform(QTransform::fromScale(1 / ratio, 1 / ratio) * before);
-    painter.drawTiledPixmap(pixels, tile);
+    painter.drawTiledPixmap(pixels, tile, from);
     if (ratio != 1) painter.setWorldTransform(before);
+}
+
+/// As wide as many periods: tiles are put line by line, and short pieces would cost most of the
+/// time.
+int periodsInTile(int pixels) { return (kTileWidth + pixels - 1) / pixels; }
+
+/// Dots in their middle, all across.
+void paintDotTile(QPainter& painter, const Item& item, int pixels, qreal pixelRatio,
+                  const QColor& colour) {
+    painter.scale(pixelRatio, pixelRatio);
+    const int middle = pixels / 2;  // where a whole pixel begins, as on the plane
+    const qreal centre = middle / pixelRatio;
+    QList<QPointF> dots;
+    for (int i = 0; i < periodsInTile(pixels); ++i)
+        dots.append({centre + i * item.spacing, centre});
+    paintDots(painter, dots, item.pen, colour);
+}
+
+/// Lines through the tile's corners and on beyond them, so that what comes in from a neighbour is
+/// there too.
+void paintHatchTile(QPainter& painter, const Item& item, int pixels, qreal pixelRatio,
+                    const QColor& colour) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colour, item.pen * pixelRatio, Qt::SolidLine, Qt::FlatCap));
+    const int rise = item.slope == Slope::Rising ? -pixels : pixels;
+    for (int i = -2; i <= periodsInTile(pixels) + 1; ++i) {
+        const QPointF corner(i * pixels, item.slope == Slope::Rising ? pixels : 0);
+        const QPointF step(pixels, rise);
+        painter.drawLine(QLineF(corner - step, corner + 2 * step));
+    }
 }
 
 /// What a tile hangs on, in one number.
 quint64 tileName(const Item& item, int pixels, qreal pixelRatio) {
     quint64 name = static_cast<quint64>(item.role);
+    name = name << 2 | (item.shape == Shape::Hatch ? 2U : 0U) |
+           (item.slope == Slope::Falling ? 1U : 0U);
     name = name << 12 | static_cast<quint64>(pixels);
     name = name << 12 | static_cast<quint64>(qRound(item.pen * 64));
     return name << 12 | static_cast<quint64>(qRound(pixelRatio * 64));
@@ -117,7 +152,7 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
         case Shape::Frame:
             return paintFrame(painter, item, colour);
         case Shape::Hatch:
-            return paintHatch(painter, item, colour);
+            return paintHatch(painter, item);
         case Shape::Dots:
             return paintDots(painter, item);
         case Shape::Dotted:
@@ -149,20 +184,29 @@ void ChartPainter::paintDots(QPainter& painter, const Item& item) const {
              tileOf(item, pixels, ratio), ratio);
 }
 
+/// Where pixels are made its lines come at whole ones, each like the others: the nearest to their
+/// spacing.
+void ChartPainter::paintHatch(QPainter& painter, const Item& item) const {
+    const qreal ratio = painter.device()->devicePixelRatioF();
+    const int pixels = qRound(item.spacing * std::numbers::sqrt2 * ratio);
+    if (!makesPixels(painter) || pixels < 2)
+        return tenthday::paintHatch(painter, item, palette_[item.role]);
+    const QPoint first = (item.rect.topLeft() * ratio).toPoint();
+    const QPoint end = (item.rect.bottomRight() * ratio).toPoint();
+    const auto& tile = tileOf(item, pixels, ratio);
+    const auto within = [](int pixel, int size) { return (pixel % size + size) % size; };
+    putTiles(painter, QRect(first, end - QPoint(1, 1)), tile, ratio,
+             {within(first.x(), tile.width()), within(first.y(), tile.height())});
+}
+
 const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRatio) const {
     auto& tile = tiles_[tileName(item, pixels, pixelRatio)];
     if (!tile.isNull()) return tile;
-    // As wide as many dots: it is put line by line, and short pieces would cost most of the time.
-    const int count = (kTileWidth + pixels - 1) / pixels;
-    tile = QPixmap(count * pixels, pixels);
+    tile = QPixmap(periodsInTile(pixels) * pixels, pixels);
     tile.fill(Qt::transparent);
     QPainter painter(&tile);
-    painter.scale(pixelRatio, pixelRatio);
-    const int middle = pixels / 2;  // where a whole pixel begins, as on the plane
-    const qreal centre = middle / pixelRatio;
-    QList<QPointF> dots;
-    for (int i = 0; i < count; ++i) dots.append({centre + i * item.spacing, centre});
-    tenthday::paintDots(painter, dots, item.pen, palette_[item.role]);
+    const auto paint = item.shape == Shape::Hatch ? paintHatchTile : paintDotTile;
+    paint(painter, item, pixels, pixelRatio, palette_[item.role]);
     return tile;
 }
 

@@ -118,28 +118,6 @@ void writeHours(const LaneInput& input, const LoadSpan& span, const BarShape& ba
           std::min(base, points.back().y()), Align::Right);
 }
 
-const Finding* worstFor(const Outlook& outlook, const BuilderRow& row, const BuilderLoad& load,
-                        int& index) {
-    const Finding* worst = nullptr;
-    for (std::size_t i = 0; i < outlook.findings.size(); ++i) {
-        const auto& finding = outlook.findings[i];
-        if (finding.severity == Severity::Note || finding.kind == FindingKind::TooManyCells)
-            continue;
-        const auto* batch = std::get_if<Id<Batch>>(&finding.subject);
-        const auto* builder = std::get_if<Id<Builder>>(&finding.subject);
-        const bool ofBatch =
-            batch && *batch == load.batch &&
-            (!finding.builder || !row.builder || *finding.builder == row.builder->builder->id);
-        const bool ofBuilder = builder && row.builder && *builder == row.builder->builder->id &&
-                               load.span->span.days().contains(finding.day);
-        if (!ofBatch && !ofBuilder) continue;
-        if (worst && worst->severity >= finding.severity) continue;
-        worst = &finding;
-        index = static_cast<int>(i);
-    }
-    return worst;
-}
-
 /// What is wrong with a load, at its end.
 struct LoadTrouble {
     const Finding* finding = nullptr;
@@ -224,8 +202,10 @@ void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& are
         LoadTrouble trouble;
         trouble.end = input.axis.xOf(load.span->span.until);
         if (trouble.end < input.axis.left() || trouble.end > input.axis.right()) continue;
-        trouble.finding = worstFor(input.outlook, row, load, trouble.index);
-        if (trouble.finding) layLoadTrouble(input, load, trouble, area, tracks, sheet);
+        trouble.index = tracks.troubles.worst(row, load);
+        if (trouble.index < 0) continue;
+        trouble.finding = &input.outlook.findings[static_cast<std::size_t>(trouble.index)];
+        layLoadTrouble(input, load, trouble, area, tracks, sheet);
     }
 }
 

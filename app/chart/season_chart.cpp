@@ -118,7 +118,7 @@ void SeasonChart::setSelectedBatch(std::optional<Id<Batch>> batch) {
 const Layout& SeasonChart::layoutNow() {
     static const Layout nothing;
     if (!shown_) return nothing;
-    if (!layout_) layout_ = layOut(*shown_, axis_, options_, *ruler_, stacks_);
+    if (!layout_) layout_ = layOut(shown_, axis_, options_, *ruler_, stacks_);
     return *layout_;
 }
 

@@ -14,7 +14,7 @@ Item& Sheet::add(Layer layer, Shape shape, Role role, const QRectF& rect, int ta
     item.role = role;
     item.rect = rect;
     item.target = target;
-    return layout_.items.emplace_back(item);
+    return items_[static_cast<std::size_t>(layer)].emplace_back(item);
 }
 
 void Sheet::fill(Layer layer, Role role, const QRectF& rect, int target, qreal radius) {
@@ -100,8 +100,11 @@ void Sheet::frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen)
 }
 
 Layout Sheet::finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) && {
-    std::stable_sort(layout_.items.begin(), layout_.items.end(),
-                     [](const Item& a, const Item& b) { return a.layer < b.layer; });
+    std::size_t count = 0;
+    for (const auto& layer : items_) count += layer.size();
+    layout_.items.reserve(count);
+    for (const auto& layer : items_)
+        layout_.items.insert(layout_.items.end(), layer.begin(), layer.end());
     layout_.axis = axis;
     layout_.plot = plot;
     layout_.contentHeight = contentHeight;

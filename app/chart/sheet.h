@@ -1,6 +1,7 @@
 /// @file sheet.h  Collects the items of a layout. Knows how to place text, and no lanes.
 #pragma once
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "chart/chart_item.h"
@@ -62,7 +63,8 @@ private:
 
     const TextRuler& ruler_;
     Snap snap_;
-    Layout layout_;
+    Layout layout_;  ///< its items come last
+    std::array<std::vector<Item>, kLayerCount> items_;
 };
 
 }  // namespace tenthday

@@ -118,11 +118,15 @@ private:
 
 BandNumbers numbersOf(const YardPicture& picture, Band band) {
     BandNumbers numbers{band, {}, std::vector<bool>(picture.columns.size(), false)};
+    numbers.texts.reserve(picture.columns.size());
+    int before = -1;  // most days count what the day before does
     for (const auto& column : picture.columns) {
         const int count = band == Band::Ready ? column.numbers.ready : wholeLikely(column.numbers);
         numbers.texts.push_back(count <= 0            ? QString()
+                                : count == before     ? numbers.texts.back()
                                 : band == Band::Ready ? chart_text::number(count)
                                                       : chart_text::more(count));
+        before = count;
     }
     return numbers;
 }

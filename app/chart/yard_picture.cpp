@@ -9,11 +9,11 @@ namespace {
 struct Stretch {
     BandRun run;
     QRectF rect;
-    Day last;
     int target;
 };
 
-/// Joins what goes on unchanged from day to day.
+/// Joins what goes on unchanged from day to day. Runs of a day come from the foot up, and so do the
+/// stretches that are open: each looks no further than where it would stand.
 class Stretches {
 public:
     Stretches(qreal dayWidth, const Snap& snap, Sheet& sheet)
@@ -22,28 +22,27 @@ public:
         for (const auto& stretch : open_) finish(stretch);
     }
 
+    /// Days come one after the other.
     void add(const DayColumn& column, const std::vector<int>& targets) {
+        next_.clear();
+        auto before = open_.begin();
         for (std::size_t i = 0; i < column.boxes.size(); ++i) {
             const auto& box = column.boxes[i];
             if (gap_ > 0 && isCounted(box.run.band)) {
                 layBand(box.run.band, box.rect, gap_, sheet_, targets[i]);
                 continue;
             }
-            const auto same = std::find_if(open_.begin(), open_.end(), [&](const Stretch& other) {
-                return other.last + Days{1} == column.day && other.run == box.run;
-            });
-            if (same != open_.end()) {
-                same->rect.setRight(box.rect.right());
-                same->last = column.day;
+            for (; before != open_.end() && before->run.from < box.run.from; ++before)
+                finish(*before);
+            if (before != open_.end() && before->run == box.run) {
+                next_.push_back(*before++);
+                next_.back().rect.setRight(box.rect.right());
             } else {
-                open_.push_back({box.run, box.rect, column.day, targets[i]});
+                next_.push_back({box.run, box.rect, targets[i]});
             }
         }
-        const auto ended = std::stable_partition(
-            open_.begin(), open_.end(),
-            [&](const Stretch& stretch) { return stretch.last == column.day; });
-        std::for_each(ended, open_.end(), [&](const Stretch& stretch) { finish(stretch); });
-        open_.erase(ended, open_.end());
+        for (; before != open_.end(); ++before) finish(*before);
+        std::swap(open_, next_);
     }
 
 private:
@@ -53,7 +52,8 @@ private:
     }
     qreal gap_;
     Sheet& sheet_;
-    std::vector<Stretch> open_;
+    std::vector<Stretch> open_;  ///< up to the day before
+    std::vector<Stretch> next_;  ///< up to the day that is added
 };
 
 }  // namespace
@@ -83,7 +83,9 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
             column.numbers = yard.days[static_cast<std::size_t>(index)].numbers;
         const qreal left = std::max(input.axis.xOf(day), input.axis.left());
         const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
-        for (const auto& run : input.stacks.on(yard, day)) {
+        const auto& runs = input.stacks.on(yard, day);
+        column.boxes.reserve(runs.size());
+        for (const auto& run : runs) {
             const auto rect = snap.rect(left, yOf(static_cast<double>(run.to)), right,
                                         yOf(static_cast<double>(run.from)));
             if (rect.height() > 0) column.boxes.push_back({run, rect});
@@ -95,8 +97,9 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
 
 void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     Stretches stretches(input.axis.dayWidth(), sheet.snap(), sheet);
+    std::vector<int> targets;
     for (const auto& column : picture.columns) {
-        std::vector<int> targets;
+        targets.clear();
         for (const auto& box : column.boxes)
             targets.push_back(sheet.target({.hit = Hit::YardDay,
                                             .batch = box.run.batch.value_or(Id<Batch>{}),

@@ -276,6 +276,13 @@ std::vector<YardStack::Places> YardStack::places() const {
     return all;
 }
 
+std::vector<YardStack::Runs> YardStack::placesOfBlocks() const {
+    std::vector<Runs> all;
+    all.reserve(blocks_.size());
+    for (const auto& block : blocks_) all.push_back(block.places);
+    return all;
+}
+
 std::vector<const YardStack::Block*> YardStack::blocksOn(Day day) const {
     std::vector<const Block*> here;
     for (const auto& block : blocks_)

@@ -57,13 +57,17 @@ public:
     };
     [[nodiscard]] std::vector<Places> places() const;
 
+    /// Runs of places in nucs from the foot, rising.
+    using Runs = std::vector<std::pair<double, double>>;
+    /// Those of each of the yard's blocks, in their order.
+    [[nodiscard]] std::vector<Runs> placesOfBlocks() const;
+
 private:
     struct Block {
         const BatchBlock* block;
         const BatchTimeline* timeline;  ///< may be null: an unknown batch
         bool unseen;                    ///< of none of its nucs it is known whether she lays
-        /// Runs of places, rising; no other batch that is there on one of its days has them.
-        std::vector<std::pair<double, double>> places;
+        Runs places;  ///< no other batch that is there on one of its days has them
     };
     void givePlaces();
     [[nodiscard]] std::vector<const Block*> blocksOn(Day day) const;

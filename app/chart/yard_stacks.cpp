@@ -34,8 +34,10 @@ StackFacts::StackFacts(const Outlook& outlook) {
     }
 }
 
-void YardStacks::show(const Outlook& outlook) {
-    outlook_ = &outlook;
+void YardStacks::show(const OutlookPtr& shown) {
+    if (shown == outlook_) return;
+    outlook_ = shown;
+    const auto& outlook = *shown;
     facts_.emplace(outlook);
     std::unordered_map<Id<Yard>, Kept> kept;
     for (const auto& yard : outlook.nucs.yards) {
@@ -50,6 +52,8 @@ void YardStacks::show(const Outlook& outlook) {
         fresh.inputs = inputsOf(yard);
         fresh.runs.resize(yard.days.size());
         fresh.places = stackOf(fresh, yard).places();
+        fresh.placesOfBlocks = stackOf(fresh, yard).placesOfBlocks();
+        if (before != kept_.end()) keepDays(before->second, fresh);
     }
     kept_ = std::move(kept);
 }
@@ -102,6 +106,40 @@ bool YardStacks::isAsKept(const Inputs& kept, const YardOutlook& yard) const {
     }
     const auto* wintered = found(facts_->wintered, yard.yard->id);
     return wintered ? kept.wintered == *wintered : kept.wintered.empty();
+}
+
+void YardStacks::keepDays(Kept& before, Kept& fresh) {
+    const auto& was = before.inputs;
+    const auto& is = fresh.inputs;
+    if (was.first != is.first || was.days.size() != is.days.size() || was.wintered != is.wintered)
+        return;
+    std::vector<bool> differs(is.days.size(), false);
+    for (std::size_t i = 0; i < is.days.size(); ++i) differs[i] = !isSame(was.days[i], is.days[i]);
+    const auto differOn = [&](const DayWindow& days) {
+        const auto from = std::max(days.first, is.first);
+        for (auto i = (from - is.first).count();
+             i <= (days.last - is.first).count() && i < static_cast<int>(differs.size()); ++i)
+            differs[static_cast<std::size_t>(i)] = true;
+    };
+    // Blocks come by day: those that stay as they are come in the same order.
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < is.blocks.size(); ++i) {
+        std::size_t at = next;
+        while (at < was.blocks.size() &&
+               !(isSame(was.blocks[at], is.blocks[i]) && was.batches[at] == is.batches[i] &&
+                 was.seen[at] == is.seen[i] &&
+                 before.placesOfBlocks[at] == fresh.placesOfBlocks[i]))
+            ++at;
+        if (at == was.blocks.size()) {
+            differOn(is.blocks[i].days);
+            continue;
+        }
+        for (; next < at; ++next) differOn(was.blocks[next].days);
+        ++next;
+    }
+    for (; next < was.blocks.size(); ++next) differOn(was.blocks[next].days);
+    for (std::size_t i = 0; i < differs.size(); ++i)
+        if (!differs[i]) fresh.runs[i] = std::move(before.runs[i]);
 }
 
 YardStack& YardStacks::stackOf(Kept& kept, const YardOutlook& yard) const {

@@ -1,5 +1,5 @@
-/// @file yard_stacks.h  Stacks kept from picture to picture: a yard is reckoned again only once
-/// something in it has changed.
+/// @file yard_stacks.h  Stacks kept from picture to picture: a day of a yard is reckoned again only
+/// once something on it has changed.
 #pragma once
 #include <memory>
 #include <unordered_map>
@@ -23,8 +23,8 @@ struct StackFacts {
 
 class YardStacks {
 public:
-    /// A season to ask about; it must stay until the next is shown.
-    void show(const Outlook& outlook);
+    /// A season to ask about, held until the next is shown. The same one again costs nothing.
+    void show(const OutlookPtr& outlook);
 
     /// As YardStack::on(), of a yard of that season.
     [[nodiscard]] const std::vector<BandRun>& on(const YardOutlook& yard, Day day);
@@ -50,13 +50,16 @@ private:
         Inputs inputs;
         std::optional<YardStack> stack;  ///< of the season shown; made when a day is missing
         std::vector<YardStack::Places> places;
+        std::vector<YardStack::Runs> placesOfBlocks;
         std::vector<std::optional<std::vector<BandRun>>> runs;  ///< by day of the season
     };
     [[nodiscard]] Inputs inputsOf(const YardOutlook& yard) const;
     [[nodiscard]] bool isAsKept(const Inputs& kept, const YardOutlook& yard) const;
+    /// Takes over the days on which nothing differs.
+    static void keepDays(Kept& before, Kept& fresh);
     [[nodiscard]] YardStack& stackOf(Kept& kept, const YardOutlook& yard) const;
 
-    const Outlook* outlook_ = nullptr;
+    OutlookPtr outlook_;
     std::optional<StackFacts> facts_;
     std::unordered_map<Id<Yard>, Kept> kept_;
     int reckoned_ = 0;

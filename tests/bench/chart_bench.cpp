@@ -57,7 +57,7 @@ struct Scene {
     [[nodiscard]] Layout layout() const { return layOut(*outlook, axis, options, *ruler); }
     /// As the window does: what did not change is kept from picture to picture.
     void paint(const ChartPainter& painter, GroundCache& ground) {
-        const auto layout = layOut(*outlook, axis, options, *ruler, stacks);
+        const auto layout = layOut(outlook, axis, options, *ruler, stacks);
         QPainter on(&image);
         ground.paint(on, painter, layout, kScreen, 1);
         painter.paintOverGround(on, layout);

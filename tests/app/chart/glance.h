@@ -59,7 +59,7 @@ protected:
         const DayAxis axis(outlook->season, 100, 900);
         Ribbon ribbon;
         YardStacks stacks;
-        stacks.show(*outlook);
+        stacks.show(outlook);
         const LaneInput input{*outlook, axis, options, axis.visible(), 90, 0, ribbon, stacks};
         Sheet sheet(ruler, Snap{1});
         layTroubles(input, std::move(of), {100, 0, width, 14}, {}, sheet);

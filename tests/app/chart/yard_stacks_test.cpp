@@ -32,11 +32,11 @@ int daysOfAll(const Outlook& outlook) {
 TEST(YardStacks, WhatDidNotChangeIsKept) {
     const auto outlook = sampleOutlook();
     YardStacks stacks;
-    stacks.show(*outlook);
+    stacks.show(outlook);
     expectAsAfresh(stacks, *outlook);
     const int all = daysOfAll(*outlook);
     EXPECT_EQ(stacks.reckoned(), all);
-    stacks.show(*outlook);
+    stacks.show(outlook);
     expectAsAfresh(stacks, *outlook);
     EXPECT_EQ(stacks.reckoned(), all) << "the same season again";
 }
@@ -47,7 +47,7 @@ TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
     ASSERT_GT(before->nucs.yards.size(), 2U);
     const int all = daysOfAll(*before);
     YardStacks stacks;
-    stacks.show(*before);
+    stacks.show(before);
     expectAsAfresh(stacks, *before);
     int moved = 0;
     for (int n = 20; n < 24; ++n) {
@@ -57,7 +57,7 @@ TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
         const auto next = applied(before->snapshot, changes.value());
         ASSERT_TRUE(next) << next.error().text;
         const auto after = outlookOf(next.value(), memo);
-        stacks.show(*after);
+        stacks.show(after);
         expectAsAfresh(stacks, *after);
         before = after;
         ++moved;
@@ -66,19 +66,19 @@ TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
     EXPECT_LT(stacks.reckoned(), all * (1 + moved)) << "one that did not is kept";
 }
 
-// What is kept of the yards that did not change must not look into a season that is gone: the run
-// under address checks tells.
-TEST(YardStacks, ASeasonMayGoBeforeTheNextIsShown) {
+// What is kept of the yards that did not change must not look into the season before: the run under
+// address checks tells.
+TEST(YardStacks, ASeasonMayGoOnceTheNextIsShown) {
     YardStacks stacks;
     auto first = sampleOutlook();
-    stacks.show(*first);
+    stacks.show(first);
     const auto day = first->season.first + Days{40};
     for (const auto& yard : first->nucs.yards) EXPECT_FALSE(stacks.on(yard, day).empty());
     auto copy = std::make_shared<Outlook>(*first);
     ASSERT_GT(copy->nucs.yards.size(), 1U);
     for (auto& block : copy->nucs.yards.front().blocks) block.days.last -= Days{1};
     first.reset();
-    stacks.show(*copy);
+    stacks.show(copy);
     expectAsAfresh(stacks, *copy);
 }
 

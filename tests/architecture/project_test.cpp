@@ -47,6 +47,12 @@ TEST(Project, CoreKnowsNoClockRandomnessLocaleOrFiles) {
     for (const auto& file : filesOf("core")) EXPECT_EQ(joined(purityComplaints(file)), "");
 }
 
+// A test may run in any language, and only now and then in one that writes 99,9.
+TEST(Project, ReadsNumbersAlikeInEveryLanguage) {
+    for (const char* tree : {"core", "app", "tests"})
+        for (const auto& file : filesOf(tree)) EXPECT_EQ(joined(numberComplaints(file)), "");
+}
+
 TEST(Project, WritesColoursOnlyInLook) {
     for (const auto& file : filesOf("app")) EXPECT_EQ(joined(colourComplaints(file)), "");
 }

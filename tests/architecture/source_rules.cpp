@@ -121,6 +121,12 @@ std::vector<std::string> purityComplaints(const SourceFile& file) {
     return matches(file, impure, "core knows no clock, randomness, locale or files");
 }
 
+std::vector<std::string> numberComplaints(const SourceFile& file) {
+    static const std::regex reader(R"(\b(sto(d|f|ld)|strto(d|f|ld)|atof|sscanf)\s*\()");
+    if (file.path.starts_with("tests/architecture/")) return {};  // they name what they look for
+    return matches(file, reader, "reads numbers by the language of the process");
+}
+
 std::vector<std::string> colourComplaints(const SourceFile& file) {
     static const std::regex colour(
         R"(\bQColor(\s+\w+)?\s*[({]\s*(\d|QStringLiteral|QLatin1|u?"|Qt::(?!transparent)))"

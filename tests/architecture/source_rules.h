@@ -30,6 +30,8 @@ using Exists = std::function<bool(const std::string& path)>;
                                                          const Exists& exists);
 /// In core: clock, randomness, locale, files.
 [[nodiscard]] std::vector<std::string> purityComplaints(const SourceFile& file);
+/// Anywhere: numbers read as the language of the process writes them. "99.9" is 99 in most.
+[[nodiscard]] std::vector<std::string> numberComplaints(const SourceFile& file);
 /// In app outside look: colours written as numbers, names or Qt's constants.
 [[nodiscard]] std::vector<std::string> colourComplaints(const SourceFile& file);
 /// In app outside screen_text and headless: words written where a user would read them, or the

@@ -70,6 +70,14 @@ TEST(PurityRule, LeavesPureCodeAndCommentsAlone) {
         EXPECT_TRUE(purityComplaints({"core/base/x.cpp", line}).empty()) << line;
 }
 
+TEST(NumberRule, FindsWhatReadsNumbersByLanguage) {
+    for (const char* line : {"double d = std::stod(text);", "EXPECT_GT(atof(text), 99);",
+                             "auto x = std::strtod(from, &end);", "sscanf(text, \"%lf\", &x);"})
+        EXPECT_EQ(numberComplaints({"tests/app/x.cpp", line}).size(), 1U) << line;
+    for (const char* line : {"std::stoi(text)", "numberIn(text)", "std::from_chars(a, b, x)"})
+        EXPECT_TRUE(numberComplaints({"tests/app/x.cpp", line}).empty()) << line;
+}
+
 TEST(ColourRule, FindsColoursOutsideLook) {
     for (const char* line :
          {"QColor(12, 34, 56)", "QColor c{0x123456};", "QColor ink(QStringLiteral(\"#123456\"));",

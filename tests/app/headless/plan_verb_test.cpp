@@ -26,8 +26,8 @@ TEST_F(PlanVerb, TellsNoOrderShortThatIsSureEnough) {
     const auto sums = rowsOf(answer({"plan", book, "--sums"}));
     for (const auto& row : sums) {
         const auto& what = row.at("what");
-        if (what == "chance") chance[row.at("order")] = std::stod(row.at("after"));
-        if (what == "must_be") mustBe[row.at("order")] = std::stod(row.at("after"));
+        if (what == "chance") chance[row.at("order")] = numberIn(row.at("after"));
+        if (what == "must_be") mustBe[row.at("order")] = numberIn(row.at("after"));
     }
     ASSERT_TRUE(chance.contains("Splits") && chance.contains("K-30"));
     EXPECT_GT(chance["Splits"], 99);

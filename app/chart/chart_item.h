@@ -39,6 +39,7 @@ enum class Shape : std::uint8_t {
     Dotted,  ///< a row of dots along its middle, `pen` across
     Path,    ///< `paths[detail]`, filled
     Stroke,  ///< `paths[detail]`, stroked `pen` wide
+    Glyph,   ///< the glyph number `detail`, in the square `rect`
     Text,    ///< `texts[detail]`; rect is what the text takes, from digit top to baseline
 };
 

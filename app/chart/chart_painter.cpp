@@ -36,10 +36,11 @@ void paintDots(QPainter& painter, const QList<QPointF>& dots, qreal across, cons
     painter.drawPath(path);
 }
 
+constexpr qreal kDottedStep = 4.5;
+
 void paintDotted(QPainter& painter, const Item& item, const QColor& colour) {
-    constexpr qreal kStep = 4.5;
     QList<QPointF> dots;
-    for (qreal x = item.rect.left() + item.pen / 2; x <= item.rect.right(); x += kStep)
+    for (qreal x = item.rect.left() + item.pen / 2; x <= item.rect.right(); x += kDottedStep)
         dots.append({x, item.rect.center().y()});
     paintDots(painter, dots, item.pen, colour);
 }
@@ -48,6 +49,13 @@ void paintHatch(QPainter& painter, const Item& item, const QColor& colour) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(colour, item.pen, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(hatchLines(item.rect, item.spacing, item.slope));
+}
+
+void paintGlyph(QPainter& painter, Glyph glyph, QPointF centre, qreal size, const QColor& colour) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    const auto shape = glyphPath(glyph, centre, size);
+    if (isFilled(glyph)) return painter.fillPath(shape, colour);
+    painter.strokePath(shape, QPen(colour, size / 6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
 }
 
 constexpr int kTileWidth = 512;  ///< device px, at least
@@ -156,7 +164,7 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
         case Shape::Dots:
             return paintDots(painter, item);
         case Shape::Dotted:
-            return paintDotted(painter, item, colour);
+            return paintDotted(painter, item);
         case Shape::Path:
             painter.setRenderHint(QPainter::Antialiasing);
             return painter.fillPath(layout.paths[detail], colour);
@@ -164,6 +172,8 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
             painter.setRenderHint(QPainter::Antialiasing);
             return painter.strokePath(layout.paths[detail], QPen(colour, item.pen, Qt::SolidLine,
                                                                  Qt::RoundCap, Qt::RoundJoin));
+        case Shape::Glyph:
+            return paintGlyph(painter, item);
         case Shape::Text:
             return paintText(painter, layout.texts[detail], colour);
     }
@@ -182,6 +192,46 @@ void ChartPainter::paintDots(QPainter& painter, const Item& item) const {
     const QPoint last = (dots.back() * ratio).toPoint() - half;
     putTiles(painter, QRect(first, last + QPoint(pixels - 1, pixels - 1)),
              tileOf(item, pixels, ratio), ratio);
+}
+
+/// A row of the same tiles as a grid of dots: the first dot where it is asked for.
+void ChartPainter::paintDotted(QPainter& painter, const Item& item) const {
+    const qreal ratio = painter.device()->devicePixelRatioF();
+    const int pixels = qRound(kDottedStep * ratio);
+    if (!makesPixels(painter)) return tenthday::paintDotted(painter, item, palette_[item.role]);
+    Item grid = item;
+    grid.shape = Shape::Dots;
+    grid.spacing = pixels / ratio;
+    const QPointF first(item.rect.left() + item.pen / 2, item.rect.center().y());
+    const qreal room = item.rect.right() - first.x();
+    if (room < 0) return;
+    const int count = static_cast<int>(room * ratio / pixels) + 1;
+    const QPoint corner = (first * ratio).toPoint() - QPoint(pixels / 2, pixels / 2);
+    putTiles(painter, QRect(corner, QSize(count * pixels, pixels)), tileOf(grid, pixels, ratio),
+             ratio);
+}
+
+/// Where pixels are made each is painted once, and put on whole ones.
+void ChartPainter::paintGlyph(QPainter& painter, const Item& item) const {
+    const auto glyph = static_cast<Glyph>(item.detail);
+    const auto& colour = palette_[item.role];
+    const qreal size = item.rect.width();
+    if (!makesPixels(painter))
+        return tenthday::paintGlyph(painter, glyph, item.rect.center(), size, colour);
+    const qreal ratio = painter.device()->devicePixelRatioF();
+    const int half = static_cast<int>(std::ceil(size * ratio / 2)) + 2;  // strokes reach beyond
+    quint64 name = static_cast<quint64>(item.role) << 8 | static_cast<quint64>(item.detail);
+    name = name << 16 | static_cast<quint64>(qRound(size * 64));
+    auto& made = glyphs_[name << 12 | static_cast<quint64>(qRound(ratio * 64))];
+    if (made.isNull()) {
+        made = QPixmap(2 * half, 2 * half);
+        made.fill(Qt::transparent);
+        made.setDevicePixelRatio(ratio);
+        QPainter on(&made);
+        tenthday::paintGlyph(on, glyph, QPointF(half, half) / ratio, size, colour);
+    }
+    const QPoint corner = (item.rect.center() * ratio).toPoint() - QPoint(half, half);
+    painter.drawPixmap(QPointF(corner) / ratio, made);
 }
 
 /// Where pixels are made its lines come at whole ones, each like the others: the nearest to their

@@ -10,8 +10,8 @@
 
 namespace tenthday {
 
-/// Window, picture, paper and vector file look the same. Where pixels are made, dots and
-/// hatches are put as tiles of whole pixels and words are shaped once: only faster.
+/// Window, picture, paper and vector file look the same. Where pixels are made, dots,
+/// hatches and glyphs are put as tiles of whole pixels and words are shaped once: only faster.
 class ChartPainter {
 public:
     ChartPainter(const Palette& palette, const Typeface& face);
@@ -30,13 +30,16 @@ private:
     void paintItems(QPainter& painter, const Layout& layout, Items items) const;
     void paintItem(QPainter& painter, const Layout& layout, const Item& item) const;
     void paintDots(QPainter& painter, const Item& item) const;
+    void paintDotted(QPainter& painter, const Item& item) const;
     void paintHatch(QPainter& painter, const Item& item) const;
+    void paintGlyph(QPainter& painter, const Item& item) const;
     void paintText(QPainter& painter, const TextRun& text, const QColor& colour) const;
     [[nodiscard]] const QPixmap& tileOf(const Item& item, int pixels, qreal pixelRatio) const;
     [[nodiscard]] const Shaped& shaped(const TextRun& text) const;
 
     const Palette& palette_;
     mutable QHash<quint64, QPixmap> tiles_;
+    mutable QHash<quint64, QPixmap> glyphs_;
     mutable std::array<QHash<QString, Shaped>, kTypeCount> shaped_;
     std::array<QFont, kTypeCount> fonts_;
 };

@@ -65,20 +65,32 @@ void layGraftsEdge(const LaneInput& input, const BatchOutlook& batch, const Buil
             target);
 }
 
+/// A rectangle where its edge is level.
+void layPart(Role role, const BarEdge& edge, qreal base, Sheet& sheet, int target) {
+    if (edge.points.empty()) return;
+    const qreal top = edge.highestY();
+    if (top == edge.lowestY())
+        sheet.fill(Layer::Body, role,
+                   {QPointF(edge.points.front().x(), top), QPointF(edge.points.back().x(), base)},
+                   target);
+    else
+        sheet.path(Layer::Body, role, edge.closedAt(base), target);
+}
+
 /// The open part in its texture, the sealed part plain.
 void layParts(const BarShape& bar, qreal from, qreal to, qreal base, qreal words, bool textured,
               Sheet& sheet, int target) {
     if (bar.sealedAt > from) {
         const qreal end = std::min(bar.sealedAt, to);
         const auto open = bar.edge.between(from, end);
-        sheet.path(Layer::Body, Role::OpenCells, open.closedAt(base), target);
+        layPart(Role::OpenCells, open, base, sheet, target);
         if (textured)
             layOpenDots({QPointF(from, open.lowestY()), QPointF(end, base)},
                         {QPointF(from, base - 1), QPointF(std::min(words, to), base)}, sheet);
     }
     if (bar.sealedAt < to)
-        sheet.path(Layer::Body, Role::SealedCells,
-                   bar.edge.between(std::max(bar.sealedAt, from), to).closedAt(base), target);
+        layPart(Role::SealedCells, bar.edge.between(std::max(bar.sealedAt, from), to), base, sheet,
+                target);
 }
 
 }  // namespace

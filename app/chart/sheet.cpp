@@ -65,11 +65,9 @@ void Sheet::stroke(Layer layer, Role role, const QPainterPath& path, qreal pen, 
 }
 
 void Sheet::glyph(Layer layer, Role role, Glyph glyph, QPointF centre, qreal size, int target) {
-    const auto shape = glyphPath(glyph, centre, size);
-    if (isFilled(glyph))
-        path(layer, role, shape, target);
-    else
-        stroke(layer, role, shape, size / 6, target);
+    add(layer, Shape::Glyph, role, {centre.x() - size / 2, centre.y() - size / 2, size, size},
+        target)
+        .detail = static_cast<int>(glyph);
 }
 
 QRectF Sheet::textRect(Type type, const QString& text, QPointF at, Align align) const {

@@ -31,6 +31,12 @@ public:
     [[nodiscard]] const TextRuler& ruler() const { return ruler_; }
     [[nodiscard]] const Snap& snap() const { return snap_; }
 
+    /// So many more places come: room for them is made at once.
+    void expectTargets(std::size_t count) {
+        auto& targets = layout_.targets;
+        if (const auto room = targets.size() + count; room > targets.capacity())
+            targets.reserve(std::max(room, 2 * targets.capacity()));
+    }
     /// A place to hit; later ones lie above earlier ones.
     int target(const TargetKey& key, const QRectF& rect);
 

@@ -97,6 +97,9 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
 
 void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     Stretches stretches(input.axis.dayWidth(), sheet.snap(), sheet);
+    std::size_t count = 0;
+    for (const auto& column : picture.columns) count += column.boxes.size();
+    sheet.expectTargets(count);
     std::vector<int> targets;
     for (const auto& column : picture.columns) {
         targets.clear();

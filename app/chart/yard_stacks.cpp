@@ -25,9 +25,10 @@ const T* found(const std::unordered_map<Id<Yard>, T>& all, Id<Yard> yard) {
 
 StackFacts::StackFacts(const Outlook& outlook) {
     for (const auto& batch : outlook.batches) batches.emplace(batch->batch->id, batch);
+    Id<Batch> last{};  // neighbours mostly hold the same
     for (const auto& side : outlook.nucs.sides) {
         for (const auto& round : side.rounds)
-            if (!round.isOpen()) seen.insert(round.batch);
+            if (!round.isOpen() && round.batch != last) seen.insert(last = round.batch);
         for (const auto& queen : side.wintered)
             if (const auto yard = side.yardOn(std::max(queen.from, outlook.season.first)))
                 wintered[*yard].push_back({queen.from, queen.last});

@@ -20,8 +20,16 @@ auto identityOf(const Finding& finding) {
                       finding.otherLabel, std::lround(finding.count), finding.sealed);
 }
 
-/// Warnings and worse that were not there before, and that a box is not free, even where it is only
-/// a note: no such day is offered. Work on days off is told job by job.
+/// Whether it speaks against the day: warnings and worse, and that a box is not free, even where it
+/// is only a note. Work on days off is told job by job; what finds no nuc in the yard that is named
+/// for it goes to another.
+bool speaksAgainstDay(const Finding& finding) {
+    if (finding.kind == FindingKind::BuilderNotFree) return true;
+    return finding.severity > Severity::Note && finding.kind != FindingKind::WorkOnDayOff &&
+           finding.kind != FindingKind::YardFull;
+}
+
+/// Those that were not there before and speak against the day.
 std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<Finding>& before) {
     std::multiset<decltype(identityOf(now.front()))> known;
     for (const auto& finding : before) known.insert(identityOf(finding));
@@ -29,8 +37,7 @@ std::vector<Finding> newOnes(const std::vector<Finding>& now, const std::vector<
     for (const auto& finding : now) {
         if (const auto same = known.find(identityOf(finding)); same != known.end())
             known.erase(same);
-        else if (finding.kind == FindingKind::BuilderNotFree ||
-                 (finding.severity > Severity::Note && finding.kind != FindingKind::WorkOnDayOff))
+        else if (speaksAgainstDay(finding))
             fresh.push_back(finding);
     }
     return fresh;

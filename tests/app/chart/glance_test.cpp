@@ -44,7 +44,7 @@ TEST_F(Glance, ALateBatchIsToldAtTheHeadOfItsLaneAndInItsBlock) {
         int signs = 0;
         for (const auto& item : layout.items)
             if (item.layer == Layer::Words && item.role == Role::Caution &&
-                (item.shape == Shape::Path || item.shape == Shape::Stroke))
+                item.shape == Shape::Glyph)
                 ++signs;
         EXPECT_GE(signs, 2);
     }

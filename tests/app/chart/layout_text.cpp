@@ -8,7 +8,8 @@ namespace {
 
 constexpr std::array kLayers{"ground", "under", "body",  "ribbon", "marks",
                              "words",  "cover", "names", "top",    "heads"};
-constexpr std::array kShapes{"fill", "frame", "hatch", "dots", "dotted", "path", "stroke", "text"};
+constexpr std::array kShapes{"fill", "frame",  "hatch", "dots", "dotted",
+                             "path", "stroke", "glyph", "text"};
 constexpr std::array kHits{
     "none",    "ground",      "head",           "load",       "make_up",     "look",
     "rest",    "idle",        "cells_day",      "yard_day",   "nuc",         "yard_name",

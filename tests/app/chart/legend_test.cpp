@@ -30,6 +30,7 @@ std::string shapeOf(const Layout& layout, const Item& item) {
     constexpr qreal kSmall = 14;
     const bool isSign = item.role == Role::InkSoft || item.role == Role::Caution ||
                         item.role == Role::Good || item.role == Role::Danger;
+    if (item.shape == Shape::Glyph && isSign) return "glyph " + std::to_string(item.detail);
     if ((item.shape != Shape::Path && item.shape != Shape::Stroke) || !isSign) return {};
     const auto& path = layout.paths[static_cast<std::size_t>(item.detail)];
     const auto box = path.boundingRect();

@@ -149,13 +149,13 @@ TEST(Example, LooksFoundWhatOnePlacedAndNotMore) {
     EXPECT_GT(seen[OutcomeKind::NoQueen], 0);
 }
 
-TEST(Example, HasTwoFindingsAndANoteOnItsDay) {
+TEST(Example, HasThreeFindingsAndANoteOnItsDay) {
     OutlookMemo memo;
     const auto outlook = outlookOf(example(), memo);
     std::vector<FindingKind> kinds;
     for (const auto& finding : outlook->findings) kinds.push_back(finding.kind);
     EXPECT_EQ(kinds, (std::vector{FindingKind::TooManyCells, FindingKind::CatchHoldsNucs,
-                                  FindingKind::BoxOverfull}));
+                                  FindingKind::BoxOverfull, FindingKind::YardFull}));
     for (const auto& finding : outlook->findings) EXPECT_GE(finding.day, outlook->snapshot.today());
 }
 

@@ -60,10 +60,10 @@ struct Spill {
     Id<Batch> batch;
 };
 
-/// Pours bands into free places, lowest first.
+/// Pours bands into free places, lowest first; fills them up as it does.
 class Pourer {
 public:
-    Pourer(Gaps gaps, std::vector<BandRun>& runs) : gaps_(std::move(gaps)), runs_(runs) {}
+    Pourer(Gaps& gaps, std::vector<BandRun>& runs) : gaps_(gaps), runs_(runs) {}
 
     /// @return what found no room
     double pour(Band band, double height, std::optional<Id<Batch>> batch) {
@@ -87,13 +87,13 @@ public:
             if (spilled && over > kNothing) spilled->push_back({band, over, *batch});
         }
     }
-    /// Gaps still to fill.
-    [[nodiscard]] Gaps rest() const {
-        return {gaps_.begin() + static_cast<std::ptrdiff_t>(next_), gaps_.end()};
+    /// Adds the gaps still to fill.
+    void giveRest(Gaps& rest) const {
+        rest.insert(rest.end(), gaps_.begin() + static_cast<std::ptrdiff_t>(next_), gaps_.end());
     }
 
 private:
-    Gaps gaps_;
+    Gaps& gaps_;
     std::vector<BandRun>& runs_;
     std::size_t next_ = 0;
 };
@@ -109,12 +109,11 @@ Gaps gapsOf(const std::vector<int>& places) {
     return gaps;
 }
 
-/// What stands of them where so many sides do.
-Gaps below(const Gaps& gaps, double sides) {
-    Gaps standing;
+/// What stands of them where so many sides do, into `standing`.
+void takeBelow(const Gaps& gaps, double sides, Gaps& standing) {
+    standing.clear();
     for (const auto& [from, to] : gaps)
         if (from < sides) standing.push_back({from, std::min(to, sides)});
-    return standing;
 }
 
 /// What lies between them, up to so many sides. @param taken  rising, none over another
@@ -163,6 +162,7 @@ void makeWhole(std::vector<Holder>& holders) {
         double upTo = 0;
         double before = 0;
         for (double& height : holders[i].heights) {
+            if (height == 0) continue;  // most are
             upTo += height * scale;
             const double edge = std::round(upTo);
             height = edge - before;
@@ -296,6 +296,7 @@ std::vector<BandRun> YardStack::on(Day day) const {
     const auto& yardDay = yard_->days[static_cast<std::size_t>(index)];
     const auto here = blocksOn(day);
     std::vector<Holder> holders;
+    holders.reserve(here.size());
     for (const auto* block : here)
         holders.push_back({block->block, block->timeline, block->unseen, {}});
     const auto wintered = std::count_if(wintered_.begin(), wintered_.end(),
@@ -304,22 +305,23 @@ std::vector<BandRun> YardStack::on(Day day) const {
 
     const double sides = std::max<int>(yardDay.sides, 0);
     std::vector<BandRun> runs;
+    runs.reserve(4 * here.size() + 4);
     Gaps taken;
     Gaps gaps;
     std::vector<Spill> spilled;
+    Gaps mine;
     for (std::size_t i = 0; i < here.size(); ++i) {
-        const auto mine = below(here[i]->places, sides);
+        takeBelow(here[i]->places, sides, mine);
         taken.insert(taken.end(), mine.begin(), mine.end());
         Pourer pourer(mine, runs);
         pourer.pourAll(holders[i].heights, holders[i].block->batch, &spilled);
-        const auto rest = pourer.rest();
-        gaps.insert(gaps.end(), rest.begin(), rest.end());
+        pourer.giveRest(gaps);
     }
     std::sort(taken.begin(), taken.end());
     const auto open = between(taken, sides);
     gaps.insert(gaps.end(), open.begin(), open.end());
     std::sort(gaps.begin(), gaps.end());
-    Pourer pourer(std::move(gaps), runs);
+    Pourer pourer(gaps, runs);
     for (const auto& spill : spilled) pourer.pour(spill.band, spill.height, spill.batch);
     pourer.pourAll(free, std::nullopt, nullptr);
     std::sort(runs.begin(), runs.end(),

@@ -23,12 +23,17 @@ Item texture(Shape shape, const QRectF& rect, qreal spacing, qreal pen) {
     return item;
 }
 
-QImage painted(const std::vector<Item>& items, qreal ratio) {
-    Layout layout;
-    layout.items = items;
+QImage ground(qreal ratio) {
     QImage image((QSizeF(kSize) * ratio).toSize(), QImage::Format_RGB32);
     image.setDevicePixelRatio(ratio);
     image.fill(paletteOf(Look::Light)[Role::Ground]);
+    return image;
+}
+
+QImage painted(const std::vector<Item>& items, qreal ratio) {
+    Layout layout;
+    layout.items = items;
+    auto image = ground(ratio);
     QPainter painter(&image);
     ChartPainter(paletteOf(Look::Light), systemTypeface()).paintOverGround(painter, layout);
     return image;
@@ -58,6 +63,76 @@ TEST_P(Textures, DotsAreAllThereAndWhole) {
         const bool isWhole = std::round(spacing * GetParam()) == spacing * GetParam();
         EXPECT_NEAR(inkOf(painted({item}, GetParam())) / inkOf(painted({one}, GetParam())),
                     static_cast<double>(count), isWhole ? 0.4 : 2);
+    }
+}
+
+// Their lines hang on the plane: no seam, and as much ink as lines of that spacing.
+TEST_P(Textures, HatchesJoinAndCoverAsLinesDo) {
+    const double ratio = GetParam();
+    const QRectF left(8, 4, 40, 32);
+    const QRectF right(48, 4, 56, 32);
+    QImage before;
+    for (const auto slope : {Slope::Rising, Slope::Falling}) {
+        const auto hatch = [&](const QRectF& rect) {
+            auto item = texture(Shape::Hatch, rect, 8, 1);
+            item.slope = slope;
+            return item;
+        };
+        const auto whole = painted({hatch(left.united(right))}, ratio);
+        EXPECT_EQ(painted({hatch(left), hatch(right)}, ratio), whole);
+        EXPECT_NE(whole, before) << "they lean to different sides";
+        before = whole;
+        auto plain = ground(ratio);
+        QPainter painter(&plain);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(
+            QPen(paletteOf(Look::Light)[Role::OutsideHatch], 1, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLines(hatchLines(left.united(right), 8, slope));
+        painter.end();
+        EXPECT_NEAR(inkOf(whole) / inkOf(plain), 1, 0.12);
+    }
+}
+
+// Wherever they stand they look alike, and as the path does.
+TEST_P(Textures, GlyphsAreAlike) {
+    const double ratio = GetParam();
+    for (const auto glyph : {Glyph::MakeUp, Glyph::LookDue, Glyph::Warning, Glyph::Doubt}) {
+        const auto at = [&](QPointF centre) {
+            auto item = texture(Shape::Glyph, {centre.x() - 4, centre.y() - 4, 8, 8}, 0, 0);
+            item.detail = static_cast<int>(glyph);
+            return inkOf(painted({item}, ratio));
+        };
+        const double ink = at({20, 20});
+        EXPECT_GT(ink, 0);
+        EXPECT_DOUBLE_EQ(at({20.3, 19.6}), ink);
+        EXPECT_DOUBLE_EQ(at({60.45, 12.2}), ink);
+        auto plain = ground(ratio);
+        {
+            QPainter painter(&plain);
+            painter.setRenderHint(QPainter::Antialiasing);
+            const auto& colour = paletteOf(Look::Light)[Role::OutsideHatch];
+            const auto path = glyphPath(glyph, {20, 20}, 8);
+            if (isFilled(glyph))
+                painter.fillPath(path, colour);
+            else
+                painter.strokePath(
+                    path, QPen(colour, 8.0 / 6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        }
+        EXPECT_NEAR(ink / inkOf(plain), 1, 0.1) << static_cast<int>(glyph);
+    }
+}
+
+TEST_P(Textures, DottedLinesEndWithAWholeDot) {
+    const double ratio = GetParam();
+    const auto row = [&](double width) {
+        return inkOf(painted({texture(Shape::Dotted, {10, 20, width, 2}, 0, 1.5)}, ratio));
+    };
+    const double one = row(2);
+    ASSERT_GT(one, 0);
+    for (const double width : {5.0, 23.0, 61.5}) {
+        const double dots = row(width) / one;
+        EXPECT_NEAR(dots, std::round(dots), 0.05) << width;
+        EXPECT_NEAR(dots, width / 4.5, width / 4.5 * 0.15 + 1) << width;
     }
 }
 

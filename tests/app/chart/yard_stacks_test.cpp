@@ -66,6 +66,25 @@ TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
     EXPECT_LT(stacks.reckoned(), all * (1 + moved)) << "one that did not is kept";
 }
 
+TEST(YardStacks, DaysBeforeAChangeAreKept) {
+    OutlookMemo memo;
+    const auto before = outlookOf(largeSeason({24, 120, 2}), memo);
+    YardStacks stacks;
+    stacks.show(before);
+    expectAsAfresh(stacks, *before);
+    const int all = stacks.reckoned();
+    const auto batch = before->snapshot.find(largeSeasonBatch(23));
+    const auto changes = moveBatch(before->snapshot, batch->id, batch->day + Days{2});
+    ASSERT_TRUE(changes) << changes.error().text;
+    const auto after = outlookOf(applied(before->snapshot, changes.value()).value(), memo);
+    stacks.show(after);
+    expectAsAfresh(stacks, *after);
+    const auto first = before->find(batch->id)->timeline.hold.transferDay;
+    const auto days = (before->season.last - first).count() + 1;
+    EXPECT_GT(stacks.reckoned(), all);
+    EXPECT_LE(stacks.reckoned() - all, days * static_cast<int>(before->nucs.yards.size()));
+}
+
 // What is kept of the yards that did not change must not look into the season before: the run under
 // address checks tells.
 TEST(YardStacks, ASeasonMayGoOnceTheNextIsShown) {

@@ -26,18 +26,6 @@ void giveToNeighbour(std::vector<JoinedRows>& named, const std::vector<BuilderRo
     named.pop_back();
 }
 
-/// From the first to the last of the rows it names.
-void layBracket(const LaneInput& input, qreal top, qreal bottom, Sheet& sheet) {
-    constexpr qreal kBeside = 4;
-    constexpr qreal kArm = 4;
-    const qreal hair = sheet.snap().hair();
-    const qreal x = input.titleRight + kBeside;
-    const auto line = [&](const QRectF& rect) { sheet.fill(Layer::Names, Role::InkSoft, rect); };
-    line({x, top, hair, bottom - top});
-    line({x, top, kArm, hair});
-    line({x, bottom - hair, kArm, hair});
-}
-
 /// From the first of the rows to the last; where that is too long, each is cut by itself.
 QString nameOf(const BuilderRow& first, const BuilderRow& last, Type type, qreal room,
                const TextRuler& ruler) {
@@ -65,6 +53,17 @@ std::vector<JoinedRows> joinedRows(const std::vector<BuilderRow>& rows, qreal tr
     }
     giveToNeighbour(named, rows, line, true);
     return named;
+}
+
+void layBracket(const LaneInput& input, qreal top, qreal bottom, Sheet& sheet) {
+    constexpr qreal kBeside = 4;
+    constexpr qreal kArm = 4;
+    const qreal hair = sheet.snap().hair();
+    const qreal x = input.titleRight + kBeside;
+    const auto line = [&](const QRectF& rect) { sheet.fill(Layer::Names, Role::InkSoft, rect); };
+    line({x, top, hair, bottom - top});
+    line({x, top, kArm, hair});
+    line({x, bottom - hair, kArm, hair});
 }
 
 void layBuilderNames(const LaneInput& input, const std::vector<BuilderRow>& rows, qreal top,

@@ -16,6 +16,9 @@ struct JoinedRows {
 [[nodiscard]] std::vector<JoinedRows> joinedRows(const std::vector<BuilderRow>& rows, qreal track,
                                                  qreal line);
 
+/// About all that a name beside them names, from top to bottom.
+void layBracket(const LaneInput& input, qreal top, qreal bottom, Sheet& sheet);
+
 /// @param top  of the first row
 void layBuilderNames(const LaneInput& input, const std::vector<BuilderRow>& rows, qreal top,
                      const BuilderTracks& tracks, Sheet& sheet);

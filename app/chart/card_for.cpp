@@ -1,6 +1,7 @@
 #include "chart/card_for.h"
 
 #include <algorithm>
+#include <set>
 
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/flying_text.h"
@@ -111,20 +112,27 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
 
 namespace {
 
-/// Batches in the same trouble that share their words: each by its name, the first dozen.
+/// Troubles that share their words or their count: each by its name, the first dozen.
 CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Target& target) {
     constexpr int kMost = 12;
     CardText card;
+    std::set<int> findings;  // two batches may share one
+    const Finding* first = nullptr;
+    bool areOfAKind = true;
     int count = 0;
     for (auto other = layout.targets.rbegin(); other != layout.targets.rend(); ++other) {
-        if (other->key.hit != Hit::Trouble || other->rect != target.rect) continue;
-        const auto one = cardFor(outlook, other->key, nullptr);
-        if (one.lines.empty() || ++count > kMost) continue;
-        const auto& line = one.lines.front();
-        card.lines.push_back({one.title, {}, {}, line.tone});
+        const auto& key = other->key;
+        if (key.hit != Hit::Trouble || other->rect != target.rect) continue;
+        const auto one = cardFor(outlook, key, nullptr);
+        if (one.lines.empty() || (key.index >= 0 && !findings.insert(key.index).second)) continue;
+        const auto* finding = at(outlook.findings, key.index);
+        if (++count == 1) first = finding;
+        areOfAKind = areOfAKind && trouble_text::areOfAKind(first, finding);
+        if (count > kMost) continue;
+        card.lines.push_back({one.title, {}, {}, one.lines.front().tone});
     }
     if (count < 2) return {};
-    card.title = chart_hand_text::batches(count);
+    card.title = areOfAKind ? trouble_text::counted(first, count) : trouble_text::inTrouble(count);
     if (count > kMost) card.lines.push_back({trouble_text::more(count - kMost), {}, {}});
     return card;
 }

@@ -115,9 +115,10 @@ struct Layout {
     std::vector<TextRun> texts;
     std::vector<QPainterPath> paths;
     DayAxis axis;
-    QRectF plot;              ///< where days run, under the head
-    qreal contentHeight = 0;  ///< of the lanes; taller than the plot when it can be scrolled
-    qreal pxPerCell = 0;      ///< thickness of one cell in a builder
+    QRectF plot;                ///< where days run, under the head
+    qreal contentHeight = 0;    ///< of the lanes; taller than the plot when it can be scrolled
+    qreal pxPerCell = 0;        ///< thickness of one cell in a builder
+    bool legendFolded = false;  ///< by hand, or for want of room
 };
 
 }  // namespace tenthday

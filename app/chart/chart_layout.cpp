@@ -108,19 +108,26 @@ struct Sums {
     qreal pull = 0;
 };
 
-/// Heights that fill `room`, between what each lane can bear and what it wishes, then beyond.
-std::vector<qreal> heightsFor(const std::vector<LaneHeight>& lanes, qreal room) {
+Sums sumsOf(const std::vector<LaneHeight>& lanes) {
     Sums sums;
     for (const auto& lane : lanes) {
         sums.least += lane.least;
         sums.wished += lane.wished;
         sums.pull += lane.pull;
     }
+    return sums;
+}
+
+/// Heights that fill `room`, between what each lane can bear and what it wishes, then beyond.
+std::vector<qreal> heightsFor(const std::vector<LaneHeight>& lanes, qreal room) {
+    const auto sums = sumsOf(lanes);
     std::vector<qreal> heights;
     for (const auto& lane : lanes) {
-        if (room <= sums.wished) {
+        if (room < sums.least) {
+            heights.push_back(lane.scrolled.value_or(lane.least));
+        } else if (room <= sums.wished) {
             const qreal span = sums.wished - sums.least;
-            const qreal share = span > 0 ? std::max(0.0, (room - sums.least) / span) : 0;
+            const qreal share = span > 0 ? (room - sums.least) / span : 0;
             heights.push_back(lane.least + share * (lane.wished - lane.least));
         } else {
             const qreal more = sums.pull > 0 ? (room - sums.wished) * lane.pull / sums.pull : 0;
@@ -174,17 +181,28 @@ namespace {
 struct Foot {
     qreal strip = 0;
     qreal legend = kMargin;
+    bool isFolded = false;
     [[nodiscard]] qreal height() const { return strip + legend; }
 };
 
-Foot footOf(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
-            const TextRuler& ruler) {
+/// Lanes go before the legend, which the hand that opens it has the last word about.
+bool foldsLegend(const ChartOptions& options, qreal room, qreal least) {
+    if (options.legendFolded || options.legendOpened || !options.canFold)
+        return options.legendFolded;
+    return options.legendHeld.value_or(room < least);
+}
+
+/// @param room   for lanes and what lies under them, px
+/// @param least  that lanes can bear
+Foot footOf(const LaneInput& input, qreal room, qreal least, const TextRuler& ruler) {
+    const auto& options = input.options;
+    const auto& axis = input.axis;
     Foot foot;
     if (options.strip && !axis.showsAll()) foot.strip = stripHeight(ruler) + 2 * kAboveLegend;
-    if (options.legend)
-        foot.legend = kAboveLegend + (options.legendFolded
-                                          ? foldedLegendHeight(ruler)
-                                          : legendHeight(outlook, options, axis.width(), ruler));
+    if (!options.legend) return foot;
+    foot.legend = kAboveLegend + legendHeight(input.outlook, options, axis.width(), ruler);
+    foot.isFolded = foldsLegend(options, room - foot.height(), least + kAboveLegend);
+    if (foot.isFolded) foot.legend = kAboveLegend + foldedLegendHeight(ruler);
     return foot;
 }
 
@@ -198,13 +216,12 @@ void layFoot(const LaneInput& input, const Foot& foot, const QRectF& plot, Sheet
     if (!input.options.legend) return;
     const QRectF area(axis.left(), plot.bottom() + foot.strip + kAboveLegend, axis.width(),
                       foot.legend - kAboveLegend);
-    layLegend(input, area, sheet);
+    layLegend(input, foot.isFolded, area, sheet);
 }
 
 /// Lays lane under lane. @return how high all are
-qreal layLanes(const LaneInput& input, const Lanes& lanes, const QRectF& plot, Sheet& sheet) {
-    std::vector<LaneHeight> bounds;
-    for (const auto& lane : lanes) bounds.push_back(lane.lane->height(input, sheet.ruler()));
+qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<LaneHeight>& bounds,
+               const QRectF& plot, Sheet& sheet) {
     const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
     qreal y = plot.top() - input.options.scrollY;
     qreal content = kAboveLegend;
@@ -243,18 +260,23 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
     const LaneInput input{outlook, axis,   options, axis.visible(), axis.left() - kAfterName,
                           kMargin, ribbon, stacks};
     const qreal head = headHeight(axis, ruler);
-    const auto foot = footOf(outlook, axis, options, ruler);
+    const auto lanes = LanesOf(outlook, options).all();
+    std::vector<LaneHeight> bounds;
+    for (const auto& lane : lanes) bounds.push_back(lane.lane->height(input, ruler));
+    const auto foot = footOf(input, options.size.height() - head, sumsOf(bounds).least, ruler);
     const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),
                                         std::max(head + 40, options.size.height() - foot.height()));
     layGround(input, plot, sheet);
     layDayLines(input, plot, sheet);
-    const qreal content = layLanes(input, LanesOf(outlook, options).all(), plot, sheet);
+    const qreal content = layLanes(input, lanes, bounds, plot, sheet);
     if (options.place.hit != Hit::None)
         sheet.frameTarget(Layer::Marks, Role::Selection, options.place, 1);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
     layFoot(input, foot, plot, sheet);
-    return std::move(sheet).finish(axis, plot, content);
+    auto layout = std::move(sheet).finish(axis, plot, content);
+    layout.legendFolded = foot.isFolded;
+    return layout;
 }
 
 }  // namespace tenthday

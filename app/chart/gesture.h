@@ -43,6 +43,8 @@ public:
     virtual void selectAlso(Id<Batch> batch) = 0;
     /// Shows a yard nuc by nuc, or as a stack only.
     virtual void openOrClose(Id<Yard> yard) = 0;
+    /// The batch in trouble is selected and comes into sight, with what is wrong with it.
+    virtual void goToTrouble(const TargetKey& trouble) = 0;
     virtual void foldOrUnfold(LaneName lane) = 0;
     virtual void foldOrUnfoldLegend() = 0;
     virtual void showAxis(const DayAxis& axis, qreal scrollY) = 0;

@@ -20,7 +20,7 @@ Gesture::Next PressedGesture::moved(ChartHand& hand, QPointF at) {
         next = std::make_unique<JumpingGesture>(hand.axis(), hand.scrollY());
     } else if (key_.hit == Hit::Grafts) {
         next = std::make_unique<DraggingEdgeGesture>(hand, at_, key_);
-    } else if (!key_.batch.isNone()) {
+    } else if (!key_.batch.isNone() && key_.hit != Hit::Trouble) {  // words are no batch
         const auto start = hand.savedStart(key_.batch);
         if (!start) return nullptr;
         const auto along = hand.movingWith(key_.batch);
@@ -43,7 +43,10 @@ Gesture::Next PressedGesture::release(ChartHand& hand, QPointF at) {
         hand.selectAlso(key_.batch);
         return std::make_unique<RestingGesture>();
     }
-    if (!key_.batch.isNone()) hand.select(key_.batch);
+    if (key_.hit == Hit::Trouble)
+        hand.goToTrouble(key_);
+    else if (!key_.batch.isNone())
+        hand.select(key_.batch);
     const bool hasDay = key_.hit == Hit::Head || key_.hit == Hit::Ground ||
                         key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay ||
                         key_.hit == Hit::Nuc || key_.hit == Hit::FlyingDay ||

@@ -17,7 +17,8 @@ struct LaneHeight {
     qreal least = 0;
     qreal wished = 0;
     qreal most = 0;
-    qreal pull = 1;  ///< its share of room above what all wish
+    qreal pull = 1;                   ///< its share of room above what all wish
+    std::optional<qreal> scrolled{};  ///< where lanes are scrolled anyway; none: the least
 };
 
 /// The selected batch's ribbon: where it leaves builders and enters yards, then its course.

@@ -181,9 +181,8 @@ void layEntry(const Entry& entry, const QRectF& box, Sheet& sheet) {
 }
 
 /// The mark that folds it; beside it, where it is folded, what it is.
-void layFold(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+void layFold(bool folded, const QRectF& area, Sheet& sheet) {
     constexpr qreal kMark = 7;
-    const bool folded = input.options.legendFolded;
     const qreal middle = area.top() + 6 + lineHeight(sheet.ruler()) / 2;
     const int target = sheet.target({.hit = Hit::LegendName},
                                     {0, area.top(), folded ? area.right() : area.left() - kMark,
@@ -208,10 +207,10 @@ qreal legendHeight(const Outlook& outlook, const ChartOptions& options, qreal wi
 
 qreal foldedLegendHeight(const TextRuler& ruler) { return lineHeight(ruler) + 10; }
 
-void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+void layLegend(const LaneInput& input, bool folded, const QRectF& area, Sheet& sheet) {
     const auto& outlook = input.outlook;
-    if (input.options.canFold) layFold(input, area, sheet);
-    if (input.options.legendFolded) return;
+    if (input.options.canFold) layFold(folded, area, sheet);
+    if (folded) return;
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
     flow(outlook, input.options, area.width(), sheet.ruler(),

@@ -10,7 +10,7 @@ namespace tenthday {
                                  const TextRuler& ruler);
 /// The same where only its head is shown.
 [[nodiscard]] qreal foldedLegendHeight(const TextRuler& ruler);
-/// As folded as the options say; where lanes can be folded, so can it.
-void layLegend(const LaneInput& input, const QRectF& area, Sheet& sheet);
+/// Where lanes can be folded, so can it.
+void layLegend(const LaneInput& input, bool folded, const QRectF& area, Sheet& sheet);
 
 }  // namespace tenthday

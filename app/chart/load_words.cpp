@@ -146,7 +146,8 @@ void leaveUntold(const LaneInput& input, const BuilderLoad& load, const LoadTrou
     tracks.untold.push_back(
         {key, batch ? QString::fromStdString(batch->batch->label) : QString(), words,
          trouble.role(), trouble.end,
-         (comes ? kComing : 0) + (trouble.finding->severity == Severity::Danger ? kDanger : 0)});
+         (comes ? kComing : 0) + (trouble.finding->severity == Severity::Danger ? kDanger : 0),
+         trouble.finding});
 }
 
 /// Its sign and words. Beside the bar's end, over its rest; else above it, ending where it ends;

@@ -54,6 +54,7 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
     saved_ = shown_ = outlook;
     options_.before = nullptr;
+    options_.legendHeld.reset();
     moving_.reset();
     if (outlook && isFirst) {
         if (!options_.chosenDay || !outlook->season.contains(*options_.chosenDay))
@@ -74,6 +75,11 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
 }
 
 void SeasonChart::setPreview(const OutlookPtr& preview) {
+    // A legend that came and went with each day of a drag would move all that is dragged over.
+    if (!preview)
+        options_.legendHeld.reset();
+    else if (!options_.legendHeld)
+        options_.legendHeld = layoutNow().legendFolded;
     shown_ = preview ? preview : saved_;
     options_.before = preview ? saved_ : nullptr;
     orders_->show(shown_, preview != nullptr);

@@ -126,6 +126,7 @@ private:
     void choose(Day day) override { setChosenDay(day); }
     void select(Id<Batch> batch) override { setSelectedBatch(batch); }
     void selectAlso(Id<Batch> batch) override;
+    void goToTrouble(const TargetKey& trouble) override;
     void openOrClose(Id<Yard> yard) override;
     void foldOrUnfold(LaneName lane) override;
     void showAxis(const DayAxis& axis, qreal scrollY) override;

@@ -21,7 +21,9 @@ void SeasonChart::setFolds(const std::vector<LaneName>& lanes, bool legend) {
 }
 
 void SeasonChart::foldOrUnfoldLegend() {
-    options_.legendFolded = !options_.legendFolded;
+    const bool folds = !layoutNow().legendFolded;
+    options_.legendFolded = folds;
+    options_.legendOpened = !folds;
     showAxis(axis_, scrollY());
     Q_EMIT foldsChanged();
 }

@@ -217,6 +217,15 @@ void SeasonChart::goToClash(int by) {
                     {axis_.middleOf(*options_.chosenDay), layoutNow().plot.top() + 40});
 }
 
+void SeasonChart::goToTrouble(const TargetKey& trouble) {
+    if (!shown_) return;
+    if (!trouble.batch.isNone()) setSelectedBatch(trouble.batch);
+    if (!trouble.day) return;
+    setChosenDay(*trouble.day);
+    showAxis(axis_.showing(*options_.chosenDay, axis_.dayWidth()), scrollY());
+    card_->showCard(cardOf(trouble), pointer_);
+}
+
 void SeasonChart::goToMust(int by) {
     if (!shown_) return;
     const Day from = options_.chosenDay.value_or(shown_->snapshot.today());

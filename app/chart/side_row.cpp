@@ -7,6 +7,11 @@ namespace {
 
 constexpr qreal kWordAir = 3;
 
+/// High enough for words.
+bool hasWords(qreal row, const Sheet& sheet) {
+    return row >= sheet.ruler().capHeight(Type::Strong) + 2;
+}
+
 bool canCarry(Band band) { return band == Band::Virgin || band == Band::DueToFly; }
 
 }  // namespace
@@ -118,6 +123,7 @@ void LaySideRow::endStay() {
 void LaySideRow::writeBatch() {
     const auto* batch = input_.find(round_->batch);
     const auto text = batch ? QString::fromStdString(batch->batch->label) : QString();
+    if (!hasWords(area_.height(), sheet_)) return;
     if (wordRoom_.width() < sheet_.ruler().width(text, Type::Strong) + 2 * kWordAir) return;
     const QPointF at(wordRoom_.left() + kWordAir,
                      sheet_.baselineAt(Type::Strong, area_.center().y()));
@@ -143,6 +149,7 @@ std::optional<std::size_t> startOf(const LaneInput& input, const SideWait& wait,
 }  // namespace
 
 bool writeLate(const LaneInput& input, const SideWait& wait, const QString& words, Sheet& sheet) {
+    if (wait.boxes.empty() || !hasWords(wait.boxes.front().rect.height(), sheet)) return false;
     const qreal width = sheet.ruler().width(words, Type::Strong);
     const auto start = startOf(input, wait, width);
     if (!start) return false;

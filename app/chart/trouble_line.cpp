@@ -1,5 +1,7 @@
 #include "chart/trouble_line.h"
 
+#include <set>
+
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/flying_text.h"
@@ -41,7 +43,14 @@ public:
         close(place, kBetween);
         return place;
     }
-    void giveBack() { closed_.pop_back(); }
+    /// The first free place of such a width from x on.
+    QRectF takeFrom(qreal x, qreal width) {
+        auto right = *this;
+        right.close({line_.left(), 0, x - line_.left(), 0}, 0);
+        const auto place = right.take(x, width);
+        if (!place.isNull()) close(place, kBetween);
+        return place;
+    }
 
 private:
     [[nodiscard]] bool isFree(qreal left, qreal width) const {
@@ -93,91 +102,162 @@ QString textOf(const Trouble& trouble, int most) {
     return trouble_text::ofBatch(who, trouble.words);
 }
 
-void write(const LaneInput& input, const Trouble& trouble, int most, const QRectF& place,
+/// A sign and words at a place.
+struct Told {
+    Role role;
+    QString words;
+    QRectF place;
+};
+
+qreal widthOf(const QString& words, const TextRuler& ruler) {
+    return kSign + kToWord + ruler.width(words, Type::Strong);
+}
+
+/// @param keys  what can be asked there, the first in front
+void write(const LaneInput& input, const Told& told, const std::vector<TargetKey>& keys,
            Sheet& sheet) {
-    // All that share the words can be asked there, the first of them in front.
-    for (auto i = trouble.others.size(); i-- > 0;) sheet.target(trouble.others[i].key, place);
-    const int target = sheet.target(trouble.key, place);
+    const auto& place = told.place;
+    int target = -1;
+    for (auto key = keys.rbegin(); key != keys.rend(); ++key) target = sheet.target(*key, place);
     const qreal middle = place.center().y();
     if (input.ribbon.meets(place))
         sheet.fill(Layer::Words, Role::Ground, place.adjusted(-2, 0, 2, 0), target, 2);
-    sheet.glyph(Layer::Words, trouble.role, Glyph::Warning, {place.left() + kSign / 2, middle},
-                kSign, target);
-    sheet.text(Layer::Words, trouble.role, Type::Strong, textOf(trouble, most),
+    sheet.glyph(Layer::Words, told.role, Glyph::Warning, {place.left() + kSign / 2, middle}, kSign,
+                target);
+    sheet.text(Layer::Words, told.role, Type::Strong, told.words,
                {place.left() + kSign + kToWord, sheet.baselineAt(Type::Strong, middle)},
                Align::Left, target);
 }
 
-/// Places given to the first troubles of a line, then to the words for the rest.
-struct Laid {
-    int most = 0;  ///< so many batches that share their words are named
-    std::vector<QRectF> places;
-    QRectF more;  ///< null where none are left, or there is no room for the words either
-    QString words;
-};
-
-/// "and 9 more: 312, 315 ..." of those from one on, from the longest to the shortest.
-std::vector<QString> wordsForRest(const std::vector<Trouble>& troubles, std::size_t first) {
-    constexpr int kMostNames = 3;
-    int count = 0;
-    QStringList names;
-    for (std::size_t i = first; i < troubles.size(); ++i) {
-        const auto own = troubles[i].names();
-        count += static_cast<int>(own.size());
-        if (!troubles[i].batch.isEmpty() && names.size() < kMostNames) names += own;
-    }
-    std::vector<QString> words;
-    for (auto most = std::min<qsizetype>(kMostNames, names.size()); most > 0; --most)
-        words.push_back(trouble_text::moreNamed(count, names.mid(0, most)));
-    words.push_back(trouble_text::more(count));
-    return words;
+std::vector<TargetKey> keysOf(const Trouble& trouble) {
+    std::vector<TargetKey> keys{trouble.key};
+    for (const auto& other : trouble.others) keys.push_back(other.key);
+    return keys;
 }
 
+/// Troubles of a kind that are only counted.
+struct Counted {
+    const Trouble* first;  ///< the worst
+    std::vector<TargetKey> keys;
+
+    void add(const Trouble& trouble) {
+        const auto more = keysOf(trouble);
+        keys.insert(keys.end(), more.begin(), more.end());
+    }
+    [[nodiscard]] bool isAlike(const Trouble& other) const {
+        return first->role == other.role && trouble_text::areOfAKind(first->finding, other.finding);
+    }
+    /// What two batches share counts once; so does a batch in two builders.
+    [[nodiscard]] int count() const {
+        std::set<std::pair<int, Id<Batch>>> different;
+        for (const auto& key : keys)
+            different.insert({key.index, key.index < 0 ? key.batch : Id<Batch>{}});
+        return static_cast<int>(different.size());
+    }
+    [[nodiscard]] QString words() const { return trouble_text::counted(first->finding, count()); }
+};
+
+/// Those from one on by kind, in the order of the worst of each.
+std::vector<Counted> countedFrom(const std::vector<Trouble>& troubles, std::size_t from) {
+    std::vector<Counted> all;
+    for (auto i = from; i < troubles.size(); ++i) {
+        auto of = std::find_if(all.begin(), all.end(), [&](const Counted& counted) {
+            return counted.isAlike(troubles[i]);
+        });
+        if (of == all.end()) of = all.insert(all.end(), Counted{&troubles[i], {}});
+        of->add(troubles[i]);
+    }
+    return all;
+}
+
+/// What a line tells, from left to right.
+struct Laid {
+    int most = 0;                ///< so many batches that share their words are named
+    std::vector<QRectF> places;  ///< of the first troubles
+    struct Count {
+        Counted of;
+        QString words;
+        QRectF place;
+    };
+    std::vector<Count> counts;  ///< of the rest
+};
+
 /// Trouble by trouble its place, until one has none.
-Laid firstPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom& room,
-                 bool inOrder, int most, const TextRuler& ruler) {
-    Laid laid{most, {}, {}, {}};
+Laid firstPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, std::size_t count,
+                 LineRoom& room, bool inOrder, int most, const TextRuler& ruler) {
+    Laid laid{most, {}, {}};
     const qreal start = input.axis.left();
-    for (const auto& trouble : troubles) {
-        const qreal width = kSign + kToWord + ruler.width(textOf(trouble, most), Type::Strong);
-        const auto place = room.take(inOrder ? start : std::max(trouble.x, start), width);
+    for (std::size_t i = 0; i < count; ++i) {
+        const qreal width = widthOf(textOf(troubles[i], most), ruler);
+        const auto place = room.take(inOrder ? start : std::max(troubles[i].x, start), width);
         if (place.isNull()) break;
         laid.places.push_back(place);
     }
     return laid;
 }
 
-/// The words for those left; fewer places where these would else have none.
-void tellRest(const LaneInput& input, const std::vector<Trouble>& troubles, LineRoom& room,
-              const TextRuler& ruler, Laid& laid) {
-    while (laid.places.size() < troubles.size()) {
-        const qreal beside =
-            laid.places.empty() ? input.axis.left() : laid.places.back().right() + kBetween;
-        for (const auto& words : wordsForRest(troubles, laid.places.size())) {
-            laid.words = words;
-            laid.more = room.take(beside, ruler.width(words, Type::Small));
-            if (!laid.more.isNull()) return;
+/// Places for so many kinds of the rest, and for how many there are beside them.
+/// @return whether all had room
+bool placeCounts(const LaneInput& input, const std::vector<Counted>& rest, std::size_t kinds,
+                 LineRoom room, const TextRuler& ruler, Laid& laid) {
+    laid.counts.clear();
+    qreal x = laid.places.empty() ? input.axis.left() : laid.places.back().right() + kBetween;
+    const auto place = [&](Counted of, const QString& words) {
+        const auto at = room.takeFrom(x, widthOf(words, ruler));
+        if (at.isNull()) return false;
+        laid.counts.push_back({std::move(of), words, at});
+        x = at.right() + kBetween;
+        return true;
+    };
+    for (std::size_t i = 0; i < kinds; ++i)
+        if (!place(rest[i], rest[i].words())) return false;
+    if (kinds == rest.size()) return true;
+    auto others = rest[kinds];
+    for (auto i = kinds + 1; i < rest.size(); ++i)
+        others.keys.insert(others.keys.end(), rest[i].keys.begin(), rest[i].keys.end());
+    const auto words = trouble_text::more(others.count());
+    return place(std::move(others), words);
+}
+
+/// Counts of the rest; fewer troubles told where these would else have no room, the worst last.
+void tellRest(const LaneInput& input, const std::vector<Trouble>& troubles, const LineRoom& empty,
+              bool inOrder, const TextRuler& ruler, Laid& laid) {
+    const auto tell = [&](std::size_t told, bool allKinds) {
+        auto room = empty;
+        laid = firstPlaces(input, troubles, told, room, inOrder, laid.most, ruler);
+        const auto rest = countedFrom(troubles, told);
+        for (auto kinds = rest.size() + 1; kinds-- > 0;) {
+            if (placeCounts(input, rest, kinds, room, ruler, laid)) return true;
+            if (allKinds) return false;
         }
-        if (laid.places.empty()) return;
-        room.giveBack();
-        laid.places.pop_back();
-    }
+        return false;
+    };
+    for (auto told = laid.places.size(); told > 0; --told)
+        if (tell(told, true)) return;
+    for (auto told = std::min<std::size_t>(1, laid.places.size()) + 1; told-- > 0;)
+        if (tell(told, false)) return;
+    laid.counts.clear();
 }
 
 /// With as many batches named as leave all troubles their place; one of each at least, where not
 /// even that takes the room of a trouble.
 Laid bestPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, const LineRoom& room,
                 bool inOrder, const TextRuler& ruler) {
-    for (const int most : {6, 4, 3, 2}) {
+    constexpr std::size_t kWorst = 4;  ///< told by themselves where the others are counted
+    const auto places = [&](std::size_t count, int most) {
         auto left = room;
-        auto laid = firstPlaces(input, troubles, left, inOrder, most, ruler);
+        return firstPlaces(input, troubles, count, left, inOrder, most, ruler);
+    };
+    for (const int most : {6, 4, 3, 2}) {
+        auto laid = places(troubles.size(), most);
         if (laid.places.size() == troubles.size()) return laid;
     }
     Laid laid;
     for (const int most : {1, 0}) {
-        auto left = room;
-        laid = firstPlaces(input, troubles, left, inOrder, most, ruler);
-        tellRest(input, troubles, left, ruler, laid);
+        laid = places(troubles.size(), most);
+        if (laid.places.size() == troubles.size()) return laid;
+        if (laid.places.size() > kWorst) laid.places.resize(kWorst);
+        tellRest(input, troubles, room, inOrder, ruler, laid);
         if (!laid.places.empty()) break;
     }
     return laid;
@@ -214,13 +294,10 @@ void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QR
     if (!inDanger && laid.places.size() < all.size())
         laid = bestPlaces(input, all, room, true, sheet.ruler());
     for (std::size_t i = 0; i < laid.places.size(); ++i)
-        write(input, all[i], laid.most, laid.places[i], sheet);
-    const auto& more = laid.more;
-    if (more.isNull()) return;
-    if (input.ribbon.meets(more))
-        sheet.fill(Layer::Words, Role::Ground, more.adjusted(-2, 0, 2, 0), -1, 2);
-    sheet.text(Layer::Words, Role::Ink, Type::Small, laid.words,
-               {more.left(), sheet.baselineAt(Type::Small, more.center().y())}, Align::Left);
+        write(input, {all[i].role, textOf(all[i], laid.most), laid.places[i]}, keysOf(all[i]),
+              sheet);
+    for (const auto& count : laid.counts)
+        write(input, {count.of.first->role, count.words, count.place}, count.of.keys, sheet);
 }
 
 std::vector<Trouble> lateBatches(const LaneInput& input) {

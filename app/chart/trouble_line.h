@@ -12,6 +12,7 @@ struct Trouble {
     Role role = Role::Caution;
     qreal x = 0;     ///< where its batch stands: the words stand as near as they can
     int weight = 0;  ///< the weightiest get their room first
+    const Finding* finding = nullptr;  ///< its kind; null: weather makes the batch late
 
     struct Joined {
         TargetKey key;
@@ -24,10 +25,11 @@ struct Trouble {
     [[nodiscard]] QStringList names() const;
 };
 
-/// Lays as many side by side as have room, then how many more there are and the first of them.
-/// Batches alike share their words; as many are named as have room. Each stands near its batch;
-/// where one is in danger or room is short, all stand from the left edge on, the urgent first, then
-/// by day. None stands on the lines of today and the chosen day.
+/// Lays them side by side. Batches alike share their words; as many are named as have room. Where
+/// not all have it, the worst few are told, then of the rest how many there are of each kind: such
+/// a count is a place of all it counts, the worst in front. Each stands near its batch; where one
+/// is in danger or room is short, all stand from the left edge on, the urgent first, then by day.
+/// None stands on the lines of today and the chosen day.
 /// @param taken  what stands there already
 void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
                  const std::vector<QRectF>& taken, Sheet& sheet);

@@ -11,8 +11,13 @@ namespace tenthday::trouble_text {
 [[nodiscard]] QString ofBatch(const QString& label, const QString& words);
 /// "and 12 more", of those that have no room.
 [[nodiscard]] QString more(int count);
-/// "and 12 more: 312, 315 ...", the first of them by name.
-[[nodiscard]] QString moreNamed(int count, const QStringList& first);
+/// Troubles of a kind share their words for how many there are; without a finding: weather makes
+/// the batch late.
+[[nodiscard]] bool areOfAKind(const Finding* one, const Finding* other);
+/// "9 too late to graft", of those that are of a kind with one.
+[[nodiscard]] QString counted(const Finding* one, int count);
+/// The same of several kinds.
+[[nodiscard]] QString inTrouble(int count);
 /// How late weather makes a batch, and against what that is counted; without lines for a batch
 /// that is not late.
 [[nodiscard]] CardText lateCard(const Outlook& outlook, Id<Batch> batch);

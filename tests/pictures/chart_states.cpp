@@ -184,6 +184,14 @@ void addSeasons(std::vector<ChartState>& states) {
                                              }}
                               .picture();
                       }});
+    states.push_back({named("opened"), [] {
+                          return Painted{.with =
+                                             [](ChartOptions& options) {
+                                                 options.openYards = {
+                                                     example()->nucs.yards.front().yard->id};
+                                             }}
+                              .picture();
+                      }});
     for (const auto language :
          {Language::English, Language::German, Language::French, Language::Spanish})
         states.push_back({named("in-") + QString::fromStdString(std::string(token(language))),

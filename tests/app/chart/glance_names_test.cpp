@@ -5,6 +5,7 @@
 #include "chart/card_for.h"
 #include "chart/counted_day.h"
 #include "chart/hit_test.h"
+#include "screen_text/trouble_text.h"
 
 namespace tenthday::test {
 namespace {
@@ -106,7 +107,7 @@ TEST_F(Glance, AllYardsTogetherHaveTheirReadyNumber) {
     }
 }
 
-TEST_F(Glance, ALargeSeasonNamesTheFirstBatchesInTroubleAndItsTotal) {
+TEST_F(Glance, ALargeSeasonTellsItsTotalAndCountsItsTroublesByKind) {
     const auto season = large(120, 800);
     options.orders = nullptr;
     options.size = {1920, 1080};
@@ -114,19 +115,28 @@ TEST_F(Glance, ALargeSeasonNamesTheFirstBatchesInTroubleAndItsTotal) {
     const Day today = season->snapshot.today();
     const auto total = readyInAllYards(*season, today).ready;
     EXPECT_TRUE(anyStarts(textsOf(layout), "today: " + QLocale().toString(total).toStdString()));
-    std::set<std::string> labels;
-    for (const auto& batch : season->batches) labels.insert(batch->batch->label);
+    // The worst by name, then how many there are of each kind.
     int counts = 0;
-    for (const auto& text : textsOf(layout)) {
-        const auto more = text.find(" more");
-        if (more == std::string::npos) continue;
+    for (const auto& item : layout.items) {
+        if (item.shape != Shape::Text || item.target < 0) continue;
+        const auto& of = layout.targets[static_cast<std::size_t>(item.target)];
+        if (of.key.hit != Hit::Trouble || of.key.index < 0) continue;
+        std::set<int> findings;
+        for (const auto& target : layout.targets)
+            if (target.key.hit == Hit::Trouble && target.rect == of.rect)
+                findings.insert(target.key.index);
+        const auto& first = season->findings[static_cast<std::size_t>(of.key.index)];
+        const auto count = static_cast<int>(findings.size());
+        const auto words = trouble_text::counted(&first, count);
+        if (textAt(layout, item) != words.toStdString() || count < 13) continue;
         ++counts;
-        // "14, 15 and 9 more late: ...", or at the end "and 20 more: 31, 32 ...".
-        const bool isRest = text.starts_with("and ");
-        const auto from = isRest ? text.find(": ") + 2 : 0;
-        ASSERT_NE(from, std::string::npos + 2) << text;
-        const auto name = text.substr(from, text.find_first_of(", ", from) - from);
-        EXPECT_TRUE(labels.contains(name)) << text;
+        // Asked, it names the first of them.
+        const auto* asked = targetAt(layout, of.rect.center());
+        ASSERT_NE(asked, nullptr);
+        const auto card = cardFor(*season, layout, *asked, nullptr);
+        EXPECT_EQ(card.title, words);
+        ASSERT_EQ(card.lines.size(), 13U) << "a dozen, and how many more";
+        EXPECT_TRUE(card.lines.front().name.startsWith(QString::fromStdString(first.subjectLabel)));
     }
     EXPECT_GT(counts, 0);
 }

@@ -6,6 +6,7 @@
 #include "app/chart/glance.h"
 #include "chart/card_for.h"
 #include "chart/hit_test.h"
+#include "exchange/example.h"
 
 namespace tenthday::test {
 namespace {
@@ -194,6 +195,35 @@ TEST_F(Glance, NoWordStandsOnAMarkOrAWordAtAnyHeightOrZoom) {
             expectClear(lay(*late, {from, std::min(from + Days{days}, late->season.last)}),
                         where + ", late");
         }
+}
+
+TEST_F(Glance, NucsOfAnOpenedYardGetLowSoThatAllLanesFit) {
+    OutlookMemo memo;
+    auto snapshot = applied(Snapshot{}, exampleContent()).value();
+    snapshot.setToday(day("2027-06-03"));
+    outlook = outlookOf(snapshot, memo);
+    options.orders = seasonOrdersOf(*outlook);
+    options.canFold = true;
+    options.strip = true;
+    options.openYards = {outlook->nucs.yards.front().yard->id};
+    const auto rowOf = [](const Layout& layout) {
+        for (const auto& target : layout.targets)
+            if (target.key.hit == Hit::Nuc) return target.rect.height();
+        return 0.0;
+    };
+    for (const qreal height : {768.0, 830.0, 900.0}) {
+        options.size.setHeight(height);
+        const auto layout = lay(outlook->season);
+        EXPECT_LE(layout.contentHeight, layout.plot.height() + 1) << height;
+        EXPECT_GE(rowOf(layout), 2) << height;
+        EXPECT_LT(rowOf(layout), ruler.line(Type::Small)) << height;
+        expectClear(layout, "opened");
+    }
+    // Where that is no help, they are read and scrolled through.
+    options.size.setHeight(420);
+    const auto low = lay(outlook->season);
+    EXPECT_GT(low.contentHeight, low.plot.height());
+    EXPECT_GE(rowOf(low), ruler.line(Type::Small) - 1);
 }
 
 TEST_F(Glance, AWholeLargeSeasonFitsOneWindow) {

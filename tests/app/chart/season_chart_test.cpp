@@ -427,6 +427,54 @@ TEST_F(Chart, LanesAndTheLegendFold) {
     EXPECT_FALSE(chart.options().legendFolded);
 }
 
+TEST_F(Chart, TheLegendGivesWayToTheLanesUnlessItIsOpenedByHand) {
+    chart.resize(1366, 1000);
+    EXPECT_FALSE(chart.layoutNow().legendFolded);
+    chart.resize(1366, 470);
+    EXPECT_TRUE(chart.layoutNow().legendFolded);
+    EXPECT_FALSE(chart.options().legendFolded) << "not by hand: it comes back by itself";
+    const qreal plot = chart.layoutNow().plot.height();
+    QTest::keyClick(&chart, Qt::Key_L);
+    EXPECT_FALSE(chart.layoutNow().legendFolded);
+    EXPECT_LT(chart.layoutNow().plot.height(), plot);
+    QTest::keyClick(&chart, Qt::Key_L);
+    EXPECT_TRUE(chart.options().legendFolded);
+    chart.resize(1366, 1000);
+    EXPECT_TRUE(chart.layoutNow().legendFolded) << "by hand, whatever room there is";
+    QTest::keyClick(&chart, Qt::Key_L);
+    EXPECT_FALSE(chart.layoutNow().legendFolded);
+}
+
+TEST_F(Chart, TheLegendStaysAsItIsWhileABatchIsDragged) {
+    chart.resize(1366, 1000);
+    const bool folded = chart.layoutNow().legendFolded;
+    dragBy(loadOf("18"), days(2), false);
+    ASSERT_FALSE(previews.empty());
+    // Even where the lanes want more than there is.
+    chart.resize(1366, 470);
+    EXPECT_EQ(chart.layoutNow().legendFolded, folded);
+    QTest::keyClick(&chart, Qt::Key_Escape);
+    EXPECT_NE(chart.layoutNow().legendFolded, folded);
+}
+
+TEST_F(Chart, ATroubleThatIsPressedLeadsToItsBatch) {
+    const auto trouble = first(chart, Hit::Trouble);
+    ASSERT_TRUE(trouble);
+    ASSERT_TRUE(trouble->key.day);
+    const auto at = trouble->rect.center().toPoint();
+    // Its words are no batch that could be dragged.
+    dragBy(at, days(3));
+    EXPECT_TRUE(moves.empty());
+    EXPECT_TRUE(previews.empty());
+    const auto again = first(chart, Hit::Trouble);
+    ASSERT_TRUE(again);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, again->rect.center().toPoint());
+    EXPECT_EQ(chart.selectedBatch(), again->key.batch);
+    EXPECT_EQ(chart.chosenDay(), again->key.day);
+    EXPECT_TRUE(chart.dayAxis().visible().contains(*again->key.day));
+    EXPECT_TRUE(chart.card().isVisible());
+}
+
 TEST_F(Chart, TheStripJumpsToAnyPartOfTheSeason) {
     EXPECT_FALSE(first(chart, Hit::Strip)) << "all is shown";
     wheel(chart, {800, 400}, 6, Qt::ControlModifier);

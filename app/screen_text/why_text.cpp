@@ -136,15 +136,19 @@ Link linkOf(const Told& told) {
     return step;
 }
 
+/// Short words stay in one line; beside a long value they would break word by word.
+QString wrapOf(const QString& words, qsizetype shortest) {
+    return words.size() > shortest ? QStringLiteral("normal") : QStringLiteral("nowrap");
+}
+
 QString inputRow(const Input& input) {
     // A day or number stays in one line; a list of nucs may take several.
-    const auto wrap = input.value.size() > 24 ? QStringLiteral("normal") : QStringLiteral("nowrap");
     return QStringLiteral(
-               "<tr><td style=\"padding-right:14px\">%1</td>"
+               "<tr><td style=\"padding-right:14px;white-space:%5\">%1</td>"
                "<td style=\"padding-right:14px;white-space:%4\"><b>%2</b></td>"
-               "<td>%3</td></tr>")
+               "<td style=\"white-space:%6\">%3</td></tr>")
         .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped(),
-             wrap);
+             wrapOf(input.value, 24), wrapOf(input.name, 18), wrapOf(input.from, 12));
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ namespace tenthday {
 namespace {
 
 constexpr int kFewestLetters = 10;
-constexpr int kWholeLetters = 16;  ///< days and numbers are shown whole or not at all
+constexpr int kWholeLetters = 20;  ///< days and numbers are shown whole or not at all
 
 int given(const ColumnWish& column, int room) {
     return std::max(column.least, std::min(column.wanted, room));

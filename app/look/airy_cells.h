@@ -1,13 +1,23 @@
 /// @file airy_cells.h  The cells of a list: air around their words, and a width they may ask for.
 #pragma once
 #include <QStyledItemDelegate>
+#include <cstdint>
 #include <utility>
 #include <vector>
 
 namespace tenthday {
 
-/// px of air where room is short. @param air  that there is elsewhere
-[[nodiscard]] constexpr int tightAir(int air) { return air * 5 / 8; }
+/// How a list makes do with its room.
+enum class ListFit : std::uint8_t {
+    Airy,    ///< there is enough
+    Close,   ///< with less air
+    Broken,  ///< and heads that are wider than their column in two lines
+};
+
+/// px of air. @param most  where there is enough
+[[nodiscard]] constexpr int airFor(ListFit fit, int most) {
+    return fit == ListFit::Airy ? most : most * 5 / 8;
+}
 
 /// Cells a little larger than their text: columns and broken lines would run into each other.
 /// Words that are cut short for want of room are told in a tip.
@@ -24,9 +34,8 @@ public:
     /// all of their words.
     void setRooms(std::vector<int> rooms) { rooms_ = std::move(rooms); }
     [[nodiscard]] const std::vector<int>& rooms() const { return rooms_; }
-    /// With less air, where room is short.
-    void setTight(bool tight) { isTight_ = tight; }
-    [[nodiscard]] bool isTight() const { return isTight_; }
+    void setFit(ListFit fit) { fit_ = fit; }
+    [[nodiscard]] ListFit fit() const { return fit_; }
     /// px of a cell with so many letters, with its air.
     [[nodiscard]] int widthOfLetters(int letters, const QFontMetrics& font) const;
 
@@ -38,13 +47,13 @@ public:
                const QModelIndex& index) const override;
 
 private:
-    [[nodiscard]] int air() const { return isTight_ ? tightAir(air_) : air_; }
+    [[nodiscard]] int air() const { return airFor(fit_, air_); }
 
     int air_;
     int more_;
     int most_;
     std::vector<int> rooms_;
-    bool isTight_ = false;
+    ListFit fit_ = ListFit::Airy;
 };
 
 }  // namespace tenthday

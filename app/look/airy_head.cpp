@@ -37,8 +37,8 @@ void AiryHead::setAir(int air) {
     headerDataChanged(orientation(), 0, count() - 1);  // sizes are asked for again
 }
 
-void AiryHead::setTight(bool tight) {
-    isTight_ = tight;
+void AiryHead::setFit(ListFit fit) {
+    fit_ = fit;
     resizeAnew();
 }
 
@@ -49,9 +49,10 @@ void AiryHead::resizeAnew() {
     Q_EMIT geometriesChanged();
 }
 
-int AiryHead::widthOf(int column, bool tight) const {
-    const int whole = sizeInOneLine(column).width() + (tight ? tightAir(air_) : air_ * 3 / 2);
-    if (!tight || model() == nullptr) return whole;
+int AiryHead::widthOf(int column, ListFit fit) const {
+    // Half as much air at the far side, or a border would touch the last letter.
+    const int whole = sizeInOneLine(column).width() + airFor(fit, air_) * 3 / 2;
+    if (fit != ListFit::Broken || model() == nullptr) return whole;
     const auto name = model()->headerData(column, orientation()).toString();
     const auto font = fontMetrics();
     return whole - widest(name, font) + widest(inTwoLines(name, font), font);
@@ -88,14 +89,15 @@ void AiryHead::initStyleOptionForIndex(QStyleOptionHeader* option, int column) c
     if (groundOnly_) {
         option->text.clear();
         option->icon = {};
-    } else if (isTight_ && !inOneLine_ && sectionSize(column) < widthOf(column, false)) {
+    } else if (fit_ == ListFit::Broken && !inOneLine_ &&
+               sectionSize(column) < widthOf(column, ListFit::Close)) {
         option->text = inTwoLines(option->text, fontMetrics());
     }
 }
 
 QSize AiryHead::sectionSizeFromContents(int column) const {
-    const int line = isTight_ ? fontMetrics().lineSpacing() : 0;
-    return {widthOf(column, isTight_), sizeInOneLine(column).height() + line + 4};
+    const int line = fit_ == ListFit::Broken ? fontMetrics().lineSpacing() : 0;
+    return {widthOf(column, fit_), sizeInOneLine(column).height() + line + 4};
 }
 
 }  // namespace tenthday

@@ -15,12 +15,10 @@ public:
     AiryHead(int air, QWidget* parent);
 
     void setAir(int air);
-    /// Where room is short there is less air, and names that are wider than their column break into
-    /// two lines.
-    void setTight(bool tight);
-    [[nodiscard]] bool isTight() const { return isTight_; }
+    void setFit(ListFit fit);
+    [[nodiscard]] ListFit fit() const { return fit_; }
     /// px that a column's name needs, with its air.
-    [[nodiscard]] int widthOf(int column, bool tight) const;
+    [[nodiscard]] int widthOf(int column, ListFit fit) const;
 
 protected:
     void paintSection(QPainter* painter, const QRect& rect, int column) const override;
@@ -29,12 +27,12 @@ protected:
 
 private:
     void resizeAnew();
-    [[nodiscard]] int air() const { return isTight_ ? tightAir(air_) : air_; }
+    [[nodiscard]] int air() const { return airFor(fit_, air_); }
     /// Without air. Only the column that the list is sorted by has room for the arrow.
     [[nodiscard]] QSize sizeInOneLine(int column) const;
 
     int air_;
-    bool isTight_ = false;
+    ListFit fit_ = ListFit::Airy;
     mutable bool groundOnly_ = false;  ///< the ground is painted by itself, the words after it
     mutable bool inOneLine_ = false;   ///< asked for while names are measured
 };

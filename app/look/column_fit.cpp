@@ -26,17 +26,17 @@ int widthOf(const std::vector<ColumnWish>& columns, int room) {
 
 /// What the columns ask for, however much room there is; hidden ones nothing.
 std::vector<ColumnWish> wishesOf(const QTableView& table, const AiryHead& head, AiryCells& cells,
-                                 bool isTight) {
+                                 ListFit fit) {
     auto before = cells.rooms();
-    const bool wasTight = cells.isTight();
+    const auto fitBefore = cells.fit();
     cells.setRooms({});
-    cells.setTight(isTight);
+    cells.setFit(fit);
     const QAbstractItemView& view = table;
     const int whole = cells.widthOfLetters(kWholeLetters, table.fontMetrics());
     std::vector<ColumnWish> columns(static_cast<std::size_t>(head.count()));
     for (int column = 0; column < head.count(); ++column) {
         if (head.isSectionHidden(column)) continue;
-        const int name = head.widthOf(column, isTight);
+        const int name = head.widthOf(column, fit);
         const auto mode = head.sectionResizeMode(column);
         const bool isSet = mode == QHeaderView::Interactive || mode == QHeaderView::Fixed;
         const bool isBroken = mode == QHeaderView::Stretch && table.wordWrap();
@@ -48,7 +48,7 @@ std::vector<ColumnWish> wishesOf(const QTableView& table, const AiryHead& head, 
         columns[static_cast<std::size_t>(column)] = {isKept ? words : name, words};
     }
     cells.setRooms(std::move(before));
-    cells.setTight(wasTight);
+    cells.setFit(fitBefore);
     return columns;
 }
 
@@ -93,18 +93,22 @@ private:
         auto* cells = dynamic_cast<AiryCells*>(table_.itemDelegate());
         if (head == nullptr || cells == nullptr || head->count() == 0) return;
         const int width = table_.viewport()->width();
-        auto columns = wishesOf(table_, *head, *cells, false);
-        const bool isTight = widthOf(columns, QWIDGETSIZE_MAX) > width;
-        if (isTight) columns = wishesOf(table_, *head, *cells, true);
+        auto chosen = ListFit::Airy;
+        auto columns = wishesOf(table_, *head, *cells, chosen);
+        for (const auto closer : {ListFit::Close, ListFit::Broken}) {
+            if (widthOf(columns, QWIDGETSIZE_MAX) <= width) break;
+            chosen = closer;
+            columns = wishesOf(table_, *head, *cells, chosen);
+        }
         const int room = roomOfColumns(columns, width,
                                        cells->widthOfLetters(kFewestLetters, table_.fontMetrics()));
         auto rooms = roomsOf(columns, room);
         const bool isWider = head->length() > std::max(width, widthOf(columns, room));
-        if (rooms == cells->rooms() && isTight == head->isTight() && !isWider) return;
+        if (rooms == cells->rooms() && chosen == head->fit() && !isWider) return;
         cells->setRooms(std::move(rooms));
-        cells->setTight(isTight);
+        cells->setFit(chosen);
         fitting_ = true;
-        head->setTight(isTight);
+        head->setFit(chosen);
         // A stretched last column keeps what it once had until it is told otherwise.
         const int last = head->logicalIndex(head->count() - 1);
         if (head->stretchLastSection() && !head->isSectionHidden(last))
@@ -135,7 +139,7 @@ int widthOfColumns(const QTableView& table) {
     const auto* head = dynamic_cast<AiryHead*>(table.horizontalHeader());
     auto* cells = dynamic_cast<AiryCells*>(table.itemDelegate());
     if (head == nullptr || cells == nullptr) return table.horizontalHeader()->length();
-    return widthOf(wishesOf(table, *head, *cells, false), QWIDGETSIZE_MAX);
+    return widthOf(wishesOf(table, *head, *cells, ListFit::Airy), QWIDGETSIZE_MAX);
 }
 
 void fitColumns(QTableView& table) {

@@ -20,9 +20,9 @@ struct ColumnWish {
 /// px that all columns of a list take with all of their words, whatever room they have.
 [[nodiscard]] int widthOfColumns(const QTableView& table);
 
-/// Where a list's columns are wider than its place, first their heads break into two lines, then
-/// the widest cells are cut short. Days, numbers and columns with a delegate of their own stay
-/// whole.
+/// Where a list's columns are wider than its place, first there is less air, then heads break into
+/// two lines, then the widest cells are cut short. Days, numbers and columns with a delegate of
+/// their own stay whole.
 void fitColumns(QTableView& table);
 
 }  // namespace tenthday

@@ -6,6 +6,7 @@
 
 #include "facts/sources.h"
 #include "outlook/plan_of.h"
+#include "screen_text/batch_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/fact_text.h"
@@ -188,11 +189,8 @@ Input planned(const QString& name, const QString& value) {
 
 Input catchRule(const Outlook& outlook, const Batch& batch) {
     const auto rule = batch.catchRule.value_or(outlook.snapshot.book().catchRule);
-    const auto words = rule == CatchRule::Eggs          ? Words::tr("on eggs")
-                       : rule == CatchRule::SealedBrood ? Words::tr("on sealed brood")
-                                                        : Words::tr("by age");
     return {Words::tr("Queens are caught"),
-            words,
+            batch_text::catchRuleName(rule, {}),
             batch.catchRule ? Words::tr("set by you for this batch")
                             : Words::tr("the rule of the whole book"),
             {}};

@@ -68,8 +68,13 @@ DraftForm::DraftForm(const Snapshot& snapshot, QWidget* parent)
     for (std::size_t i = 0; i < kTokenCount<Mating>; ++i)
         mating_->addItem(batch_text::matingName(static_cast<Mating>(i)));
     catchRule_->addItem(batch_text::catchRuleOfBook(snapshot.book().catchRule));
-    for (std::size_t i = 0; i < kTokenCount<CatchRule>; ++i)
-        catchRule_->addItem(batch_text::catchRuleName(static_cast<CatchRule>(i), {}));
+    QStringList rules{catchRule_->itemText(0)};
+    for (std::size_t i = 0; i < kTokenCount<CatchRule>; ++i) {
+        const auto rule = static_cast<CatchRule>(i);
+        catchRule_->addItem(batch_text::catchRuleName(rule, {}));
+        rules += batch_text::catchRuleName(rule, 88);  // days in nucs have two digits at the most
+    }
+    makeRoomFor(*catchRule_, rules);
     for (const auto plan :
          {MakeUpPlan::None, MakeUpPlan::WithoutOpenBrood, MakeUpPlan::WithOpenBrood})
         makeUp_->addItem(batch_text::makeUpName(plan));

@@ -55,6 +55,7 @@ public:
     [[nodiscard]] QComboBox& method() { return *method_; }
     [[nodiscard]] QComboBox& makeUp() { return *makeUp_; }
     [[nodiscard]] QComboBox& mating() { return *mating_; }
+    [[nodiscard]] QComboBox& catchRule() { return *catchRule_; }
     [[nodiscard]] StaysForm& stays() { return *stays_; }
 
 Q_SIGNALS:

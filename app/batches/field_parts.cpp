@@ -19,4 +19,11 @@ QDateEdit* dateField() {
     return field;
 }
 
+void makeRoomFor(QComboBox& field, const QStringList& words) {
+    QComboBox widest;
+    widest.setFont(field.font());
+    widest.addItems(words);
+    field.setMinimumWidth(widest.sizeHint().width());
+}
+
 }  // namespace tenthday

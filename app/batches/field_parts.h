@@ -32,4 +32,7 @@ template <class Row>
 /// A day with its weekday, and a calendar to choose it from.
 [[nodiscard]] QDateEdit* dateField();
 
+/// Makes a choice so wide that each of these words is read whole in it.
+void makeRoomFor(QComboBox& field, const QStringList& words);
+
 }  // namespace tenthday

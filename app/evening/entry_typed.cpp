@@ -175,4 +175,9 @@ EntryTyped entryTyped(const EveningRow& row, const PastedLine& line, Day day,
     return Reading(row, line, day, queenNumbers).read();
 }
 
+QString lookInWords(const QString& typed) {
+    const auto look = lookTyped(typed);
+    return look ? evening_text::look(*look) : typed;
+}
+
 }  // namespace tenthday

@@ -18,4 +18,7 @@ struct EntryTyped {
 [[nodiscard]] EntryTyped entryTyped(const EveningRow& row, const PastedLine& line, Day day,
                                     const std::string& queenNumbers);
 
+/// The page's words for a look that was typed as a key, token or word; else what was typed.
+[[nodiscard]] QString lookInWords(const QString& typed);
+
 }  // namespace tenthday

@@ -89,13 +89,15 @@ PasteKind eveningToPaste(const EveningModel& model, const QString& queenNumbers)
     Shown shown{model.outlook(), model.page(), {}, queenNumbers.toStdString()};
     for (int row = 0; row < model.rowCount(); ++row)
         if (model.at(row).entry != EveningEntry::None) shown.rows.add(nameOf(model, row), row);
+    auto entered = plainColumn("entered", evening_text::columnHead(EveningModel::Entered));
+    entered.shown = lookInWords;
     PasteKind kind;
     kind.head = evening_text::head(model.day());
     kind.named = evening_text::pastedName(model.day()).toStdString();
     kind.takeIn = paste_text::takeInLines;
     kind.columns = {plainColumn("what", evening_text::columnHead(EveningModel::What), true),
                     plainColumn("part", evening_text::part()),
-                    plainColumn("entered", evening_text::columnHead(EveningModel::Entered)),
+                    std::move(entered),
                     plainColumn("hour", evening_text::columnHead(EveningModel::HourColumn)),
                     plainColumn("note", evening_text::columnHead(EveningModel::Note)),
                     rowColumn()};

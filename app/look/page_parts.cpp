@@ -2,72 +2,21 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QToolButton>
-#include <QToolTip>
 #include <QVBoxLayout>
 
+#include "look/airy_cells.h"
 #include "look/airy_head.h"
+#include "look/column_fit.h"
 #include "look/table_copy.h"
 
 namespace tenthday {
 namespace {
-
-/// Cells a little larger than their text: columns and broken lines would run into each other.
-class AiryCells : public QStyledItemDelegate {
-public:
-    /// @param air  px on each side of the words
-    /// @param more  px above and below them, together
-    /// @param most  letters of one column; longer words are cut short and told in a tip
-    AiryCells(int air, int more, int most, QObject* parent)
-        : QStyledItemDelegate(parent), air_(air), more_(more), most_(most) {}
-    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
-                                 const QModelIndex& index) const override {
-        QStyleOptionViewItem words = option;  // lines are broken at what is left of the width
-        words.rect.adjust(air_, 0, -air_, 0);
-        const auto needed = QStyledItemDelegate::sizeHint(words, index);
-        const QSize most(most_ * option.fontMetrics.averageCharWidth(), QWIDGETSIZE_MAX);
-        return needed.boundedTo(most) + QSize(2 * air_, more_);
-    }
-    bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
-                   const QModelIndex& index) override {
-        const auto text = index.data().toString();
-        const bool isCut =
-            option.fontMetrics.horizontalAdvance(text) > option.rect.width() - 2 * air_;
-        if (event->type() == QEvent::ToolTip && isCut && !index.data(Qt::ToolTipRole).isValid())
-            return QToolTip::showText(event->globalPos(), text, view), true;
-        return QStyledItemDelegate::helpEvent(event, view, option, index);
-    }
-    void paint(QPainter* painter, const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override {
-        QStyleOptionViewItem ground = option;
-        initStyleOption(&ground, index);
-        QStyleOptionViewItem words = ground;
-        ground.text.clear();
-        ground.icon = {};
-        ground.features &= ~QStyleOptionViewItem::HasCheckIndicator;
-        // What is inside is drawn once more, but no ground and no frame of its own.
-        words.rect.adjust(air_, 0, -air_, 0);
-        words.backgroundBrush = Qt::NoBrush;
-        if (words.state & QStyle::State_Selected)
-            words.palette.setBrush(QPalette::Text, words.palette.brush(QPalette::HighlightedText));
-        words.state &= ~(QStyle::State_Selected | QStyle::State_HasFocus | QStyle::State_MouseOver);
-        const auto* widget = option.widget;
-        for (const auto* part : {&ground, &words})
-            widget->style()->drawControl(QStyle::CE_ItemViewItem, part, painter, widget);
-    }
-
-private:
-    int air_;
-    int more_;
-    int most_;
-};
 
 constexpr int kAir = 8;           ///< px between a list's column and its words
 constexpr int kMostLetters = 48;  ///< one long name leaves room for the other columns
@@ -81,6 +30,7 @@ void setAir(QTableView& table, int air, int more, int most) {
     auto* head = new AiryHead(air, &table);
     head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table.setHorizontalHeader(head);
+    fitColumns(table);
 }
 
 }  // namespace

@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 
 #include "book/new_id.h"
+#include "look/column_fit.h"
 #include "look/page_parts.h"
 #include "nucs/mite_dialog.h"
 #include "nucs/nucs_filter.h"
@@ -227,14 +228,9 @@ void NucsPage::resizeEvent(QResizeEvent* event) {
 void NucsPage::divide() {
     if (isDivided_) return;
     const int all = parts_->width() - parts_->handleWidth();
-    const auto& head = *table_->horizontalHeader();
-    const QAbstractItemView& cells = *table_;
-    // The last column is stretched: what it has is not what it takes.
-    const int last = head.count() - 1;
-    int wanted = std::max(cells.sizeHintForColumn(last), head.sectionSizeHint(last)) +
-                 2 * table_->frameWidth() + table_->verticalScrollBar()->sizeHint().width();
-    for (int column = 0; column < last; ++column) wanted += head.sectionSize(column);
-    const int reasons = fontMetrics().averageCharWidth() * 34;
+    const int wanted = widthOfColumns(*table_) + 2 * table_->frameWidth() +
+                       table_->verticalScrollBar()->sizeHint().width();
+    const int reasons = fontMetrics().averageCharWidth() * 46;
     const int list = std::clamp(wanted, std::min(all * 6 / 10, std::max(all - reasons, 0)),
                                 std::max(all - reasons, 0));
     parts_->setSizes({list, all - list});

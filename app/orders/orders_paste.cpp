@@ -9,6 +9,7 @@
 #include "records/order_days.h"
 #include "screen_text/order_page_text.h"
 #include "screen_text/order_text.h"
+#include "screen_text/paste_text.h"
 #include "screen_text/window_text.h"
 #include "setup/day_edit.h"
 
@@ -115,6 +116,89 @@ QString shipDaysToken(const QString& typed) {
     return days;
 }
 
+template <class Enum>
+QStringList wordsOf(QString (*words)(Enum)) {
+    QStringList all;
+    for (std::size_t i = 0; i < kTokenCount<Enum>; ++i) all += words(static_cast<Enum>(i));
+    return all;
+}
+
+/// The words for what was typed; what is not known stands as it was typed.
+template <class Enum>
+QString inWords(const QString& token, QString (*words)(Enum)) {
+    const auto value = fromToken<Enum>(token.toStdString());
+    return value ? words(*value) : token;
+}
+
+QString kindInWords(const QString& typed) {
+    const auto kind = kindOf(typed);
+    return kind ? order_text::kind(*kind) : typed;
+}
+QString kindWrong(const QString& typed) {
+    if (typed.isEmpty()) return paste_text::isMissing();
+    return kindOf(typed) ? QString()
+                         : paste_text::notKnown(typed, wordsOf<OrderKind>(order_text::kind));
+}
+QString countWrong(const QString& typed) {
+    if (typed.isEmpty()) return paste_text::isMissing();
+    return isWholeNumber(typed) && typed.toInt() > 0 ? QString() : paste_text::notANumber(typed);
+}
+QString dayWrong(const QString& typed) {
+    return typed.isEmpty() || isDay(typed) ? QString() : paste_text::notADay(typed);
+}
+QString dueWrong(const QString& typed) {
+    return typed.isEmpty() ? paste_text::isMissing() : dayWrong(typed);
+}
+QString percentWrong(const QString& typed) {
+    bool good = typed.isEmpty();
+    if (!good) percentToken(typed).toDouble(&good);
+    return good ? QString() : paste_text::notANumber(typed);
+}
+QString partInWords(const QString& typed) {
+    const auto token = yesToken(typed);
+    return token == QStringLiteral("yes")  ? order_page_text::inParts()
+           : token == QStringLiteral("no") ? order_page_text::whole()
+                                           : typed;
+}
+QString partWrong(const QString& typed) {
+    const QStringList known{order_page_text::inParts(), order_page_text::whole()};
+    return typed.isEmpty() || known.contains(partInWords(typed))
+               ? QString()
+               : paste_text::notKnown(typed, known);
+}
+QString standingInWords(const QString& typed) {
+    return inWords<OrderStanding>(standingToken(typed), order_text::standing);
+}
+QString standingWrong(const QString& typed) {
+    const auto known = wordsOf<OrderStanding>(order_text::standing);
+    return typed.isEmpty() || known.contains(standingInWords(typed))
+               ? QString()
+               : paste_text::notKnown(typed, known);
+}
+QString purposeInWords(const QString& typed) {
+    return inWords<OrderPurpose>(purposeToken(typed), order_page_text::purposeChoice);
+}
+QString purposeWrong(const QString& typed) {
+    const auto known = wordsOf<OrderPurpose>(order_page_text::purposeChoice);
+    return typed.isEmpty() || known.contains(purposeInWords(typed))
+               ? QString()
+               : paste_text::notKnown(typed, known);
+}
+bool areWeekdays(const QString& token) {
+    return std::all_of(token.begin(), token.end(),
+                       [](QChar digit) { return digit >= u'1' && digit <= u'7'; });
+}
+QString shipDaysInWords(const QString& typed) {
+    const auto token = shipDaysToken(typed);
+    return !typed.isEmpty() && areWeekdays(token) ? order_page_text::weekdays(token) : typed;
+}
+QString shipDaysWrong(const QString& typed) {
+    if (areWeekdays(shipDaysToken(typed))) return {};
+    QStringList known{order_page_text::weekdays({})};
+    for (int day = 1; day <= 7; ++day) known += order_page_text::weekday(day);
+    return paste_text::notKnown(typed, known);
+}
+
 QString asTyped(const QString& typed) { return typed; }
 bool never(const QString&) { return false; }
 bool isText(const QString& typed) { return !isWholeNumber(typed) && !isDay(typed); }
@@ -132,20 +216,24 @@ PasteKind ordersToPaste() {
     kind.named = window_text::kindName(QStringLiteral("orders")).toStdString();
     kind.takeIn = [](int lines) { return order_page_text::takeIn(lines); };
     // In this order the columns of a list without a header find their place.
-    kind.columns = {{"kind", name(OrderField::Kind), true, kindToken,
-                     [](const QString& typed) { return kindOf(typed).has_value(); }},
-                    {"count", name(OrderField::Count), true, asTyped, isWholeNumber},
-                    {"due", name(OrderField::Due), true, dayToken, isDay},
-                    {"not_before", name(OrderField::NotBefore), false, dayToken, never},
-                    {"label", name(OrderField::Label), true, asTyped, isText},
-                    {"line", name(OrderField::Line), false, lineToken, never},
-                    {"part_ok", name(OrderField::Part), false, yesToken, never},
-                    {"sure", name(OrderField::Sure), false, percentToken, never},
-                    {"weight", name(OrderField::Weight), false, asTyped, never},
-                    {"standing", order_page_text::standingField(), false, standingToken, never},
-                    {"purpose", name(OrderField::Purpose), false, purposeToken, never},
-                    {"ship_days", name(OrderField::ShipDays), false, shipDaysToken, never},
-                    {"note", name(OrderField::Note), false, asTyped, isText}};
+    kind.columns = {
+        {"kind", name(OrderField::Kind), true, kindToken,
+         [](const QString& typed) { return kindOf(typed).has_value(); }, kindWrong, kindInWords},
+        {"count", name(OrderField::Count), true, asTyped, isWholeNumber, countWrong},
+        {"due", name(OrderField::Due), true, dayToken, isDay, dueWrong},
+        {"not_before", name(OrderField::NotBefore), false, dayToken, never, dayWrong},
+        {"label", name(OrderField::Label), true, asTyped, isText},
+        {"line", name(OrderField::Line), false, lineToken, never},
+        {"part_ok", name(OrderField::Part), false, yesToken, never, partWrong, partInWords},
+        {"sure", name(OrderField::Sure), false, percentToken, never, percentWrong},
+        {"weight", name(OrderField::Weight), false, asTyped, never},
+        {"standing", order_page_text::standingField(), false, standingToken, never, standingWrong,
+         standingInWords},
+        {"purpose", name(OrderField::Purpose), false, purposeToken, never, purposeWrong,
+         purposeInWords},
+        {"ship_days", name(OrderField::ShipDays), false, shipDaysToken, never, shipDaysWrong,
+         shipDaysInWords},
+        {"note", name(OrderField::Note), false, asTyped, isText}};
     return kind;
 }
 

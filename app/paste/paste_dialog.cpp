@@ -198,23 +198,45 @@ void PasteDialog::offerColumn(std::size_t column, std::optional<std::size_t> fou
     box->setCurrentIndex(found ? static_cast<int>(*found) + 1 : 0);
 }
 
-/// The lines as import takes them, and the columns they have.
+std::vector<PasteDialog::UsedColumn> PasteDialog::usedColumns() const {
+    std::vector<UsedColumn> used;
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+        if (columns_[i]->currentIndex() > 0)
+            used.push_back(
+                {&kind_.columns[i], static_cast<std::size_t>(columns_[i]->currentIndex() - 1)});
+    return used;
+}
+
+/// The lines as import takes them.
 std::vector<std::vector<std::string>> PasteDialog::linesRead(
-    std::vector<std::string>& tokens) const {
-    std::vector<std::pair<const PasteColumn*, std::size_t>> used;
-    for (std::size_t i = 0; i < columns_.size(); ++i) {
-        if (columns_[i]->currentIndex() <= 0) continue;
-        used.emplace_back(&kind_.columns[i],
-                          static_cast<std::size_t>(columns_[i]->currentIndex() - 1));
-        tokens.push_back(kind_.columns[i].token);
-    }
+    const std::vector<UsedColumn>& used) const {
     std::vector<std::vector<std::string>> lines;
-    for (std::size_t line = hasHeader_ ? 1 : 0; line < cells_.lines.size(); ++line) {
+    for (std::size_t line = firstLine(); line < cells_.lines.size(); ++line) {
         auto& read = lines.emplace_back();
         for (const auto& [column, at] : used)
             read.push_back(column->read(plain(cells_.lines[line][at])).toStdString());
     }
     return lines;
+}
+
+void PasteDialog::tellInWords(const std::vector<UsedColumn>& used, PastedEdit& edit) const {
+    for (auto& trouble : edit.troubles)
+        for (const auto& [column, at] : used) {
+            const auto token = "column " + column->token + ": ";
+            if (trouble.rfind(token, 0) != 0) continue;
+            trouble = paste_text::inColumn(column->name, plain(trouble.substr(token.size())))
+                          .toStdString();
+            break;
+        }
+    for (std::size_t i = 0; i < edit.troubles.size(); ++i)
+        for (const auto& [column, at] : used) {
+            const auto wrong =
+                column->wrong ? column->wrong(plain(cells_.lines[firstLine() + i][at])) : QString();
+            if (wrong.isEmpty()) continue;
+            edit.troubles[i] = paste_text::inColumn(column->name, wrong).toStdString();
+            edit.changes = {};
+            break;
+        }
 }
 
 PastedEdit PasteDialog::editFor(const std::vector<std::string>& tokens,
@@ -227,16 +249,19 @@ PastedEdit PasteDialog::editFor(const std::vector<std::string>& tokens,
 /// What the lines would bring, and what is wrong with them.
 void PasteDialog::judge() {
     told_->hide();
+    const auto used = usedColumns();
     std::vector<std::string> tokens;
-    const auto lines = linesRead(tokens);
+    for (const auto& each : used) tokens.push_back(each.column->token);
+    const auto lines = linesRead(used);
     QStringList missing;
     for (std::size_t i = 0; i < columns_.size(); ++i)
         if (kind_.columns[i].needed && columns_[i]->currentIndex() <= 0)
             missing += kind_.columns[i].name;
     edit_ = {};
     if (missing.isEmpty() && !lines.empty()) edit_ = editFor(tokens, lines);
-    show(edit_, lines);
+    tellInWords(used, edit_);
     const int all = static_cast<int>(lines.size());
+    show(edit_, all);
     summary_->setText(summaryOf(missing, all));
     take_->setText(kind_.takeIn(all));
     take_->setEnabled(all > 0 && missing.isEmpty() && edit_.isGood());
@@ -271,18 +296,17 @@ QString PasteDialog::firstTrouble() const {
 }
 
 /// Line by line: its number, what is wrong or what it brings, then its cells as they were read.
-void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines) {
+void PasteDialog::show(const PastedEdit& edit, int lines) {
+    const auto used = usedColumns();
     QStringList heads{paste_text::line(), paste_text::state()};
-    for (std::size_t i = 0; i < columns_.size(); ++i)
-        if (columns_[i]->currentIndex() > 0) heads += kind_.columns[i].name;
+    for (const auto& each : used) heads += each.column->name;
     preview_->setColumnCount(static_cast<int>(heads.size()));
     for (auto& head : heads) head.remove(u'&');
     preview_->setHorizontalHeaderLabels(heads);
-    const int all = static_cast<int>(lines.size());
-    const int rows = std::min(kMostShown, all);
+    const int rows = std::min(kMostShown, lines);
     preview_->setRowCount(rows);
-    shownOf_->setText(rows < all ? paste_text::shownOf(rows, all) : QString());
-    shownOf_->setVisible(rows < all);
+    shownOf_->setText(rows < lines ? paste_text::shownOf(rows, lines) : QString());
+    shownOf_->setVisible(rows < lines);
     const auto danger = paletteOf(lookOf(palette()))[Role::Danger];
     int firstBad = -1;
     for (int row = 0; row < rows; ++row) {
@@ -295,9 +319,12 @@ void PasteDialog::show(const PastedEdit& edit, const std::vector<std::vector<std
         if (!trouble.isEmpty()) state->setForeground(danger);
         preview_->setItem(row, 1, state);
         if (!trouble.isEmpty() && firstBad < 0) firstBad = row;
-        for (std::size_t cell = 0; cell < lines[at].size(); ++cell)
-            preview_->setItem(row, static_cast<int>(cell) + 2,
-                              new QTableWidgetItem(plain(lines[at][cell])));
+        for (std::size_t i = 0; i < used.size(); ++i) {
+            const auto typed = plain(cells_.lines[firstLine() + at][used[i].at]);
+            const auto& column = *used[i].column;
+            const auto shown = column.shown ? column.shown(typed) : column.read(typed);
+            preview_->setItem(row, static_cast<int>(i) + 2, new QTableWidgetItem(shown));
+        }
     }
     preview_->resizeColumnsToContents();
     // Once the lines have their place on the screen.

@@ -28,6 +28,11 @@ struct PasteColumn {
     /// Whether a cell looks as if it belonged here: for lines that come without a header. Columns
     /// that say no to everything are found by their header alone.
     std::function<bool(const QString&)> fits;
+    /// What is wrong with what was typed, in the screen's words, as far as that can be told before
+    /// import reads it; empty where nothing is. None: all is left to import.
+    std::function<QString(const QString&)> wrong = {};
+    /// What was typed, in the screen's words. None: as import takes it.
+    std::function<QString(const QString&)> shown = {};
 };
 
 /// What can be pasted, as data; a page makes one.
@@ -94,9 +99,19 @@ private:
                                      const std::vector<std::vector<std::string>>& lines) const;
     /// "line 3: why", of the first line that cannot be taken; empty when all can.
     [[nodiscard]] QString firstTrouble() const;
-    void show(const PastedEdit& edit, const std::vector<std::vector<std::string>>& lines);
+    void show(const PastedEdit& edit, int lines);
+    /// The lines of the preview begin below a header.
+    [[nodiscard]] std::size_t firstLine() const { return hasHeader_ ? 1 : 0; }
+    /// A column that is read, and the cell of a line it stands in.
+    struct UsedColumn {
+        const PasteColumn* column;
+        std::size_t at;
+    };
+    [[nodiscard]] std::vector<UsedColumn> usedColumns() const;
     [[nodiscard]] std::vector<std::vector<std::string>> linesRead(
-        std::vector<std::string>& tokens) const;
+        const std::vector<UsedColumn>& used) const;
+    /// Puts troubles into the screen's words: what columns refuse themselves, and columns by name.
+    void tellInWords(const std::vector<UsedColumn>& used, PastedEdit& edit) const;
 
     const Desk& desk_;
     PasteKind kind_;

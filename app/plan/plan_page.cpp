@@ -35,6 +35,7 @@ PlanPage::PlanPage(Desk& desk, QWidget* parent)
       sums_(new PlanSumsTable),
       reasons_(new ReasonsView),
       body_(new QStackedWidget),
+      batches_(new QSplitter),
       status_(new QLabel),
       gaps_(new QLabel),
       ways_(new QLabel),
@@ -101,14 +102,14 @@ void PlanPage::makeTable() {
 
 QWidget* PlanPage::makeAnswer() {
     makeTable();
-    auto* left = new QSplitter(Qt::Vertical);
-    left->addWidget(table_);
-    left->addWidget(reasons_);
-    left->setStretchFactor(0, 3);
-    left->setStretchFactor(1, 2);
-    left->setChildrenCollapsible(false);
+    batches_->setOrientation(Qt::Vertical);
+    batches_->addWidget(table_);
+    batches_->addWidget(reasons_);
+    batches_->setStretchFactor(0, 3);
+    batches_->setStretchFactor(1, 2);
+    batches_->setChildrenCollapsible(false);
     auto* parts = new QSplitter(Qt::Horizontal);
-    parts->addWidget(left);
+    parts->addWidget(batches_);
     parts->addWidget(makeSide());
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 4);
@@ -149,15 +150,17 @@ QWidget* PlanPage::makeFoot() {
         auto* made = new QPushButton(words);
         connect(made, &QPushButton::clicked, this, act);
         row->addWidget(made);
+        return made;
     };
-    button(plan_text::tickAll(), [this] { tickAll(true); });
-    button(plan_text::tickNone(), [this] { tickAll(false); });
+    auto* all = button(plan_text::tickAll(), [this] { tickAll(true); });
+    auto* none = button(plan_text::tickNone(), [this] { tickAll(false); });
     row->addWidget(change_);
     row->addWidget(asPlanned_);
     row->addStretch(1);
     button(plan_text::forget(), [this] { forget(); });
-    button(plan_text::showInChart(), [this] { Q_EMIT chartWanted(); });
+    auto* chart = button(plan_text::showInChart(), [this] { Q_EMIT chartWanted(); });
     row->addWidget(takeOver_);
+    ofBatches_ = {batches_, all, none, change_, asPlanned_, chart, takeOver_};
     return foot;
 }
 

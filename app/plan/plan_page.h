@@ -4,6 +4,7 @@
 #include <QDialog>
 #include <QPointer>
 #include <QWidget>
+#include <vector>
 
 #include "chart/chart_proposals.h"
 #include "desk/desk.h"
@@ -16,6 +17,7 @@
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QSplitter;
 class QStackedWidget;
 class QTableView;
 
@@ -119,7 +121,9 @@ private:
     PlanSumsTable* sums_;
     ReasonsView* reasons_;
     QStackedWidget* body_;
-    QWidget* shown_;  ///< the answer, on the body
+    QSplitter* batches_;
+    std::vector<QWidget*> ofBatches_;  ///< shown while batches are proposed
+    QWidget* shown_;                   ///< the answer, on the body
     QLabel* status_;
     QLabel* gaps_;
     QLabel* ways_;

@@ -73,11 +73,11 @@ void PlanPage::takeAnswer(const Result<PlanAnswer>& answer) {
     ways_->clear();
     ways_->hide();
     trial_.reset();
-    if (rows.empty()) tell(plan_text::status(*of_, *answer_));
+    if (rows.empty() && answer_->shortOf.empty()) tell(plan_text::status(*of_, *answer_));
     const auto* focus = window()->focusWidget();
     const bool isHere = focus == nullptr || focus == this || isAncestorOf(focus);
     showRows(std::move(rows));
-    if (isHere && !showsSteps()) table_->setFocus();
+    if (isHere && !showsSteps()) focusProxy()->setFocus();
     tryTicked();
 }
 
@@ -114,7 +114,10 @@ void PlanPage::showRows(Rows rows) {
         none && !(answer_ && !answer_->shortOf.empty()) ? static_cast<QWidget*>(steps_) : shown_);
     form_->setHasProposals(!none);
     table_->setCurrentIndex(model_->index(std::min(row, model_->rowCount() - 1), 0));
-    setFocusProxy(none ? static_cast<QWidget*>(&steps_->button(2)) : table_);
+    for (auto* part : ofBatches_) part->setVisible(!none);
+    setFocusProxy(!none          ? static_cast<QWidget*>(table_)
+                  : showsSteps() ? &steps_->button(2)
+                                 : findWays_);
     tellCurrent();
     tellButtons();
 }
@@ -162,7 +165,8 @@ void PlanPage::tellAnswer() {
     const auto outlook = desk_.outlook();
     status_->setText(plan_text::status(*outlook, told));
     status_->setToolTip(plan_text::statusBecause());
-    const auto lines = plan_text::gaps(*outlook, told) + plan_text::warnings(trial_->warnings);
+    auto lines = plan_text::gaps(*outlook, told) + plan_text::warnings(trial_->warnings);
+    if (told.batches.empty() && !told.shortOf.empty()) lines += plan_text::whatNext();
     gaps_->setText(lines.join(u'\n'));
     gaps_->setVisible(!lines.isEmpty());
     sums_->show(*outlook, trial_->answer.before, trial_->answer.after);

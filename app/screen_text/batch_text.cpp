@@ -129,8 +129,8 @@ QString matingName(Mating mating) {
 }
 QString catchRule() { return Words::tr("&Catch"); }
 QString catchRuleName(CatchRule rule, std::optional<int> nucDays) {
-    const auto name = rule == CatchRule::Eggs          ? Words::tr("when eggs are seen")
-                      : rule == CatchRule::SealedBrood ? Words::tr("when brood is sealed")
+    const auto name = rule == CatchRule::Eggs          ? Words::tr("on eggs")
+                      : rule == CatchRule::SealedBrood ? Words::tr("on sealed brood")
                                                        : Words::tr("by age");
     return nucDays ? Words::tr("%1 (%Ln nuc day(s))", nullptr, *nucDays).arg(name) : name;
 }

@@ -44,6 +44,10 @@ QString missing(const QStringList& columns) {
     return Words::tr("Say on the left where this is found: %1.")
         .arg(columns.join(QStringLiteral(", ")));
 }
+QString inColumn(const QString& column, const QString& why) {
+    return Words::tr("%1: %2").arg(column, why);
+}
+QString isMissing() { return Words::tr("this is missing"); }
 QString lineAnd(int line, const QString& why) {
     return Words::tr("line %1: %2").arg(line).arg(why);
 }

@@ -26,6 +26,9 @@ enum class Brings : std::uint8_t { New, Change, Same, TakesBack };
 [[nodiscard]] QString nothing();
 [[nodiscard]] QString unreadable(const QString& why);
 [[nodiscard]] QString missing(const QStringList& columns);
+/// "Due: why", of a cell of that column.
+[[nodiscard]] QString inColumn(const QString& column, const QString& why);
+[[nodiscard]] QString isMissing();
 /// "line 3: why".
 [[nodiscard]] QString lineAnd(int line, const QString& why);
 /// @param first  the first line that cannot be, and why

@@ -71,6 +71,12 @@ QString status(const Outlook& outlook, const PlanAnswer& answer) {
         case PlanStatus::Short: {
             const auto orders =
                 Words::tr("%Ln order(s)", nullptr, static_cast<int>(answer.shortOf.size()));
+            if (answer.batches.empty())
+                return answer.isShortProven
+                           ? Words::tr("Not possible: no graft on these days helps. Short: %1.")
+                                 .arg(orders)
+                           : Words::tr("No graft on these days was found to help. Short: %1.")
+                                 .arg(orders);
             return answer.isShortProven
                        ? Words::tr(
                              "Not possible: whatever is grafted on these days, not every order is "
@@ -118,6 +124,14 @@ QStringList gaps(const Outlook& outlook, const PlanAnswer& answer) {
         lines += Words::tr("▲ %1 takes %2 with all that is to be done, longer than you asked for")
                      .arg(weekdayAndDay(day.day), sheet_text::hours(day.minutes));
     return lines;
+}
+
+QStringList whatNext() {
+    return {
+        Words::tr("Queens of these grafts are ready only after the orders are due, or no builder "
+                  "or nucs are free for them."),
+        Words::tr("What to do: find ways to fix it, let grafts begin earlier, or give these "
+                  "orders a later due day.")};
 }
 
 QString proposals() { return Words::tr("Proposed batches"); }

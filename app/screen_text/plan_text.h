@@ -62,6 +62,8 @@ namespace tenthday::plan_text {
 [[nodiscard]] QString statusBecause();
 /// Orders that are short, and days that take too long, a line each.
 [[nodiscard]] QStringList gaps(const Outlook& outlook, const PlanAnswer& answer);
+/// Of a plan that proposes nothing though orders are short: why that can be, and what to do.
+[[nodiscard]] QStringList whatNext();
 [[nodiscard]] QString proposals();
 [[nodiscard]] QString columnHead(int column);
 /// "Wed 12 May"; a changed one says so.

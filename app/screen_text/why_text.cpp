@@ -6,6 +6,7 @@
 
 #include "facts/sources.h"
 #include "outlook/plan_of.h"
+#include "screen_text/batch_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/fact_text.h"
@@ -136,15 +137,19 @@ Link linkOf(const Told& told) {
     return step;
 }
 
+/// Short words stay in one line; beside a long value they would break word by word.
+QString wrapOf(const QString& words, qsizetype shortest) {
+    return words.size() > shortest ? QStringLiteral("normal") : QStringLiteral("nowrap");
+}
+
 QString inputRow(const Input& input) {
     // A day or number stays in one line; a list of nucs may take several.
-    const auto wrap = input.value.size() > 24 ? QStringLiteral("normal") : QStringLiteral("nowrap");
     return QStringLiteral(
-               "<tr><td style=\"padding-right:14px\">%1</td>"
+               "<tr><td style=\"padding-right:14px;white-space:%5\">%1</td>"
                "<td style=\"padding-right:14px;white-space:%4\"><b>%2</b></td>"
-               "<td>%3</td></tr>")
+               "<td style=\"white-space:%6\">%3</td></tr>")
         .arg(input.name.toHtmlEscaped(), input.value.toHtmlEscaped(), input.from.toHtmlEscaped(),
-             wrap);
+             wrapOf(input.value, 24), wrapOf(input.name, 18), wrapOf(input.from, 12));
 }
 
 }  // namespace
@@ -184,11 +189,8 @@ Input planned(const QString& name, const QString& value) {
 
 Input catchRule(const Outlook& outlook, const Batch& batch) {
     const auto rule = batch.catchRule.value_or(outlook.snapshot.book().catchRule);
-    const auto words = rule == CatchRule::Eggs          ? Words::tr("on eggs")
-                       : rule == CatchRule::SealedBrood ? Words::tr("on sealed brood")
-                                                        : Words::tr("by age");
     return {Words::tr("Queens are caught"),
-            words,
+            batch_text::catchRuleName(rule, {}),
             batch.catchRule ? Words::tr("set by you for this batch")
                             : Words::tr("the rule of the whole book"),
             {}};

@@ -94,9 +94,9 @@ SetupPage::SetupPage(Desk& desk, QWidget* parent)
     table_->setModel(shown_);
     split_->addWidget(makeList());
     split_->addWidget(form_);
-    form_->setMinimumWidth(fontMetrics().averageCharWidth() * 60);
-    split_->setStretchFactor(0, 3);
-    split_->setStretchFactor(1, 2);
+    form_->setMinimumWidth(fontMetrics().averageCharWidth() * 50);
+    split_->setStretchFactor(0, 2);
+    split_->setStretchFactor(1, 1);
     split_->setChildrenCollapsible(false);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(16, 14, 16, 12);

@@ -85,7 +85,7 @@ VirginsPage::VirginsPage(Desk& desk, QWidget* parent)
     parts->addWidget(makeSide());
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 4);
-    parts->setSizes({960, 390});  // the list first: its last column says what to do
+    parts->setSizes({880, 400});  // the list first: its last column says what to do
     parts->setChildrenCollapsible(false);
     auto* column = pageColumn(*this);
     column->addWidget(makeTop());

@@ -1,5 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <QStyle>
+#include <QStyleOptionComboBox>
+
 #include "app/batches/batch_editor_fixture.h"
 
 namespace tenthday {
@@ -115,6 +118,23 @@ TEST_F(BatchEditorTest, AnotherDayIsTakenFromTheWeekByKey) {
     ASSERT_TRUE(
         QTest::qWaitFor([&] { return editor.draft().day == day("2027-06-08"); }, kPatience));
     EXPECT_TRUE(editor.isVisible()) << "Enter in the list does not save";
+}
+
+TEST_F(BatchEditorTest, TheCatchIsReadWholeWithItsNucDays) {
+    auto& editor = plan();
+    fillFriday();
+    ASSERT_TRUE(waitForWeek());
+    auto& rule = editor.form().catchRule();
+    QStyleOptionComboBox option;
+    option.initFrom(&rule);
+    option.rect = rule.rect();
+    const int room =
+        rule.style()
+            ->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &rule)
+            .width();
+    for (int i = 0; i < rule.count(); ++i)
+        EXPECT_LE(rule.fontMetrics().horizontalAdvance(rule.itemText(i)), room)
+            << rule.itemText(i).toStdString();
 }
 
 TEST_F(BatchEditorTest, PlansBackwardFromADayWanted) {

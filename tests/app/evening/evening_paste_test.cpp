@@ -9,6 +9,7 @@
 #include "app/paste/pasting.h"
 #include "evening/evening_view.h"
 #include "look/table_note.h"
+#include "screen_text/evening_text.h"
 #include "screen_text/paste_text.h"
 
 namespace tenthday {
@@ -71,6 +72,24 @@ TEST_F(EveningPaste, WhatIsCopiedSaysNothingNew) {
     dialog->accept();
     EXPECT_EQ(dialog->told(), paste_text::nothingNew());
     EXPECT_FALSE(desk_->canUndo());
+}
+
+TEST_F(EveningPaste, KeysOfLooksAreShownAsTheirWords) {
+    const auto rows = seek(EveningEntry::Look);
+    auto text = withEntry(copied(table()), rows[0], QStringLiteral("e"));
+    text = withEntry(text, rows[1], QStringLiteral("V"));
+    auto* dialog = paste(table(), text);
+    ASSERT_NE(dialog, nullptr);
+    const auto shown = [&](int row) {
+        for (int column = 0; column < dialog->preview().columnCount(); ++column)
+            if (dialog->preview().horizontalHeaderItem(column)->text() == QStringLiteral("Entered"))
+                return dialog->preview().item(lineAt(row) - 1, column)->text();
+        return QString();
+    };
+    EXPECT_EQ(shown(rows[0]), evening_text::look(NucLook::Eggs));
+    EXPECT_EQ(shown(rows[1]), evening_text::look(NucLook::VirginSeen));
+    dialog->accept();
+    EXPECT_EQ(entered(rows[0]), evening_text::look(NucLook::Eggs));
 }
 
 TEST_F(EveningPaste, LooksComeBackAsOneEditWithTheCauseInTheNote) {

@@ -2,12 +2,16 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QDateEdit>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QImage>
 #include <QLocale>
 #include <QTableWidget>
+#include <QToolTip>
 
+#include "look/column_fit.h"
 #include "look/day_field.h"
 
 namespace tenthday {
@@ -82,6 +86,91 @@ TEST_F(PageParts, OneVeryLongNameLeavesRoomForTheOtherColumns) {
     EXPECT_LT(head->sectionSize(0), 500);
     EXPECT_GT(head->sectionSize(0), 200) << "a name of usual length stands in full";
     EXPECT_LT(head->sectionViewportPosition(1), 500) << "the next column is in sight";
+}
+
+/// A list with a short, a middling and a long column.
+class NarrowList : public testing::Test {
+protected:
+    void SetUp() override {
+        table_.setHorizontalHeaderLabels({QStringLiteral("Day"),
+                                          QStringLiteral("Cells that were started"),
+                                          QStringLiteral("Note")});
+        const QStringList words{QStringLiteral("Wed 26 May"), QStringLiteral("24"), kNote};
+        for (int column = 0; column < 3; ++column)
+            table_.setItem(0, column, new QTableWidgetItem(words[column]));
+        makeList(table_, QStringLiteral("cells"));
+        table_.horizontalHeader()->setStretchLastSection(true);
+        table_.show();
+    }
+    void makeWide(int letters) { makeWidePx(letters * table_.fontMetrics().averageCharWidth()); }
+    void makeWidePx(int px) {
+        table_.resize(px, 200);
+        for (int i = 0; i < 5; ++i) QCoreApplication::processEvents();
+    }
+    [[nodiscard]] bool isAllInSight() const {
+        return table_.horizontalHeader()->length() <= table_.viewport()->width();
+    }
+    [[nodiscard]] int words(int column) const {
+        return table_.fontMetrics().horizontalAdvance(table_.item(0, column)->text());
+    }
+    [[nodiscard]] int width(int column) const {
+        return table_.horizontalHeader()->sectionSize(column);
+    }
+    const QString kNote = QStringLiteral("Fed since the dearth began, two jars");
+    QTableWidget table_{1, 3};
+};
+
+TEST_F(NarrowList, LongWordsGiveWayAndDaysDoNot) {
+    makeWide(45);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_GT(width(0), words(0));
+    EXPECT_LT(width(2), words(2)) << "cut short";
+    makeWide(120);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_GT(width(2), words(2)) << "in full, where there is room";
+}
+
+TEST_F(NarrowList, HeadsBreakBeforeWordsAreCut) {
+    makeWide(120);
+    const int high = table_.horizontalHeader()->height();
+    const int wanted = widthOfColumns(table_);
+    makeWidePx(wanted - 4);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_EQ(table_.horizontalHeader()->height(), high) << "a little less air does";
+    makeWidePx(wanted - 30);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_GT(width(2), words(2));
+    EXPECT_GT(table_.horizontalHeader()->height(), high);
+    makeWide(120);
+    EXPECT_EQ(table_.horizontalHeader()->height(), high);
+}
+
+TEST_F(NarrowList, OtherWordsAreGivenOtherRoom) {
+    makeWide(45);
+    table_.item(0, 2)->setText(QStringLiteral("fed"));
+    makeWide(46);
+    EXPECT_TRUE(isAllInSight());
+    table_.item(0, 0)->setText(QStringLiteral("Wed 26 May 2027"));
+    makeWide(45);
+    EXPECT_GT(width(0), words(0));
+}
+
+TEST_F(NarrowList, CutWordsAreToldInATip) {
+    makeWide(45);
+    const auto at = table_.visualRect(table_.model()->index(0, 2)).center();
+    QHelpEvent ask(QEvent::ToolTip, at, table_.viewport()->mapToGlobal(at));
+    QApplication::sendEvent(table_.viewport(), &ask);
+    EXPECT_EQ(QToolTip::text(), kNote);
+    table_.item(0, 2)->setToolTip(QStringLiteral("Press Enter to change it."));
+    QApplication::sendEvent(table_.viewport(), &ask);
+    EXPECT_EQ(QToolTip::text(), kNote + QStringLiteral("\nPress Enter to change it."));
+}
+
+TEST(ColumnRoom, WideColumnsGiveWayFirstAndNoneBelowItsLeast) {
+    EXPECT_EQ(roomOfColumns({{10, 40}, {20, 100}, {30, 90}}, 200, 5), 80);
+    EXPECT_EQ(roomOfColumns({{10, 40}, {70, 100}, {30, 90}}, 130, 5), 30);
+    EXPECT_GE(roomOfColumns({{10, 40}, {20, 100}}, 140, 5), 100) << "all have room";
+    EXPECT_EQ(roomOfColumns({{10, 40}, {20, 100}}, 20, 30), 30) << "there is no room";
 }
 
 TEST(DayField, TellsTheWeekdayInEveryOrderOfDayAndMonth) {

@@ -8,6 +8,7 @@
 #include "app/orders/orders_fixture.h"
 #include "orders/orders_paste.h"
 #include "records/order_days.h"
+#include "screen_text/order_text.h"
 #include "screen_text/paste_text.h"
 
 namespace tenthday::test {
@@ -92,11 +93,46 @@ TEST_F(OrdersPasteTest, ErrorsStandAtTheirLinesAndNothingIsTaken) {
         << form.summary().toStdString();
     EXPECT_EQ(cell(form, 0, 1), "new");
     EXPECT_EQ(cell(form, 1, 0), "3");
-    EXPECT_NE(cell(form, 1, 1).find("kind"), std::string::npos) << cell(form, 1, 1);
-    EXPECT_NE(cell(form, 2, 1).find("due"), std::string::npos) << cell(form, 2, 1);
+    // In the words of the screen: nobody has to know those of files.
+    EXPECT_EQ(cell(form, 0, 2), "mated queens");
+    EXPECT_EQ(cell(form, 1, 1).rfind("! What: \"tame\" is none of these: ripe cells, virgins", 0),
+              0U)
+        << cell(form, 1, 1);
+    EXPECT_EQ(cell(form, 2, 1), "! Due: \"some day\" is no day; 2027-05-01 is one");
     form.accept();
     EXPECT_TRUE(form.isVisible());
     EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(OrdersPasteTest, AllErrorsAndCellsAreInTheWordsOfTheScreen) {
+    openExample(false);
+    auto& form = paste(
+        QStringLiteral("label\tkind\tcount\tdue\tpart_ok\tstanding\tpurpose\tship_days\tsure\n"
+                       "K-20\town\t12\t2027-07-14\tyes\twaiting\tsplit\t12\t90\n"
+                       "K-21\t\t3\t2027-07-14\n"
+                       "K-22\tmated\tmany\t2027-07-14\n"
+                       "K-23\tmated\t3\t2027-07-14\tperhaps\n"
+                       "K-24\tmated\t3\t2027-07-14\t\tlater\n"
+                       "K-25\tmated\t3\t2027-07-14\t\t\tfun\n"
+                       "K-26\tmated\t3\t2027-07-14\t\t\t\tsomeday\n"
+                       "K-27\tmated\t3\t2027-07-14\t\t\t\t\trather\n"
+                       "K-28\tmated\t3\t2027-07-14\t\t\t\t\t200\n"));
+    EXPECT_FALSE(form.takeButton().isEnabled());
+    QStringList heads;
+    for (int column = 0; column < form.preview().columnCount(); ++column)
+        heads += form.preview().horizontalHeaderItem(column)->text();
+    const auto shown = [&](const char* head) {
+        return cell(form, 0, static_cast<int>(heads.indexOf(QString::fromUtf8(head))));
+    };
+    EXPECT_EQ(shown("What"), order_text::kind(OrderKind::Own).toStdString());
+    EXPECT_EQ(shown("Goes on"), "Mon, Tue");
+    EXPECT_EQ(shown("Open or not"), order_text::standing(OrderStanding::Waiting).toStdString());
+    const std::vector<std::string> begins{
+        "new",          "! What: ",    "! How many: ", "! Delivery: ", "! Open or not: ",
+        "! For what: ", "! Goes on: ", "! How sure: ", "! How sure: "};
+    for (int row = 0; row < form.preview().rowCount(); ++row)
+        EXPECT_EQ(cell(form, row, 1).rfind(begins[static_cast<std::size_t>(row)], 0), 0U)
+            << cell(form, row, 1);
 }
 
 TEST_F(OrdersPasteTest, AColumnThatIsMissingIsAskedFor) {

@@ -188,6 +188,31 @@ TEST_F(PlanTest, WhatCannotBeMetIsSaidWithWhatIsShort) {
     EXPECT_TRUE(page_->waysButton().isVisible());
 }
 
+TEST_F(PlanTest, WhereNoGraftHelpsItIsSaidOnceWithWhatToDoAndWithoutAnEmptyTable) {
+    addThings(1);
+    addOrder(1, "K-07", 6, "2027-06-10");  // due before any queen can be ready
+    openPage("2027-06-02", "2027-06-04");
+    planned();
+    ASSERT_EQ(rows(), 0);
+    ASSERT_FALSE(page_->showsSteps());
+    EXPECT_TRUE(page_->status().startsWith(QStringLiteral("Not possible: no graft")))
+        << page_->status().toStdString();
+    EXPECT_EQ(page_->told(), QString()) << "it is said above already";
+    EXPECT_TRUE(page_->gaps().contains(QStringLiteral("6 short of 6 mated queens")));
+    EXPECT_TRUE(page_->gaps().contains(QStringLiteral("What to do:")));
+    EXPECT_FALSE(page_->table().isVisible());
+    EXPECT_FALSE(page_->takeOverButton().isVisible());
+    ASSERT_TRUE(page_->waysButton().isVisible());
+    EXPECT_EQ(page_->focusProxy(), &page_->waysButton());
+    page_->forget();
+    EXPECT_TRUE(page_->showsSteps());
+    // A plan with batches shows them again.
+    addOrder(2, "K-08", 4, "2027-08-10");
+    planned();
+    EXPECT_GT(rows(), 0);
+    EXPECT_TRUE(page_->table().isVisible());
+}
+
 TEST_F(PlanTest, WaysAreFoundAndToldWithWhatFixesNothing) {
     addThings(1);  // two nucs
     addOrder(1, "K-07", 6, "2027-08-10");

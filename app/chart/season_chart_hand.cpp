@@ -124,6 +124,8 @@ bool SeasonChart::findKey(int key, Qt::KeyboardModifiers with) {
             return goToClash(by), true;
         case Qt::Key_M:
             return goToMust(by), true;
+        case Qt::Key_Y:  // some window managers keep Alt+Shift+Up and Down for themselves
+            return moveToYard(by), true;
         case Qt::Key_Space:
             return tellPlace(), true;
         default:

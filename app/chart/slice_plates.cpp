@@ -66,8 +66,8 @@ public:
     }
 
 private:
-    /// On the day whose nucs are counted in words, else on a cells day, else on the first day with
-    /// room; where lines of days run through only if there is no other.
+    /// On the day whose nucs are counted in words, over its line; else on a cells day, else on the
+    /// first day with room, where lines of days run through only if there is no other.
     void lay(const Run& run) {
         const auto& text = numbers_.texts[run.first];
         const auto& ruler = sheet_.ruler();
@@ -78,7 +78,9 @@ private:
         for (const auto column : inOrder(run)) {
             const auto plate = placeAt(run, column, size);
             if (!plate) continue;
-            if (!input_.isCrossed(*plate)) return write(text, *plate);
+            const bool isCounted =
+                countedDay(input_.outlook, input_.options) == picture_.columns[column].day;
+            if (isCounted || !input_.isCrossed(*plate)) return write(text, *plate);
             crossed = crossed.value_or(*plate);
         }
         if (crossed) write(text, *crossed);

@@ -38,6 +38,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString left(int count);
 /// Cells whose nucs are ready only once a queen there is caught.
 [[nodiscard]] QString needCatch(int count);
+/// In place of all three where not even the least has room: the day can be asked.
+[[nodiscard]] QString noRoom();
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);

@@ -118,6 +118,7 @@ bool SeasonChart::placeKey(int key, Qt::KeyboardModifiers with) {
 }
 
 bool SeasonChart::findKey(int key, Qt::KeyboardModifiers with) {
+    if (with & (Qt::ControlModifier | Qt::AltModifier)) return false;  // of the window
     const int by = (with & Qt::ShiftModifier) ? -1 : 1;
     switch (key) {
         case Qt::Key_C:

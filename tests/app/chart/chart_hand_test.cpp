@@ -162,6 +162,11 @@ INSTANTIATE_TEST_SUITE_P(Each, KeysOn, ::testing::Values(
     [](const auto& test) { return std::string(test.param.name); });
 // clang-format on
 
+TEST_F(ChartHandOn, TheKeyThatDoesAgainMovesNoCells) {
+    QTest::keyClick(chart_.get(), Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_FALSE(desk_->canUndo());
+}
+
 TEST_F(ChartHandOn, CellsGoByKeyFromTheYardTheKeysStandOn) {
     const auto& yards = desk_->outlook()->nucs.yards;
     const auto shares = sharesOf(*desk_->outlook(), batch_);

@@ -47,7 +47,7 @@ namespace tenthday::chart_text {
 /// "batch 18, graft Mon 7 Jun, cells out Thu 17 Jun", to be heard.
 [[nodiscard]] QString batchBrief(const QString& label, const QString& graft,
                                  const QString& cellsOut);
-/// One or two words for a batch or box in trouble: "overfull 30/24".
+/// A few words for a batch or box in trouble: "overfull: 30 cells, room for 24".
 [[nodiscard]] QString trouble(const Finding& finding);
 /// A state in the reader's words.
 [[nodiscard]] QString state(NucState state);

@@ -39,13 +39,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln need(s) a catch</source>
-        <translation>
-            <numerusform>%Ln needs a catch</numerusform>
-            <numerusform>%Ln need a catch</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%Ln wait(s) for the catch</source>
         <translation>
             <numerusform>%Ln waits for the catch</numerusform>

@@ -786,23 +786,8 @@
         <source>%1 too many</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%Ln need(s) a catch</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 +%2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>overfull: %1 sealed in %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>overfull: %1 in %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -823,10 +808,6 @@
     </message>
     <message>
         <source>on a day off</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>free only from %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4642,10 +4623,6 @@
     </message>
     <message>
         <source>Spread (standard deviation) between batches: laying queens judged good</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>dearth: %1 in %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10255,10 +10232,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>an order leaves</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing can be pasted here: this is reckoned from cells, looks and weather. Paste looks on the page Evening.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10528,14 +10501,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Can promise in all</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>by week&apos;s end, 90 % sure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>in all, not for each week: the least that is left at its end or on a later due day</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10569,14 +10534,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>Ti&amp;mes of work and driving ...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>and %1 more: %2 ...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>and %1 more: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10629,6 +10586,126 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>%1: room for %2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dearth: %1 cells, room for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overfull: %1 sealed, room for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overfull: %1 cells, room for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>builder free only from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Y, Shift+Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same: to the yard below, above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can promise, total</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by Sunday, 90 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 overfull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with too many cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moved too late: a queen is out first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moved while fragile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to look through for wild cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on a day off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in a builder that is not free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with a named nuc that is not ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 waiting for a catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too early to graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too late to graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without a day to mate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to feed in the dearth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 short of drones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 out of a yard held for disease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without larvae seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with too few nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in trouble</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>catch %1 first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an order leaves</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

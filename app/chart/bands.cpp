@@ -73,6 +73,16 @@ void hatch(Layer layer, Band band, const QRectF& rect, Sheet& sheet) {
             sheet.hatch(layer, Role::DroneLayerHatch, rect, slope, 4.5, 1);
 }
 
+/// In the light look it is hardly lighter than the ground. Of a slice too low the lines would leave
+/// nothing.
+void layReadyEdges(const QRectF& rect, Sheet& sheet) {
+    constexpr qreal kLeastSlice = 5;
+    if (rect.height() < kLeastSlice) return;
+    const qreal hair = sheet.snap().hair();
+    for (const qreal y : {rect.top(), rect.bottom() - hair})
+        sheet.fill(Layer::Body, Role::ReadyEdge, {rect.left(), y, rect.width(), hair});
+}
+
 }  // namespace
 
 void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target) {
@@ -83,6 +93,7 @@ void layBand(Band band, const QRectF& whole, qreal gap, Sheet& sheet, int target
     if (band == Band::NotStocked) return layNotStocked(Layer::Body, whole, 5, sheet);
     sheet.fill(Layer::Body, groundOf(band), rect, target);
     hatch(Layer::Body, band, rect, sheet);
+    if (band == Band::Ready) layReadyEdges(rect, sheet);
 }
 
 void layBandSwatch(Band band, const QRectF& box, Sheet& sheet) {

@@ -251,6 +251,39 @@ void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& rul
     }
 }
 
+/// Days whose numbers have no room say so, where at least that fits, and can be asked there and at
+/// their ticks.
+void layOthers(const LaneInput& input, const QRectF& row, const std::vector<Placed>& placed,
+               Sheet& sheet) {
+    constexpr qreal kGrip = 4;
+    constexpr qreal kAir = 3;
+    const auto& days = input.outlook.nucs.cellsDays;
+    const auto words = chart_text::noRoom();
+    auto taken = platesBut(placed, nullptr);
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        const bool isTold = std::any_of(placed.begin(), placed.end(),
+                                        [&](const Placed& one) { return one.index == i; });
+        if (isTold || !input.visible.contains(days[i].day)) continue;
+        const qreal x = input.axis.middleOf(days[i].day);
+        const TargetKey key{.hit = Hit::CellsDay, .day = days[i].day, .index = static_cast<int>(i)};
+        sheet.target(key, {x - kGrip, row.top() - kTick - 2, 2 * kGrip, kTick});
+        const QPointF at(x,
+                         sheet.baselineAt(Type::Strong, row.top() + 0.5 * lineOf(sheet.ruler())));
+        const auto place = sheet.textRect(Type::Strong, words, at, Align::Middle);
+        const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
+            return other.adjusted(-kAir, 0, kAir, 0).intersects(place);
+        });
+        if (meets || place.left() < input.axis.left() || place.right() > input.axis.right())
+            continue;
+        taken.push_back(place);
+        const int target =
+            sheet.target(key, {place.left(), row.top(), place.width(), row.height()});
+        if (isCrossed(input, place))
+            sheet.fill(Layer::Words, Role::Ground, place.adjusted(-2, -2, 2, 2), target, 2);
+        sheet.text(Layer::Words, Role::InkSoft, Type::Strong, words, at, Align::Middle, target);
+    }
+}
+
 }  // namespace
 
 void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
@@ -266,6 +299,7 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
             placed.plate);
         layLabel(day, placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
     }
+    layOthers(input, row_, all, sheet);
 }
 
 }  // namespace tenthday

@@ -3,6 +3,7 @@
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
+#include "screen_text/flying_text.h"
 #include "screen_text/order_text.h"
 
 namespace tenthday {
@@ -35,6 +36,8 @@ QString batchValue(const Outlook& outlook, const BatchOutlook& batch) {
         if (of != nullptr && *of == batch.batch->id && finding.severity != Severity::Note)
             value += QStringLiteral("; ") + chart_text::trouble(finding);
     }
+    if (const auto late = flying_text::late(outlook, batch); !late.isEmpty())
+        value += QStringLiteral("; ") + late;
     return value;
 }
 

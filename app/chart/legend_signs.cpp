@@ -1,5 +1,7 @@
 #include "chart/legend_signs.h"
 
+#include <QTransform>
+
 #include "chart/bands.h"
 #include "chart/leaves_mark.h"
 #include "chart/order_cloth.h"
@@ -50,6 +52,17 @@ void layChosen(const QRectF& box, Sheet& sheet) {
     sheet.frame(kLayer, Role::Selection, box, 1.6, 3);
 }
 
+/// Of orders that are met and of those that are short, in the colours of their flags.
+void layLeaves(const QRectF& box, Sheet& sheet) {
+    constexpr qreal kSmaller = 0.62;
+    const auto mark = [&](Role role, qreal x) {
+        const auto to = QTransform::fromTranslate(x, box.bottom() - 2).scale(kSmaller, kSmaller);
+        sheet.path(kLayer, role, to.map(leavesMark({0, 0})));
+    };
+    mark(Role::Good, box.left() + box.width() / 4);
+    mark(Role::Danger, box.right() - box.width() / 4);
+}
+
 /// Of the orders and of days.
 void layOrdersOrDays(LegendSign sign, const QRectF& box, Sheet& sheet) {
     switch (sign) {
@@ -62,7 +75,7 @@ void layOrdersOrDays(LegendSign sign, const QRectF& box, Sheet& sheet) {
         case LegendSign::OrderShort:
             return layCloth(kLayer, OrderState::Short, box, false, sheet);
         case LegendSign::Leaves:
-            return sheet.path(kLayer, Role::Good, leavesMark({box.center().x(), box.bottom()}));
+            return layLeaves(box, sheet);
         case LegendSign::Weekend:
             return layDayGround(Role::WeekendGround, box, sheet);
         case LegendSign::DayOff:

@@ -118,12 +118,15 @@ bool SeasonChart::placeKey(int key, Qt::KeyboardModifiers with) {
 }
 
 bool SeasonChart::findKey(int key, Qt::KeyboardModifiers with) {
+    if (with & (Qt::ControlModifier | Qt::AltModifier)) return false;  // of the window
     const int by = (with & Qt::ShiftModifier) ? -1 : 1;
     switch (key) {
         case Qt::Key_C:
             return goToClash(by), true;
         case Qt::Key_M:
             return goToMust(by), true;
+        case Qt::Key_Y:  // some window managers keep Alt+Shift+Up and Down for themselves
+            return moveToYard(by), true;
         case Qt::Key_Space:
             return tellPlace(), true;
         default:

@@ -57,6 +57,7 @@ public:
         : input_(input),
           picture_(picture),
           numbers_(numbers),
+          counted_(countedDay(input.outlook, input.options)),
           slices_(slicesOf(picture, numbers)),
           taken_(taken),
           sheet_(sheet) {}
@@ -66,46 +67,62 @@ public:
     }
 
 private:
-    /// On the day whose nucs are counted in words, else on a cells day, else on the first day with
-    /// room; where lines of days run through only if there is no other.
+    /// On the day whose nucs are counted in words, over its line; else on a cells day, else on the
+    /// first day with room, where lines of days run through only if there is no other.
     void lay(const Run& run) {
         const auto& text = numbers_.texts[run.first];
         const auto& ruler = sheet_.ruler();
         const QSizeF size(ruler.width(text, Type::Number) + 2 * kPadX,
                           ruler.capHeight(Type::Number) + 2 * kPadY);
-        if (slices_[run.end - 1].right() - slices_[run.first].left() < size.width() + 3) return;
+        const bool isNarrow =
+            slices_[run.end - 1].right() - slices_[run.first].left() < size.width() + 3;
+        if (isNarrow && !holdsCounted(run)) return;
         std::optional<QRectF> crossed;
         for (const auto column : inOrder(run)) {
             const auto plate = placeAt(run, column, size);
             if (!plate) continue;
-            if (!input_.isCrossed(*plate)) return write(text, *plate);
+            if (isCounted(column) || !input_.isCrossed(*plate)) return write(text, *plate);
             crossed = crossed.value_or(*plate);
         }
         if (crossed) write(text, *crossed);
     }
 
+    /// Its nucs are counted in words beside the lane.
+    [[nodiscard]] bool isCounted(std::size_t column) const {
+        return counted_ == picture_.columns[column].day;
+    }
+    [[nodiscard]] bool holdsCounted(const Run& run) const {
+        for (auto i = run.first; i < run.end; ++i)
+            if (isCounted(i)) return true;
+        return false;
+    }
+
     [[nodiscard]] std::vector<std::size_t> inOrder(const Run& run) const {
-        const auto counted = countedDay(input_.outlook, input_.options);
         const auto& cellsDays = input_.outlook.nucs.cellsDays;
         std::array<std::vector<std::size_t>, 3> columns;  // by how much they matter, least last
         for (std::size_t i = run.first; i < run.end; ++i) {
             const Day day = picture_.columns[i].day;
             const bool isCellsDay = std::any_of(cellsDays.begin(), cellsDays.end(),
                                                 [&](const auto& of) { return of.day == day; });
-            columns[counted == day ? 0 : isCellsDay ? 1 : 2].push_back(i);
+            columns[isCounted(i) ? 0 : isCellsDay ? 1 : 2].push_back(i);
         }
         for (const auto& more : {columns[1], columns[2]})
             columns[0].insert(columns[0].end(), more.begin(), more.end());
         return columns[0];
     }
 
-    /// About a column, within the days of the run and the yard; none where it meets something.
+    /// About a column, within the days of the run (on the counted day in the middle of it) and the
+    /// yard; none where it meets something.
     [[nodiscard]] std::optional<QRectF> placeAt(const Run& run, std::size_t column,
                                                 const QSizeF& size) const {
         const auto& slice = slices_[column];
-        const qreal left =
-            std::clamp(slice.center().x() - size.width() / 2, slices_[run.first].left() + 1,
-                       slices_[run.end - 1].right() - 2 - size.width());
+        const qreal first = slices_[run.first].left() + 1;
+        const qreal last = slices_[run.end - 1].right() - 2 - size.width();
+        const qreal middle = slice.center().x() - size.width() / 2;
+        if (!isCounted(column) && last < first) return std::nullopt;
+        const qreal left = isCounted(column) ? middle : std::clamp(middle, first, last);
+        if (left < input_.axis.left() || left + size.width() > input_.axis.right())
+            return std::nullopt;
         const auto& boxes = picture_.columns[column].boxes;
         const qreal lowest = boxes.front().rect.bottom() - size.height();
         const qreal top = std::clamp(slice.center().y() - size.height() / 2,
@@ -118,14 +135,17 @@ private:
         return meets ? std::nullopt : std::optional(plate);
     }
 
-    /// Under all of the plate runs the slice that it counts.
+    /// Under all of the plate runs the slice that it counts; but for a little over narrow days,
+    /// where the plate stands in the middle of the counted one.
     [[nodiscard]] bool isOverSlices(const Run& run, std::size_t column, const QRectF& plate) const {
         const auto meets = [&](std::size_t i) {
             return slices_[i].top() <= plate.bottom() && slices_[i].bottom() >= plate.top();
         };
-        for (auto i = column; i < run.end && slices_[i].left() < plate.right(); ++i)
+        constexpr qreal kOver = 5;
+        const qreal over = isCounted(column) ? kOver : 0;
+        for (auto i = column; i < run.end && slices_[i].left() < plate.right() - over; ++i)
             if (!meets(i)) return false;
-        for (auto i = column; i > run.first && slices_[i - 1].right() > plate.left(); --i)
+        for (auto i = column; i > run.first && slices_[i - 1].right() > plate.left() + over; --i)
             if (!meets(i - 1)) return false;
         return true;
     }
@@ -144,6 +164,7 @@ private:
     const LaneInput& input_;
     const YardPicture& picture_;
     const BandNumbers& numbers_;
+    std::optional<Day> counted_;
     std::vector<QRectF> slices_;
     std::vector<QRectF>& taken_;
     Sheet& sheet_;

@@ -46,7 +46,7 @@ constexpr RoleColours kColours[] = {
     {Role::Waiting,         0xFFE6E1D4, 0xFF3B423E, 0xFFE4E0D6},
     {Role::WaitingInk,      0xFF4A4F49, 0xFFDAD9CF, 0xFF444943},
     {Role::Ready,           0xFFFFFFFF, 0xFFC3BFB2, 0xFFFFFFFF},
-    {Role::ReadyEdge,       0xFF9A9482, 0xFFC3BFB2, 0xFF7F796A},
+    {Role::ReadyEdge,       0xFF7F7968, 0xFFC3BFB2, 0xFF7F796A},
     {Role::ReadyInk,        0xFF1B231F, 0xFF1B231F, 0xFF101412},
     {Role::Likely,          0xFFFFFFFF, 0xFF555D57, 0xFFFFFFFF},
     {Role::LikelyHatch,     0xFF979384, 0xFFB2B1A6, 0xFF949081},

@@ -41,7 +41,7 @@ enum class Role : std::uint8_t {
     DroneLayerHatch,
     Waiting,  ///< queenless, not ready: needs brood, or queenless too short
     WaitingInk,
-    Ready,  ///< the brightest thing there is
+    Ready,  ///< no ground of nucs is lighter; in the light look `ReadyEdge` parts it from Ground
     ReadyEdge,
     ReadyInk,
     Likely,  ///< white still in doubt

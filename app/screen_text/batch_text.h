@@ -80,7 +80,7 @@ namespace tenthday::batch_text {
 /// What speaks against it.
 [[nodiscard]] QString clashes();
 [[nodiscard]] QString noClash();
-/// "▲ West, Thu 3 Jun: free only from 5 Jun".
+/// "▲ West, Thu 3 Jun: builder free only from 5 Jun".
 [[nodiscard]] QString clash(const Finding& finding);
 /// All that speaks against a day, a line each; none when nothing does.
 [[nodiscard]] QStringList against(const DayTrial& trial);

@@ -354,6 +354,8 @@ CardText dragged(const Outlook& outlook, Id<Batch> id, Day saved) {
     CardText card;
     card.title = Words::tr("%1 to %2 (%3 d)")
                      .arg(batchTitle(outlook, id), weekdayAndDay(batch->batch->day), by);
+    if (batch->batch->day < outlook.snapshot.today())
+        card.lines.push_back({Words::tr("before today"), {}, {}, CardTone::Caution});
     const Day cellsOut = batch->timeline.hold.transferDay;
     card.lines.push_back({Words::tr("cells out"), weekdayAndDay(cellsOut), {}});
     for (const auto& day : outlook.nucs.cellsDays)

@@ -46,7 +46,9 @@ QString left(int count) {
                      : Words::tr("%1 left").arg(number(count));
 }
 
-QString needCatch(int count) { return Words::tr("%Ln need(s) a catch", nullptr, count); }
+QString needCatch(int count) { return Words::tr("catch %1 first").arg(number(count)); }
+
+QString noRoom() { return QChar(0x2026); }
 
 QString readyShort(int count, int likely) {
     return likely > 0 ? Words::tr("%1 +%2").arg(number(count), number(likely)) : number(count);
@@ -58,12 +60,12 @@ QString trouble(const Finding& finding) {
     switch (finding.kind) {
         case FindingKind::BoxOverfull:
             if (finding.dearth)
-                return Words::tr("dearth: %1 in %2")
+                return Words::tr("dearth: %1 cells, room for %2")
                     .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
             return finding.sealed
-                       ? Words::tr("overfull: %1 sealed in %2")
+                       ? Words::tr("overfull: %1 sealed, room for %2")
                              .arg(number(rounded(finding.count)), number(rounded(finding.limit)))
-                       : Words::tr("overfull: %1 in %2")
+                       : Words::tr("overfull: %1 cells, room for %2")
                              .arg(number(rounded(finding.count)), number(rounded(finding.limit)));
         case FindingKind::TooManyCells:
             return Words::tr("too many cells");
@@ -77,7 +79,7 @@ QString trouble(const Finding& finding) {
             return Words::tr("on a day off");
         case FindingKind::BuilderNotFree:
             return finding.freeFrom
-                       ? Words::tr("free only from %1").arg(shortDay(*finding.freeFrom))
+                       ? Words::tr("builder free only from %1").arg(shortDay(*finding.freeFrom))
                        : Words::tr("after the builder's last day");
         case FindingKind::NucNotFree:
             return Words::tr("%1: %2").arg(QString::fromStdString(finding.nucs),

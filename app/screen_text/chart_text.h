@@ -38,6 +38,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString left(int count);
 /// Cells whose nucs are ready only once a queen there is caught.
 [[nodiscard]] QString needCatch(int count);
+/// In place of all three where not even the least has room: the day can be asked.
+[[nodiscard]] QString noRoom();
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);
@@ -45,7 +47,7 @@ namespace tenthday::chart_text {
 /// "batch 18, graft Mon 7 Jun, cells out Thu 17 Jun", to be heard.
 [[nodiscard]] QString batchBrief(const QString& label, const QString& graft,
                                  const QString& cellsOut);
-/// One or two words for a batch or box in trouble: "overfull 30/24".
+/// A few words for a batch or box in trouble: "overfull: 30 cells, room for 24".
 [[nodiscard]] QString trouble(const Finding& finding);
 /// A state in the reader's words.
 [[nodiscard]] QString state(NucState state);

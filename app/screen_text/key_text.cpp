@@ -37,6 +37,7 @@ std::vector<Key> chartKeys() {
         {Words::tr("Alt+Up, Alt+Down"), Words::tr("move its cells to the builder above, below")},
         {Words::tr("Alt+Shift+Up, Alt+Shift+Down"),
          Words::tr("move its cells to the yard above, below")},
+        {Words::tr("Y, Shift+Y"), Words::tr("the same: to the yard below, above")},
         {Words::tr("Alt+plus, Alt+minus"), Words::tr("a graft more, a graft fewer")},
         {Words::tr("Insert"), Words::tr("begin a batch on the chosen day")},
         {Words::tr("Enter"), Words::tr("change the chosen batch")},

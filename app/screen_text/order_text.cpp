@@ -96,8 +96,8 @@ QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
-QString promiseLane() { return Words::tr("Can promise in all"); }
-QString promiseHow() { return Words::tr("by week's end, 90 % sure"); }
+QString promiseLane() { return Words::tr("Can promise, total"); }
+QString promiseHow() { return Words::tr("by Sunday, 90 % sure"); }
 QString weekIsOver() { return Words::tr("past"); }
 QString noPromiseYet(const Outlook& outlook) {
     return outlook.mating ? Words::tr("not worked out yet")

@@ -10,7 +10,9 @@ namespace tenthday::trouble_text {
 
 QString lateBriefly() { return Words::tr("late"); }
 QString ofBatch(const QString& label, const QString& words) {
-    return Words::tr("%1 %2").arg(label, words);
+    // One colon is enough: "707 late: 9 days without flying", but "702: builder free only from ..."
+    return words.contains(QLatin1Char(':')) ? Words::tr("%1 %2").arg(label, words)
+                                            : Words::tr("%1: %2").arg(label, words);
 }
 QString more(int count) { return Words::tr("and %1 more").arg(chart_text::number(count)); }
 

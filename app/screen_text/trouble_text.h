@@ -7,7 +7,7 @@ namespace tenthday::trouble_text {
 
 /// In the least room: "late".
 [[nodiscard]] QString lateBriefly();
-/// "707 late: 9 days without flying".
+/// "707 late: 9 days without flying"; "702: builder free only from 3 Jun".
 [[nodiscard]] QString ofBatch(const QString& label, const QString& words);
 /// "and 12 more", of those that have no room.
 [[nodiscard]] QString more(int count);

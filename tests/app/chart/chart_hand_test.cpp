@@ -156,9 +156,16 @@ INSTANTIATE_TEST_SUITE_P(Each, KeysOn, ::testing::Values(
     KeyCase{"AGraftMore",    Qt::Key_Plus,  Qt::AltModifier, "change the grafts of batch %1", Verb::SetGrafts},
     KeyCase{"AGraftFewer",   Qt::Key_Minus, Qt::AltModifier, "change the grafts of batch %1", Verb::SetGrafts},
     KeyCase{"NextYard",      Qt::Key_Up,    Qt::AltModifier | Qt::ShiftModifier,
+            "move cells of batch %1 to another yard", Verb::MoveShare},
+    KeyCase{"NextYardByLetter", Qt::Key_Y,  Qt::ShiftModifier,
             "move cells of batch %1 to another yard", Verb::MoveShare}),
     [](const auto& test) { return std::string(test.param.name); });
 // clang-format on
+
+TEST_F(ChartHandOn, TheKeyThatDoesAgainMovesNoCells) {
+    QTest::keyClick(chart_.get(), Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_FALSE(desk_->canUndo());
+}
 
 TEST_F(ChartHandOn, CellsGoByKeyFromTheYardTheKeysStandOn) {
     const auto& yards = desk_->outlook()->nucs.yards;

@@ -180,8 +180,8 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
         ADD_FAILURE() << words;
         return Role::Ground;
     };
-    EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);     // 29 ripe, 27 ready
-    EXPECT_EQ(roleOf("1 needs a catch"), Role::Caution);  // 28 ripe, 27 ready, 19 likely
+    EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);   // 29 ripe, 27 ready
+    EXPECT_EQ(roleOf("catch 1 first"), Role::Caution);  // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("27 ready +19"), 1U);
 }
 

@@ -5,8 +5,11 @@
 #include "app/chart/cold_spell.h"
 #include "app/chart/glance.h"
 #include "chart/card_for.h"
+#include "chart/chart_parts.h"
 #include "chart/hit_test.h"
 #include "exchange/example.h"
+#include "look/contrast.h"
+#include "look/palette.h"
 
 namespace tenthday::test {
 namespace {
@@ -41,6 +44,12 @@ TEST_F(Glance, ALateBatchIsToldAtTheHeadOfItsLaneAndInItsBlock) {
         const auto card = chart_cards::asPlainText(cardFor(*season, told->key, nullptr));
         for (const char* part : {"Batch 1 is late", "days without flying", "first look", "S49"})
             EXPECT_TRUE(card.contains(QLatin1String(part))) << card.toStdString();
+        // It is heard, too, where the batch is.
+        const auto parts = chartParts(*season, options);
+        EXPECT_TRUE(std::any_of(parts.begin(), parts.end(), [&](const ChartPart& part) {
+            return part.kind == ChartPart::Kind::Batch && part.key.batch == key.batch &&
+                   part.value.contains(QStringLiteral("late: 9 days without flying"));
+        }));
         // A sign as well: never colour alone. One at the lane's head, one in the block.
         int signs = 0;
         for (const auto& item : layout.items)
@@ -71,8 +80,8 @@ TEST_F(Glance, WhatCanBePromisedIsANumberInEveryWeekToCome) {
     const auto layout = lay();
     const auto texts = textsOf(layout);
     EXPECT_FALSE(texts.contains("–"));
-    EXPECT_TRUE(texts.contains("Can promise in all"));
-    EXPECT_TRUE(texts.contains("by week's end, 90 % sure"));
+    EXPECT_TRUE(texts.contains("Can promise, total"));
+    EXPECT_TRUE(texts.contains("by Sunday, 90 % sure"));
     int zeros = 0;
     int over = 0;
     for (const auto& target : layout.targets) {
@@ -131,6 +140,44 @@ TEST_F(Glance, AnOpenedYardHasAHeadingPerBox) {
     EXPECT_EQ(names["B"], 1);
     EXPECT_EQ(names["N2"], 1);
     EXPECT_EQ(names["-"], 0);
+}
+
+TEST_F(Glance, ACellsDayWithoutRoomIsNotLeftOutUnsaid) {
+    const auto season = large(60, 400);
+    options.orders = nullptr;
+    const auto layout = lay(*season, season->season);
+    std::set<int> asked;
+    for (const auto& target : layout.targets)
+        if (target.key.hit == Hit::CellsDay) {
+            asked.insert(target.key.index);
+            EXPECT_FALSE(cardFor(*season, target.key, nullptr).lines.empty());
+        }
+    EXPECT_EQ(asked.size(), season->nucs.cellsDays.size()) << "each has its card";
+    EXPECT_TRUE(textsOf(layout).contains("\xE2\x80\xA6"));
+}
+
+TEST_F(Glance, ReadyNucsHaveAnEdgeAgainstTheGround) {
+    const auto layout = lay();
+    int slices = 0;
+    for (const auto& slice : layout.items) {
+        const bool isSlice = slice.shape == Shape::Fill && slice.role == Role::Ready &&
+                             slice.layer == Layer::Body && slice.rect.height() >= 5 &&
+                             slice.radius == 0 && slice.target >= 0;
+        if (!isSlice ||
+            layout.targets[static_cast<std::size_t>(slice.target)].key.hit != Hit::YardDay)
+            continue;
+        ++slices;
+        for (const qreal y : {slice.rect.top(), slice.rect.bottom() - 1})
+            EXPECT_TRUE(
+                std::any_of(layout.items.begin(), layout.items.end(), [&](const Item& line) {
+                    return line.role == Role::ReadyEdge && line.shape == Shape::Fill &&
+                           line.rect.contains(QPointF(slice.rect.center().x(), y + 0.5));
+                }));
+    }
+    EXPECT_GT(slices, 3);
+    const auto& light = paletteOf(Look::Light);
+    for (const auto beside : {Role::Ground, Role::Ready, Role::WeekendGround, Role::Waiting})
+        EXPECT_GE(contrastRatio(light[Role::ReadyEdge], light[beside]), 3) << token(beside);
 }
 
 TEST_F(Glance, WhatIsNotStockedLooksUnlikeDaysOutsideTheSeason) {

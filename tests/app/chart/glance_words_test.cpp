@@ -1,6 +1,7 @@
 // Words and numbers of the chart that have little room: none is lost, and none misleads.
 #include "app/chart/glance.h"
 #include "chart/cells_days_lane.h"
+#include "chart/hit_test.h"
 #include "chart/yard_stack.h"
 #include "exchange/example.h"
 #include "support/season_maker.h"
@@ -191,6 +192,32 @@ TEST_F(LikelySlices, TooLowForTheirNumberHaveItOnAPlate) {
     }
     EXPECT_GT(plates, 4) << "slices too low for their number are there";
     EXPECT_GT(counted, 4) << "and numbers that are looked for";
+}
+
+TEST_F(LikelySlices, TodaysNumbersStandInTheMiddleOfToday) {
+    const Day today = outlook->snapshot.today();
+    int plates = 0;
+    for (const qreal width : {1100.0, 1366.0, 1920.0})
+        for (const qreal height : {620.0, 768.0}) {
+            options.size = {width, height};
+            const auto layout = lay({today - Days{40}, today + Days{60}});
+            for (const auto& yard : outlook->nucs.yards) {
+                const auto* row = findTarget(layout, {.hit = Hit::YardRow, .yard = yard.yard->id});
+                ASSERT_NE(row, nullptr);
+                for (const auto& item : layout.items) {
+                    // Of all that stands about today's line, what stands over it.
+                    const qreal x = layout.axis.xOf(today);
+                    if (item.shape != Shape::Frame || item.role != Role::ReadyEdge ||
+                        item.layer != Layer::Words || !row->rect.contains(item.rect.center()) ||
+                        std::abs(item.rect.center().x() - x) > 12)
+                        continue;
+                    ++plates;
+                    EXPECT_NEAR(item.rect.center().x(), layout.axis.middleOf(today), 1.5)
+                        << yard.yard->label << " at " << width;
+                }
+            }
+        }
+    EXPECT_GT(plates, 6);
 }
 
 TEST_F(Glance, EveryBuilderIsNamedHoweverLowItsRow) {

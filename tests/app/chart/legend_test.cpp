@@ -130,6 +130,17 @@ TEST_F(Legend, ExplainsEveryMarkOfTheLanes) {
     EXPECT_GE(signs.size(), 5U) << "cup, roof, tick, arrow, sign of trouble";
 }
 
+TEST_F(Legend, TheArrowOfAnOrderThatLeavesIsThereInBothItsColours) {
+    const auto layout = lay();
+    std::map<std::string, std::set<Role>> arrows;  // by shape
+    for (const auto& item : layout.items)
+        if (isInLegend(layout, item) && (item.role == Role::Good || item.role == Role::Danger))
+            if (const auto shape = shapeOf(layout, item); !shape.empty())
+                arrows[shape].insert(item.role);
+    EXPECT_TRUE(std::any_of(arrows.begin(), arrows.end(),
+                            [](const auto& arrow) { return arrow.second.size() == 2; }));
+}
+
 TEST_F(Legend, HatchesDifferInDirectionOrAreCrossedAndInDensity) {
     const auto layout = lay();
     std::map<Role, std::set<std::pair<Slope, int>>> hatches;

@@ -445,6 +445,21 @@ TEST_F(Chart, TheLegendGivesWayToTheLanesUnlessItIsOpenedByHand) {
     EXPECT_FALSE(chart.layoutNow().legendFolded);
 }
 
+TEST_F(Chart, ABatchDraggedBeforeTodaySaysSo) {
+    const Day today = chart.outlook()->snapshot.today();
+    const auto cardAfter = [&](Day to) {
+        const auto start = sampleOutlook()->find(sampleBatch("18"))->batch->day;
+        dragBy(loadOf("18"), days(static_cast<int>((to - start).count())), false);
+        EXPECT_FALSE(previews.empty());
+        EXPECT_EQ(previews.back(), to);
+        const auto card = chart_cards::asPlainText(chart.card().card());
+        QTest::keyClick(&chart, Qt::Key_Escape);
+        return card;
+    };
+    EXPECT_TRUE(cardAfter(today - Days{2}).contains(QStringLiteral("before today")));
+    EXPECT_FALSE(cardAfter(today + Days{3}).contains(QStringLiteral("before today")));
+}
+
 TEST_F(Chart, TheLegendStaysAsItIsWhileABatchIsDragged) {
     chart.resize(1366, 1000);
     const bool folded = chart.layoutNow().legendFolded;

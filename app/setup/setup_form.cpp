@@ -93,6 +93,17 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
     fields_->setAutoFillBackground(false);
     area_->setWidget(fields_);
     area_->viewport()->setAutoFillBackground(false);
+    fields_->installEventFilter(this);
+    makeRoom();
+}
+
+/// Fields that are filled may ask for more.
+bool SetupForm::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == fields_ && event->type() == QEvent::LayoutRequest) makeRoom();
+    return QWidget::eventFilter(watched, event);
+}
+
+void SetupForm::makeRoom() {
     // A row of numbers is read as a whole; only a window too small for it scrolls sideways.
     const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     area_->setMinimumWidth(std::clamp(fields_->minimumSizeHint().width() + bar,

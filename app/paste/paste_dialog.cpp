@@ -223,7 +223,8 @@ void PasteDialog::tellInWords(const std::vector<UsedColumn>& used, PastedEdit& e
     for (auto& trouble : edit.troubles)
         for (const auto& [column, at] : used) {
             const auto token = "column " + column->token + ": ";
-            if (trouble.rfind(token, 0) != 0) continue;
+            const bool hasOwnName = column->name != plain(column->token);
+            if (!hasOwnName || trouble.rfind(token, 0) != 0) continue;
             trouble = paste_text::inColumn(column->name, plain(trouble.substr(token.size())))
                           .toStdString();
             break;

@@ -15,6 +15,7 @@ namespace tenthday {
 namespace {
 
 constexpr int kWidest = 560;  // px
+constexpr int kFewestLetters = 50;
 
 }  // namespace
 
@@ -31,6 +32,7 @@ SetupForm::SetupForm(QWidget* parent)
     area_->setWidgetResizable(true);
     area_->setFrameShape(QFrame::NoFrame);
     area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    area_->setMinimumWidth(kFewestLetters * fontMetrics().averageCharWidth());
     for (auto* button : {save_, discard_}) button->setAutoDefault(true);
     auto* buttons = new QHBoxLayout;
     buttons->addStretch();
@@ -91,9 +93,21 @@ void SetupForm::build(const std::vector<Field>& fields, bool readOnly) {
     fields_->setAutoFillBackground(false);
     area_->setWidget(fields_);
     area_->viewport()->setAutoFillBackground(false);
+    fields_->installEventFilter(this);
+    makeRoom();
+}
+
+/// Fields that are filled may ask for more.
+bool SetupForm::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == fields_ && event->type() == QEvent::LayoutRequest) makeRoom();
+    return QWidget::eventFilter(watched, event);
+}
+
+void SetupForm::makeRoom() {
     // A row of numbers is read as a whole; only a window too small for it scrolls sideways.
     const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-    area_->setMinimumWidth(std::min(fields_->minimumSizeHint().width() + bar, kWidest));
+    area_->setMinimumWidth(std::clamp(fields_->minimumSizeHint().width() + bar,
+                                      kFewestLetters * fontMetrics().averageCharWidth(), kWidest));
 }
 
 SetupForm::Part SetupForm::makePart(const Field& field, std::size_t index, QVBoxLayout& column) {

@@ -46,6 +46,7 @@ Q_SIGNALS:
     void discardWanted();
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -58,6 +59,7 @@ private:
         bool isFault = false;
         bool warns = false;
     };
+    void makeRoom();
     void build(const std::vector<Field>& fields, bool readOnly);
     [[nodiscard]] Part makePart(const Field& field, std::size_t index, QVBoxLayout& column);
     void clear();

@@ -94,7 +94,6 @@ SetupPage::SetupPage(Desk& desk, QWidget* parent)
     table_->setModel(shown_);
     split_->addWidget(makeList());
     split_->addWidget(form_);
-    form_->setMinimumWidth(fontMetrics().averageCharWidth() * 50);
     split_->setStretchFactor(0, 2);
     split_->setStretchFactor(1, 1);
     split_->setChildrenCollapsible(false);

@@ -2,6 +2,8 @@
 
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSpinBox>
 
 #include "app/setup/setup_page_fixture.h"
@@ -179,6 +181,18 @@ TEST_F(SetupPageTest, ABookForReadingIsOnlyShown) {
     EXPECT_FALSE(page_->removeButton().isEnabled());
     EXPECT_FALSE(page_->form().saveButton().isEnabled());
     EXPECT_TRUE(page_->form().told().contains(QStringLiteral("for reading only")));
+}
+
+TEST_F(SetupPageTest, EveryFormIsReadWithoutScrollingSideways) {
+    openExample();
+    page_->resize(1248, 640);  // of a window on a screen of 1366 x 768
+    for (int kind = 0; kind < page_->kinds().count(); ++kind) {
+        goTo(static_cast<setup_text::Kind>(kind));
+        for (int i = 0; i < 5; ++i) QApplication::processEvents();
+        for (auto* area : page_->form().findChildren<QScrollArea*>())
+            EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0)
+                << page_->kinds().currentItem()->text().toStdString();
+    }
 }
 
 }  // namespace

@@ -168,14 +168,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>when eggs are seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>when brood is sealed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>by age</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10706,6 +10698,26 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>an order leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not possible: no graft on these days helps. Short: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No graft on these days was found to help. Short: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens of these grafts are ready only after the orders are due, or no builder or nucs are free for them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do: find ways to fix it, let grafts begin earlier, or give these orders a later due day.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -34,24 +34,23 @@ Gesture::Next PressedGesture::moved(ChartHand& hand, QPointF at) {
 }
 
 Gesture::Next PressedGesture::release(ChartHand& hand, QPointF at) {
-    if (key_.hit == Hit::YardName) hand.openOrClose(key_.yard);
-    if (key_.hit == Hit::LaneName) hand.foldOrUnfold(static_cast<LaneName>(key_.index));
-    if (key_.hit == Hit::LegendName) hand.foldOrUnfoldLegend();
-    if (key_.hit == Hit::Strip)
-        return JumpingGesture(hand.axis(), hand.scrollY()).release(hand, at);
-    if (!key_.batch.isNone() && hand.addsToSelection()) {
-        hand.selectAlso(key_.batch);
+    const auto key = key_;  // whoever is told of it may end this gesture
+    if (key.hit == Hit::YardName) hand.openOrClose(key.yard);
+    if (key.hit == Hit::LaneName) hand.foldOrUnfold(static_cast<LaneName>(key.index));
+    if (key.hit == Hit::LegendName) hand.foldOrUnfoldLegend();
+    if (key.hit == Hit::Strip) return JumpingGesture(hand.axis(), hand.scrollY()).release(hand, at);
+    if (!key.batch.isNone() && hand.addsToSelection()) {
+        hand.selectAlso(key.batch);
         return std::make_unique<RestingGesture>();
     }
-    if (key_.hit == Hit::Trouble)
-        hand.goToTrouble(key_);
-    else if (!key_.batch.isNone())
-        hand.select(key_.batch);
-    const bool hasDay = key_.hit == Hit::Head || key_.hit == Hit::Ground ||
-                        key_.hit == Hit::YardDay || key_.hit == Hit::CellsDay ||
-                        key_.hit == Hit::Nuc || key_.hit == Hit::FlyingDay ||
-                        key_.hit == Hit::OutsideLimits;
-    if (hasDay && key_.day) hand.choose(*key_.day);
+    if (key.hit == Hit::Trouble)
+        hand.goToTrouble(key);
+    else if (!key.batch.isNone())
+        hand.select(key.batch);
+    const bool hasDay = key.hit == Hit::Head || key.hit == Hit::Ground || key.hit == Hit::YardDay ||
+                        key.hit == Hit::CellsDay || key.hit == Hit::Nuc ||
+                        key.hit == Hit::FlyingDay || key.hit == Hit::OutsideLimits;
+    if (hasDay && key.day) hand.choose(*key.day);
     return std::make_unique<RestingGesture>();
 }
 

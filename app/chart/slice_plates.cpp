@@ -50,6 +50,9 @@ std::vector<Run> runsOf(const std::vector<QRectF>& slices, const BandNumbers& nu
     return runs;
 }
 
+/// px by which the plate of the counted day may stand over its neighbours.
+constexpr qreal kOver = 5;
+
 class Plates {
 public:
     Plates(const LaneInput& input, const YardPicture& picture, const BandNumbers& numbers,
@@ -121,6 +124,8 @@ private:
         const qreal middle = slice.center().x() - size.width() / 2;
         if (!isCounted(column) && last < first) return std::nullopt;
         const qreal left = isCounted(column) ? middle : std::clamp(middle, first, last);
+        // Over days that count otherwise it would read as theirs.
+        if (left < first - kOver || left > last + kOver) return std::nullopt;
         if (left < input_.axis.left() || left + size.width() > input_.axis.right())
             return std::nullopt;
         const auto& boxes = picture_.columns[column].boxes;
@@ -141,7 +146,6 @@ private:
         const auto meets = [&](std::size_t i) {
             return slices_[i].top() <= plate.bottom() && slices_[i].bottom() >= plate.top();
         };
-        constexpr qreal kOver = 5;
         const qreal over = isCounted(column) ? kOver : 0;
         for (auto i = column; i < run.end && slices_[i].left() < plate.right() - over; ++i)
             if (!meets(i)) return false;

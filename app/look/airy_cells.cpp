@@ -2,6 +2,7 @@
 
 #include <QAbstractItemView>
 #include <QHelpEvent>
+#include <QTableView>
 #include <QToolTip>
 #include <algorithm>
 
@@ -24,13 +25,28 @@ QSize AiryCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&
     return {std::min(needed.width() + 2 * air(), most), needed.height() + more_};
 }
 
+namespace {
+
+/// Whether a text does not stand whole in a cell with so much width for it, px.
+bool isCut(const QString& text, const QStyleOptionViewItem& option, int width,
+           const QAbstractItemView& view) {
+    if (option.fontMetrics.horizontalAdvance(text) <= width) return false;
+    const auto* table = qobject_cast<const QTableView*>(&view);
+    if (table == nullptr || !table->wordWrap()) return true;
+    const QRect lines = option.fontMetrics.boundingRect(QRect(0, 0, width, QWIDGETSIZE_MAX),
+                                                        Qt::TextWordWrap, text);
+    return lines.width() > width || lines.height() > option.rect.height();
+}
+
+}  // namespace
+
 bool AiryCells::helpEvent(QHelpEvent* event, QAbstractItemView* view,
                           const QStyleOptionViewItem& option, const QModelIndex& index) {
     const auto text = index.data().toString();
-    const bool isCut = option.fontMetrics.horizontalAdvance(text) > option.rect.width() - 2 * air();
-    if (event->type() != QEvent::ToolTip || !isCut)
-        return QStyledItemDelegate::helpEvent(event, view, option, index);
     const auto tip = index.data(Qt::ToolTipRole).toString();
+    if (event->type() != QEvent::ToolTip || tip.startsWith(text) ||
+        !isCut(text, option, option.rect.width() - 2 * air(), *view))
+        return QStyledItemDelegate::helpEvent(event, view, option, index);
     QToolTip::showText(event->globalPos(), tip.isEmpty() ? text : text + u'\n' + tip, view);
     return true;
 }

@@ -1,6 +1,7 @@
 #include "look/column_fit.h"
 
 #include <QEvent>
+#include <QStyle>
 #include <QTableView>
 #include <QTimer>
 #include <algorithm>
@@ -100,6 +101,14 @@ private:
             chosen = closer;
             columns = wishesOf(table_, *head, *cells, chosen);
         }
+        // A bar that comes and goes with the height of rows must not make it loose and close in
+        // turn.
+        const int bar = table_.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+        if (chosen < head->fit() && width > closeAt_ && width <= closeAt_ + bar) {
+            chosen = head->fit();
+            columns = wishesOf(table_, *head, *cells, chosen);
+        }
+        if (chosen > head->fit()) closeAt_ = width;
         const int room = roomOfColumns(columns, width,
                                        cells->widthOfLetters(kFewestLetters, table_.fontMetrics()));
         auto rooms = roomsOf(columns, room);
@@ -119,6 +128,7 @@ private:
     QTableView& table_;
     QTimer* timer_;
     bool fitting_ = false;
+    int closeAt_ = QWIDGETSIZE_MAX;  ///< the width for which it was made closer last
 };
 
 }  // namespace

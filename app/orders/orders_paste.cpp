@@ -141,7 +141,8 @@ QString kindWrong(const QString& typed) {
 }
 QString countWrong(const QString& typed) {
     if (typed.isEmpty()) return paste_text::isMissing();
-    return isWholeNumber(typed) && typed.toInt() > 0 ? QString() : paste_text::notANumber(typed);
+    bool isNumber = false;  // whether it is one that can be is for import to say
+    return typed.toInt(&isNumber) > 0 && isNumber ? QString() : paste_text::notANumber(typed);
 }
 QString dayWrong(const QString& typed) {
     return typed.isEmpty() || isDay(typed) ? QString() : paste_text::notADay(typed);
@@ -152,6 +153,7 @@ QString dueWrong(const QString& typed) {
 QString percentWrong(const QString& typed) {
     bool good = typed.isEmpty();
     if (!good) percentToken(typed).toDouble(&good);
+    if (!good) QLocale().toDouble(QString(typed).remove(u'%').trimmed(), &good);
     return good ? QString() : paste_text::notANumber(typed);
 }
 QString partInWords(const QString& typed) {

@@ -106,8 +106,9 @@ bool SetupForm::eventFilter(QObject* watched, QEvent* event) {
 void SetupForm::makeRoom() {
     // A row of numbers is read as a whole; only a window too small for it scrolls sideways.
     const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-    area_->setMinimumWidth(std::clamp(fields_->minimumSizeHint().width() + bar,
-                                      kFewestLetters * fontMetrics().averageCharWidth(), kWidest));
+    const int least = kFewestLetters * fontMetrics().averageCharWidth();
+    area_->setMinimumWidth(
+        std::clamp(fields_->minimumSizeHint().width() + bar, least, std::max(least, kWidest)));
 }
 
 SetupForm::Part SetupForm::makePart(const Field& field, std::size_t index, QVBoxLayout& column) {

@@ -19,7 +19,8 @@ std::int32_t& in(PerYard& cells, Id<Yard> yard) {
 struct Planned {
     Id<Batch> batch;
     const BatchTimeline* timeline;
-    PerYard placed;  ///< nucs that take a cell of it, named or found, by where they stand then
+    PerYard named;  ///< nucs that stored placements name, by where they stand then
+    PerYard found;  ///< those that first fit gives a cell of it, likewise
 };
 
 /// Counts the nucs of those batches.
@@ -30,7 +31,8 @@ void countPlaced(const NucOutlook& nucs, std::vector<Planned>& planned) {
         for (const auto& round : side.rounds) {
             const auto at = byBatch.find(round.batch);
             if (at == byBatch.end()) continue;
-            if (const auto yard = side.yardOn(round.transferDay)) ++in(at->second->placed, *yard);
+            if (const auto yard = side.yardOn(round.transferDay))
+                ++in(round.named ? at->second->named : at->second->found, *yard);
         }
 }
 
@@ -55,22 +57,27 @@ std::vector<Finding> fullYards(
     for (const auto& [id, timeline] : timelines)
         if (timeline->hold.transferDay >= snapshot.today() &&
             !snapshot.all<BatchShare>().of(id.uuid).empty())
-            planned.push_back({id, timeline, {}});
+            planned.push_back({id, timeline, {}, {}});
     if (planned.empty()) return found;
     countPlaced(nucs, planned);
-    for (auto& [id, timeline, placed] : planned) {
+    for (auto& [id, timeline, named, given] : planned) {
         std::vector<std::pair<Ptr<Yard>, std::int32_t>> shares;
         for (const auto& share : snapshot.all<BatchShare>().of(id.uuid))
             if (auto yard = snapshot.find(share->yard))
                 shares.emplace_back(std::move(yard), share->cells.value);
         std::stable_sort(shares.begin(), shares.end(), [](const auto& a, const auto& b) {
-            return a.first->driveOrder < b.first->driveOrder;
+            return a.first->driveOrder != b.first->driveOrder
+                       ? a.first->driveOrder < b.first->driveOrder
+                       : a.first->id < b.first->id;
         });
-        // Fewer cells ripen than are planned for the yards: the last ones on the way want fewer.
+        // As first fit does: what is named has its nuc. Where fewer cells ripen than are planned,
+        // the last yards on the way want fewer.
         auto left = cellsForNucs(snapshot, id, *timeline);
+        for (const auto& [yard, count] : named) left -= count;
         for (const auto& [yard, cells] : shares) {
-            const auto wanted = std::min(cells, left);
-            const auto got = in(placed, yard->id);
+            const auto there = in(named, yard->id);
+            const auto wanted = std::clamp(left, 0, std::max(cells - there, 0));
+            const auto got = in(given, yard->id);
             left -= std::min(wanted, got);
             if (got >= wanted) continue;
             Finding finding;
@@ -81,8 +88,8 @@ std::vector<Finding> fullYards(
             finding.subject = id;
             finding.subjectLabel = snapshot.find(id)->label;
             finding.otherLabel = yard->label;
-            finding.count = wanted;
-            finding.limit = got;
+            finding.count = there + wanted;
+            finding.limit = there + got;
             found.push_back(std::move(finding));
         }
     }

@@ -10220,10 +10220,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2 %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing can be pasted here: this is reckoned from cells, looks and weather. Paste looks on the page Evening.</source>
         <translation type="unfinished"></translation>
     </message>

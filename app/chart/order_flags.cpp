@@ -169,7 +169,7 @@ private:
         hung_.erase(hung_.begin() + static_cast<std::ptrdiff_t>(std::max(at, *nearest)));
     }
 
-    /// "3 orders, K-04 14 short", else "3 orders, 1 not met", all on the cloth: no word beside it
+    /// "K-04 14 short, 2 more met", else "3 orders, 1 not met", all on the cloth: no word beside it
     /// looks like that of one order.
     [[nodiscard]] std::vector<Flag> joinedFlags(const Hung& hung) const {
         const auto all = ordersOn(hung);

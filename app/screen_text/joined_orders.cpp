@@ -39,9 +39,10 @@ QString joinedBriefly(const std::vector<const OrderOutlook*>& orders) {
 QString joinedName(const std::vector<const OrderOutlook*>& orders) {
     if (std::count_if(orders.begin(), orders.end(), isUnmet) != 1) return joinedBriefly(orders);
     const auto& order = **std::find_if(orders.begin(), orders.end(), isUnmet);
-    return Words::tr("%1, %2 %3")
-        .arg(Words::tr("%Ln order(s)", nullptr, static_cast<int>(orders.size())),
-             QString::fromStdString(order.order->label), state(order));
+    const int more = static_cast<int>(orders.size()) - 1;
+    const auto name =
+        Words::tr("%1 %2").arg(QString::fromStdString(order.order->label), state(order));
+    return Words::tr("%1, %2 more met").arg(name, chart_text::number(more));
 }
 
 namespace {

@@ -13,7 +13,7 @@ namespace tenthday::order_text {
 [[nodiscard]] CardTone toneOf(const OrderOutlook& order);
 /// "3 orders, 1 not met": an order at risk is not met.
 [[nodiscard]] QString joinedBriefly(const std::vector<const OrderOutlook*>& orders);
-/// Where one alone is not met, which and what it lacks: "3 orders, K-04 14 short"; else briefly.
+/// Where one alone is not met, which and what it lacks: "K-04 14 short, 2 more met"; else briefly.
 [[nodiscard]] QString joinedName(const std::vector<const OrderOutlook*>& orders);
 /// With names, from the longest to the shortest: of all, "5 K-05 and 8 Splits, all met" or
 /// "17 K-04 14 short, 5 K-05 met"; then of the first alone, which is the worst.

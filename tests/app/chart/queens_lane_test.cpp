@@ -70,7 +70,8 @@ protected:
     static std::vector<std::string> joinedFlags(const Layout& layout) {
         std::vector<std::string> texts;
         for (const auto& run : layout.texts)
-            if (run.text.contains(QStringLiteral(" orders, ")))
+            if (run.text.contains(QStringLiteral(" orders, ")) ||
+                run.text.contains(QStringLiteral(" more met")))
                 texts.push_back(run.text.toStdString());
         return texts;
     }

@@ -162,29 +162,27 @@ QString partInWords(const QString& typed) {
            : token == QStringLiteral("no") ? order_page_text::whole()
                                            : typed;
 }
+/// @param words  what was typed, in the screen's words
+QString notAmong(const QStringList& known, const QString& typed, const QString& words) {
+    return typed.isEmpty() || known.contains(words) ? QString()
+                                                    : paste_text::notKnown(typed, known);
+}
 QString partWrong(const QString& typed) {
-    const QStringList known{order_page_text::inParts(), order_page_text::whole()};
-    return typed.isEmpty() || known.contains(partInWords(typed))
-               ? QString()
-               : paste_text::notKnown(typed, known);
+    return notAmong({order_page_text::inParts(), order_page_text::whole()}, typed,
+                    partInWords(typed));
 }
 QString standingInWords(const QString& typed) {
     return inWords<OrderStanding>(standingToken(typed), order_text::standing);
 }
 QString standingWrong(const QString& typed) {
-    const auto known = wordsOf<OrderStanding>(order_text::standing);
-    return typed.isEmpty() || known.contains(standingInWords(typed))
-               ? QString()
-               : paste_text::notKnown(typed, known);
+    return notAmong(wordsOf<OrderStanding>(order_text::standing), typed, standingInWords(typed));
 }
 QString purposeInWords(const QString& typed) {
     return inWords<OrderPurpose>(purposeToken(typed), order_page_text::purposeChoice);
 }
 QString purposeWrong(const QString& typed) {
-    const auto known = wordsOf<OrderPurpose>(order_page_text::purposeChoice);
-    return typed.isEmpty() || known.contains(purposeInWords(typed))
-               ? QString()
-               : paste_text::notKnown(typed, known);
+    return notAmong(wordsOf<OrderPurpose>(order_page_text::purposeChoice), typed,
+                    purposeInWords(typed));
 }
 bool areWeekdays(const QString& token) {
     return std::all_of(token.begin(), token.end(),

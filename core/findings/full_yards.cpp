@@ -1,8 +1,9 @@
 #include "findings/full_yards.h"
 
 #include <algorithm>
-#include <cmath>
 #include <unordered_map>
+
+#include "occupancy/ripe_for_nucs.h"
 
 namespace tenthday {
 namespace {
@@ -36,16 +37,6 @@ void countPlaced(const NucOutlook& nucs, std::vector<Planned>& planned) {
         }
 }
 
-std::int32_t cellsForNucs(const Snapshot& snapshot, Id<Batch> batch,
-                          const BatchTimeline& timeline) {
-    const auto placements = snapshot.all<Placement>().of(batch.uuid);
-    const auto elsewhere = std::count_if(placements.begin(), placements.end(), [](const auto& p) {
-        return p->target != CellTarget::Nuc;
-    });
-    return static_cast<std::int32_t>(std::lround(timeline.counts.ripe)) -
-           static_cast<std::int32_t>(elsewhere);
-}
-
 }  // namespace
 
 std::vector<Finding> fullYards(
@@ -72,7 +63,7 @@ std::vector<Finding> fullYards(
         });
         // As first fit does: what is named has its nuc. Where fewer cells ripen than are planned,
         // the last yards on the way want fewer.
-        auto left = cellsForNucs(snapshot, id, *timeline);
+        auto left = ripeForNucs(snapshot, id, *timeline);
         for (const auto& [yard, count] : named) left -= count;
         for (const auto& [yard, cells] : shares) {
             const auto there = in(named, yard->id);

@@ -3,6 +3,7 @@
 #include <unordered_map>
 
 #include "occupancy/free_sides.h"
+#include "occupancy/ripe_for_nucs.h"
 #include "occupancy/sides.h"
 
 namespace tenthday {
@@ -49,7 +50,9 @@ public:
             cells.stored.emplace_back(day, 1);
             if (const auto yard = sides_[side].yardOn(day)) ++storedIn[*yard];
         }
-        cells.forNucs = isClosed() ? cells.placed : std::max(ripeForNucs(), cells.placed);
+        cells.forNucs = isClosed()
+                            ? cells.placed
+                            : std::max(ripeForNucs(snapshot_, batch, timeline), cells.placed);
         fillAll(cells, storedIn);
         return cells;
     }
@@ -61,16 +64,6 @@ private:
         return timeline_->hold.transferDay < snapshot_.today() &&
                std::any_of(placements.begin(), placements.end(),
                            [](const auto& p) { return p->done && p->target == CellTarget::Nuc; });
-    }
-
-    /// Ripe cells but those that go elsewhere.
-    [[nodiscard]] std::int32_t ripeForNucs() const {
-        const auto placements = snapshot_.all<Placement>().of(batch_.uuid);
-        const auto elsewhere =
-            std::count_if(placements.begin(), placements.end(),
-                          [](const auto& p) { return p->target != CellTarget::Nuc; });
-        return static_cast<std::int32_t>(std::lround(timeline_->counts.ripe)) -
-               static_cast<std::int32_t>(elsewhere);
     }
 
     void fillAll(PlacedCells& cells, std::unordered_map<Id<Yard>, std::int32_t>& storedIn) {

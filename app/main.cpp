@@ -3,7 +3,6 @@
 #include <QStyleFactory>
 #include <cstdio>
 
-#include "base/freed_memory.h"
 #include "book/book_file.h"
 #include "exchange/example.h"
 #include "headless/headless.h"
@@ -76,7 +75,6 @@ int runWindow(int argc, char** argv) {
 }  // namespace tenthday
 
 int main(int argc, char** argv) {
-    tenthday::keepFreedMemory();
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (tenthday::isHeadless(words)) return tenthday::runHeadless(words);
     return tenthday::runWindow(argc, argv);

@@ -7,6 +7,7 @@ build=${TENTHDAY_BUILD:-$top/build}
 # Debian 12 names. To run, to test, and to check the style.
 run_packages="g++ cmake ninja-build pkg-config qt6-base-dev qt6-svg-dev qt6-tools-dev
     qt6-tools-dev-tools qt6-l10n-tools libqt6sql6-sqlite libhowardhinnant-date-dev
+    libtbb-dev libmimalloc-dev
     coinor-libcbc-dev
     fonts-inter fonts-dejavu-core"
 test_packages="libgtest-dev libbenchmark-dev librapidcheck-dev libboost-math-dev libical-dev
@@ -45,6 +46,9 @@ missing_tools() {
     done
     echo '#include <date/date.h>' | g++ -std=c++20 -fsyntax-only -x c++ - 2>/dev/null ||
         echo "date (the calendar library by Howard Hinnant)"
+    echo '#include <mimalloc.h>' | g++ -fsyntax-only -x c++ - 2>/dev/null ||
+        echo "mimalloc (the allocator)"
+    pkg-config --exists tbb || echo "oneTBB (work on all cores)"
     pkg-config --exists cbc || echo "CBC (the solver for whole numbers, COIN-OR)"
 }
 
@@ -55,8 +59,8 @@ need() {
         missing=$(missing_tools | paste -sd, | sed 's/,/, /g')
         [ -z "$missing" ] || stop "This is not Debian 12, so nothing is installed for you. Missing:" \
             "$missing. Needed: a C++20 compiler, CMake 3.25, Ninja, Qt 6.4 with SVG, SQLite and" \
-            "translation tools, date and CBC; to test also GoogleTest, Google Benchmark, Boost.Math," \
-            "libical and GLPK."
+            "translation tools, date, oneTBB, mimalloc and CBC; to test also GoogleTest, Google" \
+            "Benchmark, Boost.Math, libical and GLPK."
         return
     fi
     missing=$(missing_packages "$@" | paste -sd' ')

@@ -1,5 +1,6 @@
 #include "chart/chart_layout.h"
 
+#include "base/side_by_side.h"
 #include "chart/builder_row.h"
 #include "chart/builders_lane.h"
 #include "chart/cells_days_lane.h"
@@ -219,6 +220,39 @@ void layFoot(const LaneInput& input, const Foot& foot, const QRectF& plot, Sheet
     layLegend(input, foot.isFolded, area, sheet);
 }
 
+/// A lane with its place.
+struct LanePlace {
+    Lane* lane;
+    std::optional<LaneName> name;
+    QRectF area;
+};
+
+/// Everything of one lane but what must keep clear of the ribbon.
+void layLane(const LaneInput& input, const LanePlace& at, Sheet& sheet) {
+    at.lane->lay(input, at.area, sheet);
+    if (at.name && input.options.canFold)
+        layFolder(input, *at.name, input.options.isFolded(*at.name), at.area,
+                  at.lane->nameMiddle(at.area, sheet.ruler()), sheet);
+}
+
+/// Lanes side by side, each on a sheet and with ribbon's ends of its own; put together in their
+/// order, whoever is ready first.
+template <class Part>
+void layEach(const LaneInput& input, const std::vector<LanePlace>& places, Sheet& sheet,
+             Part part) {
+    std::vector<Sheet> sheets(places.size(), Sheet(sheet.ruler(), sheet.snap()));
+    std::vector<Ribbon> ribbons(places.size());
+    sideBySide(places.size(), [&](std::size_t i) {
+        part(LaneInput{input.outlook, input.axis, input.options, input.visible, input.titleRight,
+                       input.titleLeft, ribbons[i], input.stacks},
+             places[i], sheets[i]);
+    });
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        sheet.append(std::move(sheets[i]));
+        input.ribbon.takeEnds(ribbons[i]);
+    }
+}
+
 /// Lays lane under lane. @return how high all are
 qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<LaneHeight>& bounds,
                const QRectF& plot, Sheet& sheet) {
@@ -227,19 +261,20 @@ qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<Lan
     qreal content = kAboveLegend;
     qreal underBuilders = 0;
     constexpr std::size_t kBuilders = 1;
+    std::vector<LanePlace> places;
     for (std::size_t i = 0; i < lanes.size(); ++i) {
-        const auto& [lane, name] = lanes[i];
-        const QRectF area(plot.left(), y, plot.width(), heights[i]);
-        lane->lay(input, area, sheet);
-        if (name && input.options.canFold)
-            layFolder(input, *name, input.options.isFolded(*name), area,
-                      lane->nameMiddle(area, sheet.ruler()), sheet);
+        places.push_back(
+            {lanes[i].lane.get(), lanes[i].name, {plot.left(), y, plot.width(), heights[i]}});
         y += heights[i];
         content += heights[i];
         if (i == kBuilders) underBuilders = y;
     }
+    layEach(input, places, sheet, layLane);
     layRibbon(input, underBuilders, sheet);
-    for (const auto& lane : lanes) lane.lane->write(input, sheet);
+    layEach(input, places, sheet, [&](const LaneInput& own, const LanePlace& at, Sheet& words) {
+        own.ribbon.course = input.ribbon.course;
+        at.lane->write(own, words);
+    });
     return content;
 }
 

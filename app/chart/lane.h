@@ -38,6 +38,11 @@ struct Ribbon {
     std::vector<In> ins;
     QPainterPath course;  ///< over the yards; empty until they are laid
 
+    /// Those of another come after those that are here.
+    void takeEnds(const Ribbon& other) {
+        outs.insert(outs.end(), other.outs.begin(), other.outs.end());
+        ins.insert(ins.end(), other.ins.begin(), other.ins.end());
+    }
     [[nodiscard]] bool meets(const QRectF& rect) const { return course.intersects(rect); }
 };
 
@@ -71,6 +76,7 @@ struct LaneInput {
     }
 };
 
+/// Lanes are laid side by side: one changes nothing but itself, its sheet and its ribbon's ends.
 class Lane {
 public:
     virtual ~Lane() = default;

@@ -1,5 +1,7 @@
 #include "chart/sheet.h"
 
+#include <iterator>
+
 namespace tenthday {
 
 int Sheet::target(const TargetKey& key, const QRectF& rect) {
@@ -14,7 +16,7 @@ Item& Sheet::add(Layer layer, Shape shape, Role role, const QRectF& rect, int ta
     item.role = role;
     item.rect = rect;
     item.target = target;
-    return items_[static_cast<std::size_t>(layer)].emplace_back(item);
+    return parts_.back()[static_cast<std::size_t>(layer)].emplace_back(item);
 }
 
 void Sheet::fill(Layer layer, Role role, const QRectF& rect, int target, qreal radius) {
@@ -97,12 +99,43 @@ void Sheet::frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen)
             return frame(layer, role, target.rect.adjusted(-3, -3, 3, 3), pen, 3);
 }
 
+namespace {
+
+template <class T>
+int moveBehind(std::vector<T>& all, std::vector<T>& more) {
+    const auto before = static_cast<int>(all.size());
+    all.insert(all.end(), std::make_move_iterator(more.begin()),
+               std::make_move_iterator(more.end()));
+    return before;
+}
+
+}  // namespace
+
+void Sheet::append(Sheet&& other) {
+    const int targets = moveBehind(layout_.targets, other.layout_.targets);
+    const int texts = moveBehind(layout_.texts, other.layout_.texts);
+    const int paths = moveBehind(layout_.paths, other.layout_.paths);
+    if (other.layout_.pxPerCell != 0) layout_.pxPerCell = other.layout_.pxPerCell;
+    for (auto& part : other.parts_) {
+        for (auto& layer : part)
+            for (auto& item : layer) {
+                if (item.target >= 0) item.target += targets;
+                if (item.shape == Shape::Text) item.detail += texts;
+                if (item.shape == Shape::Path || item.shape == Shape::Stroke) item.detail += paths;
+            }
+        parts_.push_back(std::move(part));
+    }
+    parts_.emplace_back();
+}
+
 Layout Sheet::finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) && {
     std::size_t count = 0;
-    for (const auto& layer : items_) count += layer.size();
+    for (const auto& part : parts_)
+        for (const auto& layer : part) count += layer.size();
     layout_.items.reserve(count);
-    for (const auto& layer : items_)
-        layout_.items.insert(layout_.items.end(), layer.begin(), layer.end());
+    for (std::size_t layer = 0; layer < kLayerCount; ++layer)
+        for (const auto& part : parts_)
+            layout_.items.insert(layout_.items.end(), part[layer].begin(), part[layer].end());
     layout_.axis = axis;
     layout_.plot = plot;
     layout_.contentHeight = contentHeight;

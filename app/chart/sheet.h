@@ -61,6 +61,9 @@ public:
     void frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen);
     void setPxPerCell(qreal px) { layout_.pxPerCell = px; }
 
+    /// What another collected comes after what is here, layer by layer.
+    void append(Sheet&& other);
+
     /// Everything collected, in painting order.
     [[nodiscard]] Layout finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) &&;
 
@@ -70,7 +73,8 @@ private:
     const TextRuler& ruler_;
     Snap snap_;
     Layout layout_;  ///< its items come last
-    std::array<std::vector<Item>, kLayerCount> items_;
+    using Layers = std::array<std::vector<Item>, kLayerCount>;
+    std::vector<Layers> parts_ = std::vector<Layers>(1);  ///< of this and appended sheets, in order
 };
 
 }  // namespace tenthday

@@ -20,6 +20,7 @@ FontRuler::FontRuler(const Typeface& face) : face_(face) {
 
 qreal FontRuler::width(const QString& text, Type type) const {
     constexpr qsizetype kMostRemembered = 4096;
+    const std::lock_guard alone(knows_);
     auto& known = widths_[static_cast<std::size_t>(type)];
     if (const auto at = known.constFind(text); at != known.constEnd()) return *at;
     if (known.size() > kMostRemembered) known.clear();

@@ -4,6 +4,7 @@
 #include <QString>
 #include <array>
 #include <memory>
+#include <mutex>
 
 #include "look/type.h"
 
@@ -20,7 +21,7 @@ public:
     [[nodiscard]] QString elided(const QString& text, Type type, qreal room) const;
 };
 
-/// Measures with a real typeface; remembers what it measured.
+/// Measures with a real typeface; remembers what it measured. May be asked from several threads.
 class FontRuler : public TextRuler {
 public:
     explicit FontRuler(const Typeface& face);
@@ -31,6 +32,7 @@ public:
 private:
     Typeface face_;
     std::array<qreal, kTypeCount> caps_{};
+    mutable std::mutex knows_;
     mutable std::array<QHash<QString, qreal>, kTypeCount> widths_;
 };
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "base/side_by_side.h"
+
 namespace tenthday {
 namespace {
 
@@ -38,25 +40,28 @@ StackFacts::StackFacts(const Outlook& outlook) {
 void YardStacks::show(const OutlookPtr& shown) {
     if (shown == outlook_) return;
     outlook_ = shown;
-    const auto& outlook = *shown;
-    facts_.emplace(outlook);
-    std::unordered_map<Id<Yard>, Kept> kept;
-    for (const auto& yard : outlook.nucs.yards) {
-        const auto id = yard.yard->id;
-        const auto before = kept_.find(id);
-        if (before != kept_.end() && isAsKept(before->second.inputs, yard)) {
-            before->second.stack.reset();  // it looks into the season before
-            kept.emplace(id, std::move(before->second));
-            continue;
-        }
-        auto& fresh = kept[id];
-        fresh.inputs = inputsOf(yard);
-        fresh.runs.resize(yard.days.size());
-        fresh.places = stackOf(fresh, yard).places();
-        fresh.placesOfBlocks = stackOf(fresh, yard).placesOfBlocks();
-        if (before != kept_.end()) keepDays(before->second, fresh);
+    facts_.emplace(*shown);
+    const auto& yards = shown->nucs.yards;
+    std::vector<Kept> fresh(yards.size());
+    sideBySide(yards.size(), [&](std::size_t i) { fresh[i] = keptOf(yards[i]); });
+    kept_.clear();
+    for (std::size_t i = 0; i < yards.size(); ++i)
+        kept_.emplace(yards[i].yard->id, std::move(fresh[i]));
+}
+
+YardStacks::Kept YardStacks::keptOf(const YardOutlook& yard) {
+    const auto before = kept_.find(yard.yard->id);
+    if (before != kept_.end() && isAsKept(before->second.inputs, yard)) {
+        before->second.stack.reset();  // it looks into the season before
+        return std::move(before->second);
     }
-    kept_ = std::move(kept);
+    Kept fresh;
+    fresh.inputs = inputsOf(yard);
+    fresh.runs.resize(yard.days.size());
+    fresh.places = stackOf(fresh, yard).places();
+    fresh.placesOfBlocks = stackOf(fresh, yard).placesOfBlocks();
+    if (before != kept_.end()) keepDays(before->second, fresh);
+    return fresh;
 }
 
 const std::vector<BandRun>& YardStacks::on(const YardOutlook& yard, Day day) {

@@ -1,6 +1,7 @@
 /// @file yard_stacks.h  Stacks kept from picture to picture: a day of a yard is reckoned again only
 /// once something on it has changed.
 #pragma once
+#include <atomic>
 #include <memory>
 #include <unordered_map>
 #include <unordered_set>
@@ -26,7 +27,7 @@ public:
     /// A season to ask about, held until the next is shown. The same one again costs nothing.
     void show(const OutlookPtr& outlook);
 
-    /// As YardStack::on(), of a yard of that season.
+    /// As YardStack::on(), of a yard of that season. Different yards may be asked at one time.
     [[nodiscard]] const std::vector<BandRun>& on(const YardOutlook& yard, Day day);
     /// As YardStack::places().
     [[nodiscard]] const std::vector<YardStack::Places>& places(const YardOutlook& yard);
@@ -55,6 +56,8 @@ private:
     };
     [[nodiscard]] Inputs inputsOf(const YardOutlook& yard) const;
     [[nodiscard]] bool isAsKept(const Inputs& kept, const YardOutlook& yard) const;
+    /// A yard of the season shown, with what is kept of the one before.
+    [[nodiscard]] Kept keptOf(const YardOutlook& yard);
     /// Takes over the days on which nothing differs.
     static void keepDays(Kept& before, Kept& fresh);
     [[nodiscard]] YardStack& stackOf(Kept& kept, const YardOutlook& yard) const;
@@ -62,7 +65,7 @@ private:
     OutlookPtr outlook_;
     std::optional<StackFacts> facts_;
     std::unordered_map<Id<Yard>, Kept> kept_;
-    int reckoned_ = 0;
+    std::atomic<int> reckoned_ = 0;
 };
 
 }  // namespace tenthday

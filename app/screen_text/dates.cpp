@@ -45,8 +45,8 @@ Day fromQDate(const QDate& date) {
 
 QString shortDay(Day day) {
     const QLocale locale;
-    static QLocale known;
-    static QString format = dayMonthFormat(known);
+    thread_local QLocale known;  // lanes of the chart ask side by side
+    thread_local QString format = dayMonthFormat(known);
     if (known != locale) {
         known = locale;
         format = dayMonthFormat(locale);

@@ -1,10 +1,13 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <unordered_map>
 #include <unordered_set>
 
 #include "base/natural_order.h"
+#include "base/side_by_side.h"
 #include "findings/disease_hold.h"
 #include "findings/drone_findings.h"
 #include "findings/finding.h"
@@ -42,7 +45,8 @@ public:
             builderLabels_[builder->id] = builder->label;
     }
 
-    std::vector<Finding> run() {
+    // Parts that need nothing of one another.
+    void searchBatches() {
         for (const auto& [batch, timeline] : timelines_) {
             queenOut(batch, *timeline);
             fragileMoves(batch, *timeline);
@@ -51,38 +55,41 @@ public:
             noMatingDays(batch, *timeline);
             hungryBuilders(batch, *timeline);
         }
-        takenNucs();
+        take(larvaeNotSeen(snapshot_, timelines_));
+    }
+    void searchBuilders() {
         for (const auto& builder : builders_) {
             overfull(builder);
             notFree(builder);
             wildQueens(builder);
         }
+        takenNucs();
+    }
+    void searchCellsDays() {
         for (const auto& day : nucs_.cellsDays)
             if (tooManyCells(day)) heldByCatch(day);
-        for (auto& finding : aboutDrones(drones_, snapshot_.today()))
-            found_.push_back(std::move(finding));
-        for (auto& finding : leavesHold(snapshot_)) found_.push_back(std::move(finding));
-        for (auto& finding : tripsOutOfHold(snapshot_, timelines_, nucs_))
-            found_.push_back(std::move(finding));
-        for (auto& finding : larvaeNotSeen(snapshot_, timelines_))
-            found_.push_back(std::move(finding));
         for (auto& finding : fullYards(snapshot_, timelines_, nucs_))
             if (!tooMany_.contains(std::get<Id<Batch>>(finding.subject)))
                 found_.push_back(std::move(finding));
-        for (auto& finding : aboutQueens(snapshot_)) found_.push_back(std::move(finding));
-        std::stable_sort(found_.begin(), found_.end(), [](const Finding& a, const Finding& b) {
-            if (a.day != b.day) return a.day < b.day;
-            if (a.severity != b.severity) return a.severity > b.severity;
-            if (a.kind != b.kind) return a.kind < b.kind;
-            return naturalLess(a.subjectLabel, b.subjectLabel);
-        });
-        return std::move(found_);
     }
+    void searchYardsAndQueens() {
+        take(aboutDrones(drones_, snapshot_.today()));
+        take(leavesHold(snapshot_));
+        take(tripsOutOfHold(snapshot_, timelines_, nucs_));
+        take(aboutQueens(snapshot_));
+    }
+
+    /// What was found.
+    [[nodiscard]] std::vector<Finding> found() && { return std::move(found_); }
 
 private:
     /// 12:00 of today: the hour meant when only the day is known.
     [[nodiscard]] Moment now() const { return momentOf(snapshot_.today()); }
 
+    void take(std::vector<Finding> more) {
+        found_.insert(found_.end(), std::make_move_iterator(more.begin()),
+                      std::make_move_iterator(more.end()));
+    }
     Finding& add(FindingKind kind, Severity severity, Day day, Id<Batch> batch) {
         Finding finding;
         finding.kind = kind;
@@ -421,7 +428,25 @@ private:
 std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
                                 const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
                                 const SeasonLimits& limits, const std::vector<DroneNeed>& drones) {
-    return Search(snapshot, timelines, builders, nucs, limits, drones).run();
+    constexpr std::array parts{&Search::searchBatches, &Search::searchBuilders,
+                               &Search::searchCellsDays, &Search::searchYardsAndQueens};
+    std::array<std::vector<Finding>, parts.size()> found;
+    sideBySide(parts.size(), [&](std::size_t i) {
+        Search search(snapshot, timelines, builders, nucs, limits, drones);
+        (search.*parts[i])();
+        found[i] = std::move(search).found();
+    });
+    auto all = std::move(found[0]);
+    for (std::size_t i = 1; i < parts.size(); ++i)
+        all.insert(all.end(), std::make_move_iterator(found[i].begin()),
+                   std::make_move_iterator(found[i].end()));
+    std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
+        if (a.day != b.day) return a.day < b.day;
+        if (a.severity != b.severity) return a.severity > b.severity;
+        if (a.kind != b.kind) return a.kind < b.kind;
+        return naturalLess(a.subjectLabel, b.subjectLabel);
+    });
+    return all;
 }
 
 }  // namespace tenthday

@@ -5,15 +5,26 @@
 namespace tenthday {
 
 void FreeSides::add(std::size_t side) {
-    if (slots_.empty() || slots_.back().side != side) slots_.push_back({side});
+    if (!slots_.empty() && slots_.back().side == side) return;
+    const auto& stays = sides_[side].stays;
+    const Day last = sides_[side].stands.last;
+    Slot slot;
+    slot.side = side;
+    slot.ends = last < kLastDay ? last + Days{1} : kLastDay;
+    if (stays.size() == 1 && stays.front().yard == yard_) slot.comes = stays.front().from;
+    slots_.push_back(slot);
+    isFree_.push_back(false);
 }
 
 std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil, bool certainOnly) {
     goTo(day);
     std::vector<FreeSide> free;
-    for (const auto& slot : slots_)
+    for (std::size_t i = 0; i < slots_.size(); ++i) {
+        if (!isFree_[i]) continue;
+        const auto& slot = slots_[i];
         if (slot.takes(heldUntil, certainOnly))
             free.push_back({slot.free, slot.certain, slot.side});
+    }
     return free;
 }
 
@@ -33,7 +44,7 @@ void FreeSides::forget(std::size_t side) {
     if (!asked_ || slot == slots_.end() || slot->side != side) return;
     const auto index = static_cast<std::int32_t>(slot - slots_.begin());
     wake(index);
-    look(index);
+    look(index, true);
 }
 
 /// Looks at all whose day has come.
@@ -41,7 +52,7 @@ void FreeSides::goTo(Day day) {
     if (!asked_) {
         asked_ = true;
         first_ = now_ = day;
-        for (std::size_t i = 0; i < slots_.size(); ++i) look(static_cast<std::int32_t>(i));
+        for (std::size_t i = 0; i < slots_.size(); ++i) look(static_cast<std::int32_t>(i), true);
         return;
     }
     while (now_ < day) {
@@ -52,17 +63,19 @@ void FreeSides::goTo(Day day) {
         }
         for (auto slot = waitingFor(now_); slot >= 0; slot = waitingFor(now_)) {
             wake(slot);
-            look(slot);
+            look(slot, false);
         }
     }
 }
 
-/// Finds anew what one is on the latest day and until when that is so.
-void FreeSides::look(std::int32_t index) {
+/// Finds what one is on the latest day, if that is not known, and until when that is so.
+void FreeSides::look(std::int32_t index, bool changed) {
     auto& slot = slots_[static_cast<std::size_t>(index)];
     if (slot.isFree) count(index, -1);
-    find(slot);
+    if (changed || now_ > slot.holds) find(slot);
+    slot.lookAgain = slot.holds + Days{1};
     slot.isFree = slot.free <= now_;
+    isFree_[static_cast<std::size_t>(index)] = slot.isFree;
     if (slot.isFree)
         count(index, 1);
     else
@@ -111,31 +124,35 @@ void FreeSides::find(Slot& slot) const {
     const Day day = now_;
     const auto& side = sides_[slot.side];
     slot.free = kLastDay;
-    slot.nextRound = kLastDay;
-    for (const auto& round : side.rounds)
-        if (round.transferDay >= day) slot.nextRound = std::min(slot.nextRound, round.transferDay);
     // A nuc that is divided anew, or whose box goes, cannot hold a queen beyond that.
-    if (side.stands.last < kLastDay)
-        slot.nextRound = std::min(slot.nextRound, side.stands.last + Days{1});
-    Day known = kLastDay - Days{1};
-    for (const auto& stay : side.stays) {
-        if (stay.from <= day) continue;
-        known = std::min(known, stay.from - Days{1});
-        if (!stay.yard) slot.nextRound = std::min(slot.nextRound, stay.from);
+    slot.nextRound = slot.ends;
+    for (auto round = side.rounds.rbegin();
+         round != side.rounds.rend() && round->transferDay >= day; ++round)
+        slot.nextRound = std::min(slot.nextRound, round->transferDay);
+    slot.holds = kLastDay - Days{1};
+    if (slot.comes) {
+        if (*slot.comes > day) slot.holds = *slot.comes - Days{1};
+    } else {
+        for (const auto& stay : side.stays) {
+            if (stay.from <= day) continue;
+            slot.holds = std::min(slot.holds, stay.from - Days{1});
+            if (!stay.yard) slot.nextRound = std::min(slot.nextRound, stay.from);
+        }
     }
     const auto& segments = side.segments;
     const auto at = std::find_if(segments.begin(), segments.end(),
                                  [&](const auto& s) { return s.days.contains(day); });
-    slot.lookAgain = day < side.stands.first ? side.stands.first : day + Days{1};
-    if (at == segments.end()) return;
-    known = std::min(known, at->days.last);
-    const bool here = side.yardOn(day) == yard_;
+    if (at == segments.end()) {
+        slot.holds = day < side.stands.first ? side.stands.first - Days{1} : day;
+        return;
+    }
+    slot.holds = std::min(slot.holds, at->days.last);
+    const bool here = slot.comes ? *slot.comes <= day : side.yardOn(day) == yard_;
     if (here && (at->kind == Kind::Empty || at->kind == Kind::Freed) && day < at->needsBroodFrom) {
         slot.free = at->readyFrom;
         slot.certain = at->certain;
-        known = std::min(known, at->needsBroodFrom - Days{1});
+        slot.holds = std::min(slot.holds, at->needsBroodFrom - Days{1});
     }
-    slot.lookAgain = known + Days{1};
 }
 
 }  // namespace tenthday

@@ -1,5 +1,7 @@
 /// @file free_sides.h  Which sides of a yard could take a cell on a day. Inner to the room.
 #pragma once
+#include <cstdint>
+#include <optional>
 #include <span>
 
 #include "occupancy/nucs.h"
@@ -29,6 +31,8 @@ public:
     /// once.
     void add(std::size_t side);
 
+    /// Looks at all of them on a day that no question comes before.
+    void begin(Day day) { goTo(day); }
     /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another.
     [[nodiscard]] std::vector<FreeSide> on(Day day, Day heldUntil, bool certainOnly);
     /// How many these are.
@@ -38,10 +42,13 @@ public:
 
 private:
     struct Slot {
-        std::size_t side;
+        std::size_t side = 0;
+        Day ends = kLastDay;       ///< first day on which the nuc is there no longer
+        std::optional<Day> comes;  ///< its box has one stay: in the yard, from here
         Day free = kLastDay;       ///< free from here
         Day nextRound = kLastDay;  ///< another cell comes then, or the nuc ends
-        Day lookAgain = kLastDay;  ///< what is said here holds up to the day before
+        Day holds{};               ///< last day for which this is so; before kLastDay
+        Day lookAgain = kLastDay;  ///< then, or when it becomes free
         bool certain = false;
         bool isFree = false;                   ///< counted as such, or listed
         std::int32_t before = -1, after = -1;  ///< neighbours among those looked at on one day
@@ -52,7 +59,8 @@ private:
         [[nodiscard]] bool isBounded() const { return nextRound < kLastDay; }
     };
     void goTo(Day day);
-    void look(std::int32_t slot);
+    /// @param changed  the side is another than when it was looked at last
+    void look(std::int32_t slot, bool changed);
     void find(Slot& slot) const;
     void count(std::int32_t slot, std::int32_t by);
     void wait(std::int32_t slot);
@@ -61,8 +69,9 @@ private:
 
     std::span<const SideOutlook> sides_;
     Id<Yard> yard_;
-    std::vector<Slot> slots_;  ///< by side
-    Day first_, now_;          ///< days asked for: the first and the latest
+    std::vector<Slot> slots_;           ///< by side
+    std::vector<std::uint8_t> isFree_;  ///< of each slot, close together: most are not
+    Day first_, now_;                   ///< days asked for: the first and the latest
     bool asked_ = false;
     std::vector<std::int32_t> waiting_;  ///< per day from `first_`: first slot to look at; -1: none
     std::vector<std::int32_t> bounded_;  ///< free ones that another cell comes to

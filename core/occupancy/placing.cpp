@@ -2,6 +2,7 @@
 #include <cmath>
 #include <unordered_map>
 
+#include "base/side_by_side.h"
 #include "occupancy/free_sides.h"
 #include "occupancy/ripe_for_nucs.h"
 #include "occupancy/sides.h"
@@ -37,6 +38,11 @@ public:
                 last = at->second;
             }
         }
+    }
+
+    /// Days are asked for from this one on.
+    void begin(Day day) {
+        sideBySide(free_.size(), [&](std::size_t yard) { free_[yard].begin(day); });
     }
 
     PlacedCells place(Id<Batch> batch, const BatchTimeline& timeline) {
@@ -149,6 +155,7 @@ std::vector<PlacedCells> placeByFirstFit(std::vector<SideOutlook>& sides, const 
         return timelines[a].second->hold.transfer < timelines[b].second->hold.transfer;
     });
     Placer placer(sides, snapshot);
+    if (!order.empty()) placer.begin(timelines[order.front()].second->hold.transferDay);
     std::vector<PlacedCells> placed(timelines.size());
     for (const auto i : order) placed[i] = placer.place(timelines[i].first, *timelines[i].second);
     return placed;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/side_by_side.h"
 #include "occupancy/caged.h"
 #include "occupancy/winter.h"
 
@@ -168,22 +169,29 @@ SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day trans
 
 namespace {
 
+/// For all sides, in parts that are worth a thread's while.
+template <class Each>
+void eachSide(std::size_t sides, Each each) {
+    constexpr std::size_t kAtOnce = 256;
+    sideBySide((sides + kAtOnce - 1) / kAtOnce, [&](std::size_t part) {
+        const auto end = std::min(sides, (part + 1) * kAtOnce);
+        for (auto i = part * kAtOnce; i < end; ++i) each(i);
+    });
+}
+
 /// The bare ones with stays of their own, to be filled and divided.
 std::vector<SideOutlook> copied(const BareSides& bare, std::vector<BoxStayFrom>& stays) {
     stays = bare.stays();
-    std::vector<SideOutlook> sides;
-    sides.reserve(bare.sides().size());
-    for (const auto& side : bare.sides()) {
+    std::vector<SideOutlook> sides(bare.sides().size());
+    eachSide(sides.size(), [&](std::size_t i) {
+        const auto& side = bare.sides()[i];
         const auto first = side.stays.data() - bare.stays().data();
-        sides.push_back({side.side,
-                         side.box,
-                         side.stands,
-                         {stays.data() + first, side.stays.size()},
-                         side.stockings,
-                         {},
-                         {},
-                         {}});
-    }
+        sides[i].side = side.side;
+        sides[i].box = side.box;
+        sides[i].stands = side.stands;
+        sides[i].stays = {stays.data() + first, side.stays.size()};
+        sides[i].stockings = side.stockings;
+    });
     return sides;
 }
 
@@ -217,12 +225,12 @@ std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& 
             see(side, *outcome, snapshot.facts());
         }
     leaveForWinter(sides, snapshot);
-    for (std::size_t i = 0; i < sides.size(); ++i) {
+    eachSide(sides.size(), [&](std::size_t i) {
         if (sides[i].rounds.empty() && sides[i].wintered.empty())
             divideAs(bare.sides()[i], sides[i]);
         else
             divide(sides[i], snapshot);
-    }
+    });
     return sides;
 }
 

@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "base/natural_order.h"
+#include "base/side_by_side.h"
 #include "occupancy/caged.h"
 
 namespace tenthday {
@@ -240,25 +241,33 @@ std::vector<YardOutlook> yardOutlooks(const Snapshot& snapshot, const Timelines&
     });
     std::unordered_map<Id<Yard>, std::size_t> index;
     for (std::size_t i = 0; i < yards.size(); ++i) index[yards[i]->id] = i;
-    std::vector<YardSums> sums(yards.size(), YardSums(season, snapshot.today()));
-    std::vector<bool> used(yards.size());
+    struct Stay {
+        std::size_t side;
+        DayWindow days;
+    };
+    std::vector<std::vector<Stay>> stays(yards.size());
     std::optional<Id<Yard>> known;
     auto at = index.end();
-    for (const auto& side : sides)
-        for (std::size_t i = 0; i < side.stays.size(); ++i) {
-            const auto& [from, yard] = side.stays[i];
+    for (std::size_t n = 0; n < sides.size(); ++n)
+        for (std::size_t i = 0; i < sides[n].stays.size(); ++i) {
+            const auto& [from, yard] = sides[n].stays[i];
             const Day last =
-                i + 1 < side.stays.size() ? side.stays[i + 1].from - Days{1} : kLastDay;
+                i + 1 < sides[n].stays.size() ? sides[n].stays[i + 1].from - Days{1} : kLastDay;
             if (!yard || last < season.first || from > season.last) continue;
             if (yard != known)
                 known = yard, at = index.find(*yard);  // boxes of a yard come together
-            if (at == index.end()) continue;
-            sums[at->second].addSide(side, {from, last});
-            used[at->second] = true;
+            if (at != index.end()) stays[at->second].push_back({n, {from, last}});
         }
+    std::vector<std::optional<YardOutlook>> made(yards.size());
+    sideBySide(yards.size(), [&](std::size_t i) {
+        if (stays[i].empty()) return;
+        YardSums sums(season, snapshot.today());
+        for (const auto& [side, days] : stays[i]) sums.addSide(sides[side], days);
+        made[i] = sums.finish(yards[i]);
+    });
     std::vector<YardOutlook> outlooks;
-    for (std::size_t i = 0; i < yards.size(); ++i)
-        if (used[i]) outlooks.push_back(sums[i].finish(yards[i]));
+    for (auto& yard : made)
+        if (yard) outlooks.push_back(std::move(*yard));
     return outlooks;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/natural_order.h"
+#include "base/side_by_side.h"
 #include "occupancy/bare_sides.h"
 #include "outlook/plan_of.h"
 #include "outlook/sky.h"
@@ -235,9 +236,15 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
                                                   : a->batch->id < b->batch->id;
     });
     const auto timelines = timelinesOf(*outlook);
-    outlook->builders = builderOutlooks(outlook->snapshot, timelines);
-    outlook->nucs = nucOutlook(outlook->snapshot, timelines, *memo.bareSides(snapshot));
-    outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
+    const auto& bare = *memo.bareSides(snapshot);
+    sideBySide(2, [&](std::size_t part) {
+        if (part == 0) {
+            outlook->nucs = nucOutlook(outlook->snapshot, timelines, bare);
+        } else {
+            outlook->builders = builderOutlooks(outlook->snapshot, timelines);
+            outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
+        }
+    });
     outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,
                                    outlook->limits, outlook->drones);

@@ -1,0 +1,15 @@
+/// @file side_by_side.h  Pieces of work that touch nothing in common, on all of the machine's
+/// cores.
+#pragma once
+#include <cstddef>
+#include <functional>
+
+namespace tenthday {
+
+/// Calls `piece` with each number from 0 up to below `pieces`, several at a time and in no order,
+/// and comes back when all are done. What comes out must not hang on that order: each piece writes
+/// where no other reads or writes. What a piece throws is thrown on. On one core, or where there is
+/// one piece, it is a plain loop.
+void sideBySide(std::size_t pieces, const std::function<void(std::size_t)>& piece);
+
+}  // namespace tenthday

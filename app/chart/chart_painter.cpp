@@ -1,7 +1,7 @@
 #include "chart/chart_painter.h"
 
+#include <QFontMetricsF>
 #include <QPaintEngine>
-#include <QTextLayout>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -111,6 +111,13 @@ quint64 tileName(const Item& item, int pixels, qreal pixelRatio) {
     return name << 12 | static_cast<quint64>(qRound(pixelRatio * 64));
 }
 
+/// What a text takes about its first pen place, signs of other fonts and overhang as well.
+QRectF wordsRect(const QString& text, const QFont& font) {
+    const QFontMetricsF metrics(font);
+    const QRectF line(0, -metrics.ascent(), metrics.horizontalAdvance(text), metrics.height());
+    return line.united(metrics.boundingRect(text));
+}
+
 /// Whether it makes pixels, one to one: there what was painted once can be put again.
 bool makesPixels(const QPainter& painter) {
     return painter.paintEngine()->type() == QPaintEngine::Raster &&
@@ -175,7 +182,7 @@ void ChartPainter::paintItem(QPainter& painter, const Layout& layout, const Item
         case Shape::Glyph:
             return paintGlyph(painter, item);
         case Shape::Text:
-            return paintText(painter, layout.texts[detail], colour);
+            return paintText(painter, layout.texts[detail], item.role);
     }
 }
 
@@ -260,34 +267,41 @@ const QPixmap& ChartPainter::tileOf(const Item& item, int pixels, qreal pixelRat
     return tile;
 }
 
-void ChartPainter::paintText(QPainter& painter, const TextRun& text, const QColor& colour) const {
-    const auto type = static_cast<std::size_t>(text.type);
-    painter.setPen(colour);
-    painter.setFont(fonts_[type]);
-    if (!makesPixels(painter)) return painter.drawText(text.baseline, text.text);
-    const auto& words = shaped(text);
-    painter.drawStaticText(text.baseline - QPointF(0, words.ascent), words.text);
+void ChartPainter::paintText(QPainter& painter, const TextRun& text, Role role) const {
+    if (!makesPixels(painter)) {
+        painter.setPen(palette_[role]);
+        painter.setFont(fonts_[static_cast<std::size_t>(text.type)]);
+        return painter.drawText(text.baseline, text.text);
+    }
+    const qreal ratio = painter.device()->devicePixelRatioF();
+    const auto& words = wordsOf(text, role, ratio);
+    const QPoint corner = (text.baseline * ratio).toPoint() - words.start;
+    painter.drawPixmap(QPointF(corner) / ratio, words.pixels);
 }
 
-/// Shaped once for each text: the same words stand in picture after picture.
-const ChartPainter::Shaped& ChartPainter::shaped(const TextRun& text) const {
-    constexpr qsizetype kMost = 4000;  // a season holds some hundred words
-    constexpr qreal kWideEnough = 1e5;
-    const auto type = static_cast<std::size_t>(text.type);
-    auto& known = shaped_[type];
-    if (known.size() > kMost) known.clear();
-    auto& made = known[text.text];
-    if (!made.text.text().isEmpty()) return made;
-    made.text.setTextFormat(Qt::PlainText);
-    made.text.setText(text.text);
-    made.text.setPerformanceHint(QStaticText::AggressiveCaching);
-    made.text.prepare({}, fonts_[type]);
-    QTextLayout layout(text.text, fonts_[type]);
-    layout.beginLayout();
-    auto line = layout.createLine();
-    line.setLineWidth(kWideEnough);
-    layout.endLayout();
-    made.ascent = line.ascent();
+/// The same words stand in picture after picture: shaping and blending each letter would take most
+/// of the time.
+const ChartPainter::Words& ChartPainter::wordsOf(const TextRun& text, Role role,
+                                                 qreal pixelRatio) const {
+    constexpr qsizetype kMost = 3000;  // a season holds some hundred words
+    if (words_.size() > kMost) words_.clear();
+    quint64 name = static_cast<quint64>(text.type) << 16 | static_cast<quint64>(role);
+    name = name << 16 | static_cast<quint64>(qRound(pixelRatio * 64));
+    auto& made = words_[{text.text, name}];
+    if (!made.pixels.isNull()) return made;
+    const auto& font = fonts_[static_cast<std::size_t>(text.type)];
+    const auto takes = wordsRect(text.text, font);
+    const auto room = QRectF(takes.topLeft() * pixelRatio, takes.size() * pixelRatio)
+                          .toAlignedRect()
+                          .adjusted(-1, -1, 1, 1);
+    made.pixels = QPixmap(room.size());
+    made.pixels.fill(Qt::transparent);
+    made.pixels.setDevicePixelRatio(pixelRatio);
+    made.start = -room.topLeft();
+    QPainter on(&made.pixels);
+    on.setPen(palette_[role]);
+    on.setFont(font);
+    on.drawText(QPointF(made.start) / pixelRatio, text.text);
     return made;
 }
 

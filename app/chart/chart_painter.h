@@ -2,7 +2,7 @@
 #pragma once
 #include <QHash>
 #include <QPainter>
-#include <QStaticText>
+#include <QPixmap>
 #include <span>
 
 #include "chart/chart_item.h"
@@ -11,7 +11,7 @@
 namespace tenthday {
 
 /// Window, picture, paper and vector file look the same. Where pixels are made, dots,
-/// hatches and glyphs are put as tiles of whole pixels and words are shaped once: only faster.
+/// hatches, glyphs and words are painted once each and put on whole pixels: only faster.
 class ChartPainter {
 public:
     ChartPainter(const Palette& palette, const Typeface& face);
@@ -22,9 +22,10 @@ public:
     void paintOverGround(QPainter& painter, const Layout& layout) const;
 
 private:
-    struct Shaped {
-        QStaticText text;
-        qreal ascent = 0;  ///< of its line: signs of another font may stand higher
+    /// A text in one colour, painted once.
+    struct Words {
+        QPixmap pixels;
+        QPoint start;  ///< its first pen place, in the pixels
     };
     using Items = std::span<const Item>;
     void paintItems(QPainter& painter, const Layout& layout, Items items) const;
@@ -33,14 +34,14 @@ private:
     void paintDotted(QPainter& painter, const Item& item) const;
     void paintHatch(QPainter& painter, const Item& item) const;
     void paintGlyph(QPainter& painter, const Item& item) const;
-    void paintText(QPainter& painter, const TextRun& text, const QColor& colour) const;
+    void paintText(QPainter& painter, const TextRun& text, Role role) const;
     [[nodiscard]] const QPixmap& tileOf(const Item& item, int pixels, qreal pixelRatio) const;
-    [[nodiscard]] const Shaped& shaped(const TextRun& text) const;
+    [[nodiscard]] const Words& wordsOf(const TextRun& text, Role role, qreal pixelRatio) const;
 
     const Palette& palette_;
     mutable QHash<quint64, QPixmap> tiles_;
     mutable QHash<quint64, QPixmap> glyphs_;
-    mutable std::array<QHash<QString, Shaped>, kTypeCount> shaped_;
+    mutable QHash<std::pair<QString, quint64>, Words> words_;  ///< by text and what it hangs on
     std::array<QFont, kTypeCount> fonts_;
 };
 

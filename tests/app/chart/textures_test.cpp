@@ -136,31 +136,54 @@ TEST_P(Textures, DottedLinesEndWithAWholeDot) {
     }
 }
 
-// Words shaped once stand where the painter writes them: to the pixel.
+QImage words(const char* text, QPointF baseline, qreal ratio) {
+    Layout layout;
+    layout.texts.push_back({QString::fromUtf8(text), Type::Body, baseline});
+    Item item;
+    item.layer = Layer::Words;
+    item.shape = Shape::Text;
+    item.role = Role::OutsideHatch;
+    item.detail = 0;
+    layout.items = {item};
+    auto image = ground(ratio);
+    QPainter painter(&image);
+    ChartPainter(paletteOf(Look::Light), systemTypeface()).paintOverGround(painter, layout);
+    return image;
+}
+
+/// The most by which a pixel differs, 0 to 255.
+int mostApart(const QImage& a, const QImage& b) {
+    int most = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x)
+            most = std::max(most, std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))));
+    return most;
+}
+
+// Painted once and put, words stand where the painter writes them, signs of other fonts and
+// overhang as well.
 TEST_P(Textures, WordsStandOnTheirBaseline) {
     const double ratio = GetParam();
-    const auto face = systemTypeface();
-    for (const auto* words : {"20 of 22 ripe", "Hg", "\xe2\x98\x85 7"}) {
-        Layout layout;
-        layout.texts.push_back({QString::fromUtf8(words), Type::Body, {10, 24}});
-        Item item;
-        item.layer = Layer::Words;
-        item.shape = Shape::Text;
-        item.role = Role::Ink;
-        item.detail = 0;
-        layout.items = {item};
-        QImage made((QSizeF(kSize) * ratio).toSize(), QImage::Format_RGB32);
-        made.setDevicePixelRatio(ratio);
-        made.fill(Qt::white);
-        QImage wanted = made;
-        QPainter on(&made);
-        ChartPainter(paletteOf(Look::Light), face).paintOverGround(on, layout);
+    for (const auto* text : {"20 of 22 ripe", "Hg", "\xe2\x98\x85 7", "\xc3\x85j"}) {
+        auto wanted = ground(ratio);
         QPainter plain(&wanted);
-        plain.setFont(face.font(Type::Body));
-        plain.setPen(paletteOf(Look::Light)[Role::Ink]);
-        plain.drawText(QPointF(10, 24), QString::fromUtf8(words));
-        EXPECT_EQ(made, wanted) << words;
+        plain.setFont(systemTypeface().font(Type::Body));
+        plain.setPen(paletteOf(Look::Light)[Role::OutsideHatch]);
+        plain.drawText(QPointF(8, 24), QString::fromUtf8(text));
+        plain.end();
+        ASSERT_GT(inkOf(wanted), 0);
+        // Letters stand on quarters of a pixel: rounded otherwise, one may be a shade apart.
+        EXPECT_LE(mostApart(words(text, {8, 24}, ratio), wanted), 12) << text;
     }
+}
+
+// Between whole pixels they are put on the nearest: the same words look the same everywhere.
+TEST_P(Textures, WordsAreAlike) {
+    const double ratio = GetParam();
+    const double ink = inkOf(words("14 ready", {8, 24}, ratio));
+    EXPECT_GT(ink, 0);
+    for (const auto& at : {QPointF(8.3, 24), QPointF(20.45, 18.2), QPointF(31.7, 30.6)})
+        EXPECT_DOUBLE_EQ(inkOf(words("14 ready", at, ratio)), ink);
 }
 
 INSTANTIATE_TEST_SUITE_P(Ratios, Textures, ::testing::Values(1.0, 1.25, 1.5, 2.0));

@@ -94,8 +94,11 @@ void FactsPage::layOut() {
 QString FactsPage::told() const { return told_->text(); }
 
 void FactsPage::follow() {
+    const auto facts = desk_.outlook()->snapshot.factsPtr();
+    if (facts == shownFacts_) return;  // most edits leave them as they are
+    shownFacts_ = facts;
     model_->setEditable(!desk_.isReadOnly());
-    model_->setFacts(desk_.outlook()->snapshot.facts());
+    model_->setFacts(*facts);
     tellChosen();
 }
 

@@ -1,6 +1,7 @@
 /// @file facts_page.h  Every trade number with unit, range and source, and the user's own in place.
 #pragma once
 #include <QWidget>
+#include <memory>
 
 #include "desk/desk.h"
 #include "facts/facts_model.h"
@@ -34,6 +35,7 @@ private:
     void tellChosen();
 
     Desk& desk_;
+    std::shared_ptr<const Facts> shownFacts_;
     FactsModel* model_;
     QSortFilterProxyModel* shown_;
     QTableView* table_;

@@ -68,13 +68,15 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
       all_(new QPushButton(nuc_text::chooseAll())),
       stock_(new QPushButton),
       told_(new QLabel) {
-    model_->show(desk.outlook(), desk.snapshot().today());
+    const auto& season = desk.outlook()->season;
+    day_ = std::clamp(desk.snapshot().today(), season.first, season.last);
+    model_->show(desk.outlook(), day_);
     shown_->setSourceModel(model_);
     shown_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     shown_->setFilterKeyColumn(-1);
     shown_->setSortRole(NucsModel::kSortRole);
     table_->setModel(shown_);
-    makeList(*table_, nuc_text::head(model_->day()));
+    makeList(*table_, nuc_text::head(day_));
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->horizontalHeader()->setStretchLastSection(true);
@@ -113,7 +115,6 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
     connect(all_, &QPushButton::clicked, table_, &QTableView::selectAll);
     connect(stock_, &QPushButton::clicked, this, &NucsPage::enterSelected);
     connect(&desk_, &Desk::shown, this, &NucsPage::follow);
-    follow();
 }
 
 QWidget* NucsPage::makeTop() {
@@ -224,6 +225,11 @@ void NucsPage::resizeEvent(QResizeEvent* event) {
     divide();
 }
 
+void NucsPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) follow();
+}
+
 /// The list gets what all its columns take, as far as the reasons keep a readable width.
 void NucsPage::divide() {
     if (isDivided_) return;
@@ -242,19 +248,21 @@ QString NucsPage::told() const { return told_->text(); }
 void NucsPage::setDay(Day day) {
     const auto& season = desk_.outlook()->season;
     day = std::clamp(day, season.first, season.last);
-    if (day == model_->day()) return;
-    model_->show(desk_.outlook(), day);
+    if (day == day_) return;
+    day_ = day;
     follow();
     Q_EMIT dayChosen(day);
 }
 
 void NucsPage::follow() {
+    stale_ = !isVisible();
+    if (stale_) return;
     const auto chosen = selected();
     const int currentRow = table_->currentIndex().row();
     const auto& season = desk_.outlook()->season;
-    const auto day = std::clamp(model_->day(), season.first, season.last);
-    model_->show(desk_.outlook(), day);
-    head_->setText(nuc_text::head(day));
+    day_ = std::clamp(day_, season.first, season.last);
+    model_->show(desk_.outlook(), day_);
+    head_->setText(nuc_text::head(day_));
     const auto numbers = model_->numbers();
     numbers_->setText(model_->rowCount() == 0
                           ? nuc_text::noNucs()
@@ -266,7 +274,7 @@ void NucsPage::follow() {
     donor_->clear();
     const auto& book = desk_.outlook()->snapshot;
     for (const auto& yard : book.all<Yard>())
-        if (donorHolds(book, yard->label, day).empty())
+        if (donorHolds(book, yard->label, day_).empty())
             donor_->addItem(QString::fromStdString(yard->label));
     donor_->setCurrentText(text);
     for (int row = 0; row < shown_->rowCount(); ++row) {
@@ -287,9 +295,9 @@ void NucsPage::follow() {
 /// Why the current nuc is, or is not, ready.
 void NucsPage::tellCurrent() {
     const auto at = shown_->mapToSource(table_->currentIndex());
-    reasons_->showChain(at.isValid() ? why_text::nuc(*desk_.outlook(),
-                                                     model_->sideOutlookAt(at.row()), model_->day())
-                                     : std::vector<why_text::Link>{},
+    reasons_->showChain(at.isValid()
+                            ? why_text::nuc(*desk_.outlook(), model_->sideOutlookAt(at.row()), day_)
+                            : std::vector<why_text::Link>{},
                         model_->rowCount() == 0 ? nuc_text::noNucs() : QString());
 }
 
@@ -297,7 +305,7 @@ DateOfBatch NucsPage::chosenDate() const {
     const auto at = shown_->mapToSource(table_->currentIndex());
     if (!at.isValid()) return {};
     const auto is =
-        sideOn(model_->sideOutlookAt(at.row()), model_->day(), desk_.outlook()->snapshot.today());
+        sideOn(model_->sideOutlookAt(at.row()), day_, desk_.outlook()->snapshot.today());
     if (is.round == nullptr) return {};
     return {is.round->batch, Event::Catch};
 }
@@ -324,15 +332,15 @@ std::vector<Id<NucSide>> NucsPage::selected() const {
 void NucsPage::tellSelection() {
     const auto count = static_cast<int>(selected().size());
     const auto kind = careKind();
-    stock_->setText(kind           ? upkeep_text::enter(*kind, count, model_->day())
-                    : isTakeBack() ? upkeep_text::takeBack(count, model_->day())
-                                   : nuc_text::stock(count, model_->day()));
+    stock_->setText(kind           ? upkeep_text::enter(*kind, count, day_)
+                    : isTakeBack() ? upkeep_text::takeBack(count, day_)
+                                   : nuc_text::stock(count, day_));
     stock_->setEnabled(count > 0 && !desk_.isReadOnly());
     all_->setEnabled(shown_->rowCount() > 0);
     QStringList held;
     if (donor_->isEnabled())
         for (const auto& hold :
-             donorHolds(desk_.snapshot(), donor_->currentText().toStdString(), model_->day()))
+             donorHolds(desk_.snapshot(), donor_->currentText().toStdString(), day_))
             held += diary_text::held(hold);
     if (!held.isEmpty())
         told_->setText(held.join(u' '));
@@ -343,7 +351,7 @@ void NucsPage::tellSelection() {
 
 Result<ChangeSet> NucsPage::stocking(const std::vector<Id<NucSide>>& sides) const {
     StockingPlan plan;
-    plan.day = model_->day();
+    plan.day = day_;
     if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
     if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
     plan.openBrood = brood_->value() > 0 && openBrood_->isChecked();
@@ -356,7 +364,7 @@ Result<ChangeSet> NucsPage::stocking(const std::vector<Id<NucSide>>& sides) cons
 Result<ChangeSet> NucsPage::care(const std::vector<Id<NucSide>>& sides) const {
     CarePlan plan;
     plan.kind = *careKind();
-    plan.day = model_->day();
+    plan.day = day_;
     if (bees_->value() > 0) plan.beesMl = BeesMl{bees_->value()};
     if (brood_->value() > 0) plan.broodFrames = Frames{brood_->value()};
     plan.openBrood = brood_->value() > 0 && openBrood_->isChecked();
@@ -365,7 +373,7 @@ Result<ChangeSet> NucsPage::care(const std::vector<Id<NucSide>>& sides) const {
 }
 
 void NucsPage::enterSelected() {
-    const auto changes = isTakeBack() ? takeBackCare(desk_.snapshot(), selected(), model_->day())
+    const auto changes = isTakeBack() ? takeBackCare(desk_.snapshot(), selected(), day_)
                          : careKind() ? care(selected())
                                       : stocking(selected());
     if (const auto broken = changes ? brokenHold(desk_.snapshot(), changes.value()) : std::nullopt)

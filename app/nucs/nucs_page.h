@@ -27,7 +27,7 @@ public:
     /// @param desk  must outlive the page
     explicit NucsPage(Desk& desk, QWidget* parent = nullptr);
 
-    [[nodiscard]] Day day() const { return model_->day(); }
+    [[nodiscard]] Day day() const { return day_; }
     void setDay(Day day);
 
     /// Makes a nuc the current one, whatever is filtered out for it.
@@ -58,6 +58,7 @@ Q_SIGNALS:
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -78,6 +79,8 @@ private:
     [[nodiscard]] std::vector<Id<NucSide>> selected() const;
 
     Desk& desk_;
+    Day day_;
+    bool stale_ = true;  ///< there is something new that nobody has seen yet
     NucsModel* model_;
     NucsFilter* shown_;
     QTableView* table_;

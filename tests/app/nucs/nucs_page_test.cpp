@@ -50,6 +50,19 @@ protected:
     std::unique_ptr<NucsPage> page_;
 };
 
+// A drag on the chart shows a season at every step: a list that nobody sees need not follow.
+TEST_F(NucsPageTest, FollowsOnlyWhileItIsSeenAndThenAtOnce) {
+    const int before = rows();
+    page_->hide();
+    const auto numbers = page_->numbersText();
+    page_->setDay(day("2027-07-20"));
+    EXPECT_EQ(page_->numbersText(), numbers) << "nobody looks";
+    EXPECT_EQ(page_->day(), day("2027-07-20")) << "yet it knows its day";
+    page_->show();
+    EXPECT_NE(page_->numbersText(), numbers);
+    EXPECT_GE(rows(), before);
+}
+
 TEST_F(NucsPageTest, ShowsEveryNucOfTheDayInDrivingOrderWithTheFourNumbers) {
     EXPECT_EQ(page_->day(), day("2027-06-03"));
     EXPECT_GT(rows(), 70);

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 #include <unordered_map>
+#include <vector>
 
 #include "base/natural_order.h"
 #include "biology/drones.h"
@@ -13,6 +15,37 @@ namespace {
 
 /// Fewer virgins than this are not worth a day of their own.
 constexpr double kFew = 0.05;
+
+/// Virgins due to fly, by day.
+class Flights {
+public:
+    double& on(Day day) {
+        if (virgins_.empty()) first_ = day;
+        if (day < first_) {
+            virgins_.insert(virgins_.begin(), static_cast<std::size_t>((first_ - day).count()), 0);
+            first_ = day;
+        }
+        const auto at = static_cast<std::size_t>((day - first_).count());
+        if (at >= virgins_.size()) virgins_.resize(at + 1);
+        return virgins_[at];
+    }
+    /// From the first day with any to the last.
+    [[nodiscard]] DayWindow days() const {
+        return {first_, first_ + Days{static_cast<int>(virgins_.size()) - 1}};
+    }
+    /// The first of the days with the most, and how many these are.
+    [[nodiscard]] std::pair<Day, double> peak() const {
+        std::pair<Day, double> most{first_, 0};
+        for (std::size_t i = 0; i < virgins_.size(); ++i)
+            if (virgins_[i] > most.second + 1e-9)
+                most = {first_ + Days{static_cast<int>(i)}, virgins_[i]};
+        return most;
+    }
+
+private:
+    Day first_{};
+    std::vector<double> virgins_;
+};
 
 class Counter {
 public:
@@ -35,7 +68,7 @@ public:
             const auto yard =
                 batch->mating == Mating::Open ? std::optional(stands) : stationOn(batch->id, day);
             if (!yard) continue;
-            virgins_[*yard][day] += virgins;
+            flights_[*yard].on(day) += virgins;
             const Day graft = dayOf(timeline->second->graft);
             const auto first = firstGraft_.try_emplace(*yard, graft).first;
             first->second = std::min(first->second, graft);
@@ -44,8 +77,8 @@ public:
 
     std::vector<DroneNeed> run() const {
         std::vector<DroneNeed> needs;
-        for (const auto& [id, days] : virgins_)
-            if (const auto yard = snapshot_.find(id)) needs.push_back(needOf(yard, days));
+        for (const auto& [id, flights] : flights_)
+            if (const auto yard = snapshot_.find(id)) needs.push_back(needOf(yard, flights));
         std::sort(needs.begin(), needs.end(), [](const DroneNeed& a, const DroneNeed& b) {
             return a.yard->driveOrder != b.yard->driveOrder
                        ? a.yard->driveOrder < b.yard->driveOrder
@@ -61,13 +94,12 @@ private:
         return std::nullopt;
     }
 
-    [[nodiscard]] DroneNeed needOf(const Ptr<Yard>& yard, const std::map<Day, double>& days) const {
+    [[nodiscard]] DroneNeed needOf(const Ptr<Yard>& yard, const Flights& flights) const {
         const auto& facts = snapshot_.facts();
         DroneNeed need;
         need.yard = yard;
-        need.flights = {days.begin()->first, days.rbegin()->first};
-        for (const auto& [day, virgins] : days)
-            if (virgins > need.virgins + 1e-9) need.peak = day, need.virgins = virgins;
+        need.flights = flights.days();
+        std::tie(need.peak, need.virgins) = flights.peak();
         need.wanted = droneColoniesFor(need.virgins, facts);
         need.firstGraft = firstGraft_.at(yard->id);
         need.combBy = droneCombBy(need.firstGraft, facts);
@@ -110,7 +142,7 @@ private:
     const Snapshot& snapshot_;
     DayWindow season_;
     std::unordered_map<Id<Batch>, const BatchTimeline*> timelines_;
-    std::map<Id<Yard>, std::map<Day, double>> virgins_;
+    std::map<Id<Yard>, Flights> flights_;
     std::map<Id<Yard>, Day> firstGraft_;
 };
 

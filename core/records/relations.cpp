@@ -95,31 +95,33 @@ std::vector<Ptr<Batch>> batchesServed(const Snapshot& snapshot, const MakeUp& ma
 
 namespace {
 
-/// The make-ups of a batch's first builders for which `mine` holds of the batches they serve.
+bool holds(const std::vector<Ptr<Batch>>& batches, Id<Batch> id) {
+    return std::any_of(batches.begin(), batches.end(), [&](const auto& b) { return b->id == id; });
+}
+
+/// The make-ups of a batch's first builders that serve it and for which `mine` holds of all batches
+/// they serve. Only those of the days before its graft can: the others are not looked into.
 template <class Mine>
 std::vector<Ptr<MakeUp>> makeUpsWhere(const Snapshot& snapshot, const Batch& batch, Mine mine) {
     std::vector<Ptr<MakeUp>> found;
+    const Day graft = graftDay(snapshot, batch);
     for (const auto builder : firstBuilders(snapshot, batch.id))
-        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid))
-            if (mine(batchesServed(snapshot, *makeUp))) found.push_back(makeUp);
+        for (const auto& makeUp : snapshot.all<MakeUp>().of(builder.uuid)) {
+            if (!isMadeUpFor(makeUp->day, graft)) continue;
+            const auto served = batchesServed(snapshot, *makeUp);
+            if (holds(served, batch.id) && mine(served)) found.push_back(makeUp);
+        }
     return found;
-}
-
-bool holds(const std::vector<Ptr<Batch>>& batches, Id<Batch> id) {
-    return std::any_of(batches.begin(), batches.end(), [&](const auto& b) { return b->id == id; });
 }
 
 }  // namespace
 
 std::vector<Ptr<MakeUp>> makeUpsFor(const Snapshot& snapshot, const Batch& batch) {
-    return makeUpsWhere(snapshot, batch,
-                        [&](const auto& served) { return holds(served, batch.id); });
+    return makeUpsWhere(snapshot, batch, [](const auto&) { return true; });
 }
 
 std::vector<Ptr<MakeUp>> ownMakeUps(const Snapshot& snapshot, const Batch& batch) {
-    return makeUpsWhere(snapshot, batch, [&](const auto& served) {
-        return served.size() == 1 && holds(served, batch.id);
-    });
+    return makeUpsWhere(snapshot, batch, [](const auto& served) { return served.size() == 1; });
 }
 
 }  // namespace tenthday

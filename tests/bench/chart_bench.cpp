@@ -4,11 +4,12 @@
 /// bare calls, the first picture of the large season under 150 ms.
 #include <benchmark/benchmark.h>
 
-#include <QApplication>
 #include <QImage>
 #include <QPainter>
 
 #include "bench/a_look.h"
+#include "bench/bench_application.h"
+#include "bench/frame_times.h"
 #include "chart/active_days.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_painter.h"
@@ -24,14 +25,6 @@ constexpr QSize kScreen{1920, 1080};
 constexpr int kPlanned = 300;
 constexpr int kWholeSeason = 0;
 
-QApplication& application() {
-    static int count = 1;
-    static char name[] = "bench";
-    static char* names[] = {name, nullptr};
-    static QApplication app(count, names);
-    return app;
-}
-
 struct Scene {
     OutlookPtr outlook;
     ChartOptions options;
@@ -44,7 +37,7 @@ struct Scene {
 
     /// @param days  to see, from today; kWholeSeason: as the season is first shown
     explicit Scene(int days) {
-        (void)application();
+        (void)benchApplication();
         outlook = outlookOf(test::largeSeason(), memo);
         face = systemTypeface();
         face.basePx = 12;
@@ -67,31 +60,8 @@ struct Scene {
     }
 };
 
-void told(benchmark::State& state, std::vector<double>& frames) {
-    std::sort(frames.begin(), frames.end());
-    state.counters["p50_ms"] = frames[frames.size() / 2] * 1000;
-    state.counters["p90_ms"] = frames[frames.size() * 9 / 10] * 1000;
-    state.counters["p99_ms"] = frames[frames.size() * 99 / 100] * 1000;
-    state.counters["worst_ms"] = frames.back() * 1000;
-}
-
-double secondsSince(std::chrono::steady_clock::time_point start) {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
-template <class Frame>
-void timeFrames(benchmark::State& state, Frame&& frame) {
-    std::vector<double> frames;
-    for (auto _ : state) {
-        const auto start = std::chrono::steady_clock::now();
-        frame();
-        frames.push_back(secondsSince(start));
-    }
-    told(state, frames);
-}
-
-/// One batch a day further each time: season derived anew, laid out, painted. `picture_p99_ms` is
-/// from the preview to the finished picture.
+/// One batch a day further or back each time: season derived anew, laid out, painted.
+/// `picture_p99_ms` is from the preview to the finished picture.
 void dragFrame(benchmark::State& state) {
     Scene scene(static_cast<int>(state.range(0)));
     const auto saved = scene.outlook->snapshot;
@@ -99,11 +69,10 @@ void dragFrame(benchmark::State& state) {
     const ChartPainter painter(paletteOf(Look::Light), scene.face);
     GroundCache ground;
     scene.paint(painter, ground);  // what is dragged stands in the window already
-    int step = 0;
+    int frame = 0;
     std::vector<double> pictures;
     timeFrames(state, [&] {
-        step = step % 5 + 1;
-        const auto moved = moveBatch(saved, batch->id, batch->day + Days{step});
+        const auto moved = moveBatch(saved, batch->id, batch->day + Days{draggedBy(frame++)});
         if (!moved) return state.SkipWithError(moved.error().text.c_str());
         const auto next = applied(saved, moved.value());
         if (!next) return state.SkipWithError(next.error().text.c_str());
@@ -266,7 +235,7 @@ BENCHMARK(bareCalls)->Arg(30)->Arg(120)->Arg(kWholeSeason)->Unit(benchmark::kMil
 
 /// From a season that is loaded and derived to its first picture.
 void firstPicture(benchmark::State& state) {
-    (void)application();
+    (void)benchApplication();
     OutlookMemo memo;
     const auto outlook = outlookOf(test::largeSeason(), memo);
     for (auto _ : state) {

@@ -28,16 +28,20 @@ public:
     explicit Maker(LargeSeason size)
         : size_(size), freeFrom_(static_cast<std::size_t>(size.nucs)) {}
 
-    Snapshot make() {
+    ChangeSet makeRows() {
         addOperation();
         for (int n = 0; n < size_.nucs / 2; ++n) addBox(n);
         for (int n = 0; n < kStarters + kFinishers; ++n) addBuilder(n);
         for (int n = 0; n < size_.batches; ++n) addBatch(n);
         addWeather();
+        return std::move(rows_);
+    }
+
+    Snapshot make() {
         Snapshot empty;
         empty.setToday(today_);
         empty.setSeason(id<Season>(1));
-        auto made = applied(empty, rows_);
+        auto made = applied(empty, makeRows());
         if (!made) throw std::logic_error(made.error().text);
         return std::move(made).value();
     }
@@ -191,6 +195,8 @@ private:
 }  // namespace
 
 Snapshot largeSeason(LargeSeason size) { return Maker(size).make(); }
+
+ChangeSet largeSeasonRows(LargeSeason size) { return Maker(size).makeRows(); }
 
 Id<Batch> largeSeasonBatch(int n) { return id<Batch>(static_cast<std::uint64_t>(n) + 1); }
 

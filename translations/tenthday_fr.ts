@@ -7365,10 +7365,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>waiting: no day in sight</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>any</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10809,6 +10805,10 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>own: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting: no day yet</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

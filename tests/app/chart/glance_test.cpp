@@ -276,6 +276,22 @@ TEST_F(Glance, NucsOfAnOpenedYardGetLowSoThatAllLanesFit) {
     EXPECT_GE(rowOf(low), ruler.line(Type::Small) - 1);
 }
 
+TEST_F(Glance, NamesOfScrolledLanesGoBehindTheHead) {
+    for (const auto& yard : outlook->nucs.yards) options.openYards.push_back(yard.yard->id);
+    options.size.setHeight(420);
+    options.scrollY = 180;
+    const auto layout = lay(outlook->season);
+    const QRectF head(0, 0, options.size.width(), layout.plot.top() - 1);
+    int behind = 0;
+    for (const auto& [rect, text] : textsIn(layout, Layer::Names))
+        behind += head.intersects(rect) ? 1 : 0;
+    EXPECT_GT(behind, 0) << "some are scrolled there";
+    EXPECT_TRUE(std::any_of(layout.items.begin(), layout.items.end(), [&](const Item& item) {
+        return item.layer == Layer::Top && item.shape == Shape::Fill && item.role == Role::Ground &&
+               item.rect.contains(head);
+    }));
+}
+
 TEST_F(Glance, AWholeLargeSeasonFitsOneWindow) {
     const auto season = large(120, 800);
     options.orders = nullptr;

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollBar>
 
 #include "app/orders/orders_fixture.h"
 #include "look/airy_cells.h"
@@ -48,9 +49,11 @@ TEST_F(OrdersPageTest, WhatIsOrderedStandsWholeInASmallWindow) {
     };
     addLong(61, OrderKind::Proven, OrderPurpose::None);
     addLong(62, OrderKind::Own, OrderPurpose::Requeen);
+    for (std::uint64_t n = 63; n < 83; ++n)
+        add(n, "K-" + std::to_string(n), 5, "2027-07-30", OrderStanding::Cancelled);
     openExample();
     page_->filter().setCurrentIndex(3);
-    page_->resize(1280, 700);
+    page_->resize(1280, 600);
     auto& table = page_->table();
     const auto* cells = dynamic_cast<const AiryCells*>(table.itemDelegate());
     ASSERT_NE(cells, nullptr);
@@ -64,9 +67,11 @@ TEST_F(OrdersPageTest, WhatIsOrderedStandsWholeInASmallWindow) {
         }
         return table.horizontalHeader()->length() <= table.viewport()->width();
     };
-    EXPECT_EQ(rows(), 6);
+    EXPECT_EQ(rows(), 26);
     EXPECT_TRUE(QTest::qWaitFor(isWhole, kPatience))
-        << table.columnWidth(OrdersModel::What) << " px of " << table.viewport()->width();
+        << table.columnWidth(OrdersModel::What) << " px; all " << table.horizontalHeader()->length()
+        << " of " << table.viewport()->width();
+    EXPECT_TRUE(table.verticalScrollBar()->isVisible()) << "which takes room, too";
 }
 
 TEST_F(OrdersPageTest, StatesAreToldByGlyphAndWord) {

@@ -236,14 +236,17 @@ std::vector<QRectF> platesBut(const std::vector<Placed>& all, const Placed* one)
 }
 
 /// Those that matter most first; in few words where whole ones have no room.
-std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
+/// @param named  says which batches have too many cells
+std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool named,
+                               const TextRuler& ruler) {
     const auto& days = input.outlook.nucs.cellsDays;
     std::vector<Placed> all;
     for (const auto index : byWeight(input, days)) {
         const auto& day = days[index];
         const auto taken = platesBut(all, nullptr);
+        const bool hasName = named && isUncovered(day) && !day.batches.empty();
         for (const bool brief : {false, true}) {
-            const auto label = labelOf(input, day, brief, false, ruler);
+            const auto label = labelOf(input, day, brief, hasName, ruler);
             const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
             if (plate.isNull()) continue;
             all.push_back({index, brief, label, plate});
@@ -253,7 +256,7 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, const 
     return all;
 }
 
-/// Which batches have too many cells is said where that takes no other day its room.
+/// Says which batches have too many cells wherever there is room left for that.
 void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
                  std::vector<Placed>& all) {
     for (auto& placed : all) {
@@ -266,6 +269,24 @@ void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& rul
         placed.label = label;
         placed.plate = plate;
     }
+}
+
+/// How many days are told in whole words, and how many at all.
+std::pair<std::ptrdiff_t, std::size_t> toldOf(const std::vector<Placed>& all) {
+    return {std::count_if(all.begin(), all.end(), [](const Placed& one) { return !one.brief; }),
+            all.size()};
+}
+
+/// Which batches have too many cells is said where that takes no other day its room: first in
+/// place of what the others would have, so that they move aside.
+std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
+    auto all = placedDays(input, row, false, ruler);
+    auto named = placedDays(input, row, true, ruler);
+    const auto [whole, told] = toldOf(all);
+    const auto [wholeNamed, toldNamed] = toldOf(named);
+    if (wholeNamed >= whole && toldNamed >= told) return named;
+    nameBatches(input, row, ruler, all);
+    return all;
 }
 
 /// Days whose numbers have no room say so, where at least that fits, and can be asked there and at
@@ -307,8 +328,7 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
     layTotal(input, row_, sheet);
     layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
-    auto all = placedDays(input, row_, sheet.ruler());
-    nameBatches(input, row_, sheet.ruler(), all);
+    const auto all = namedDays(input, row_, sheet.ruler());
     for (const auto& placed : all) {
         const auto& day = days[placed.index];
         const int target = sheet.target(

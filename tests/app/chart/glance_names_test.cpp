@@ -209,6 +209,36 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
     }
 }
 
+TEST_F(Glance, DaysBesideOneWithTooManyCellsMoveAsideForItsBatches) {
+    auto changed = std::make_shared<Outlook>(*outlook);
+    auto& days = changed->nucs.cellsDays;
+    ASSERT_GE(days.size(), 3U);
+    days.resize(3);
+    const Day middle = day("2027-06-17");
+    for (int i = 0; i < 3; ++i) {
+        auto& cells = days[static_cast<std::size_t>(i)];
+        cells.day = middle + Days{7 * (i - 1)};
+        cells.ripe = cells.toNucs = 20;
+        cells.numbers = {};
+        cells.numbers.ready = i == 1 ? 11 : 33;
+    }
+    const auto batch = outlook->find(days[1].batches.front())->batch->label;
+    const auto name = "batch " + batch + ": 9 too many";
+    const qreal named = ruler.width(QString::fromStdString(name), Type::Strong);
+    const qreal beside = ruler.width(QStringLiteral("33 ready"), Type::Small);
+    // So narrow that the name fits only where both neighbours give way.
+    const DayWindow seen{middle - Days{20}, middle + Days{20}};
+    const qreal between = named + beside;  // from the first day to the last, px
+    options.size.setWidth(plotSpan(*changed, options, ruler).left + 41 * between / 14 + 14);
+    const auto layout = lay(*changed, seen);
+    EXPECT_TRUE(textsOf(layout).contains(name)) << name;
+    EXPECT_EQ(
+        std::count_if(layout.texts.begin(), layout.texts.end(),
+                      [](const TextRun& run) { return run.text == QStringLiteral("33 ready"); }),
+        2)
+        << "and all are told";
+}
+
 /// The sample's orders, all due on one day.
 std::shared_ptr<SeasonOrders> dueTogether(std::vector<OrderState> states) {
     auto orders = std::make_shared<SeasonOrders>(*sampleOrders());

@@ -864,5 +864,152 @@
             <numerusform>ticks say about %1 min (%Ln times)</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>catch %Ln queen(s)</source>
+        <translation>
+            <numerusform>catch %Ln queen</numerusform>
+            <numerusform>catch %Ln queens</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>room for %1 of %Ln cell(s) in %2</source>
+        <translation>
+            <numerusform>room for %1 of %Ln cell in %2</numerusform>
+            <numerusform>room for %1 of %Ln cells in %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) overfull</source>
+        <translation>
+            <numerusform>%Ln batch overfull</numerusform>
+            <numerusform>%Ln batches overfull</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with too many cells</source>
+        <translation>
+            <numerusform>%Ln batch with too many cells</numerusform>
+            <numerusform>%Ln batches with too many cells</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) moved too late: a queen is out first</source>
+        <translation>
+            <numerusform>%Ln batch moved too late: a queen is out first</numerusform>
+            <numerusform>%Ln batches moved too late: a queen is out first</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) moved while fragile</source>
+        <translation>
+            <numerusform>%Ln batch moved while fragile</numerusform>
+            <numerusform>%Ln batches moved while fragile</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) to look through for wild cells</source>
+        <translation>
+            <numerusform>%Ln batch to look through for wild cells</numerusform>
+            <numerusform>%Ln batches to look through for wild cells</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) on a day off</source>
+        <translation>
+            <numerusform>%Ln batch on a day off</numerusform>
+            <numerusform>%Ln batches on a day off</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) in a builder that is not free</source>
+        <translation>
+            <numerusform>%Ln batch in a builder that is not free</numerusform>
+            <numerusform>%Ln batches in a builder that is not free</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with a named nuc that is not ready</source>
+        <translation>
+            <numerusform>%Ln batch with a named nuc that is not ready</numerusform>
+            <numerusform>%Ln batches with a named nuc that is not ready</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) waiting for a catch</source>
+        <translation>
+            <numerusform>%Ln batch waiting for a catch</numerusform>
+            <numerusform>%Ln batches waiting for a catch</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) too early to graft</source>
+        <translation>
+            <numerusform>%Ln batch too early to graft</numerusform>
+            <numerusform>%Ln batches too early to graft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) too late to graft</source>
+        <translation>
+            <numerusform>%Ln batch too late to graft</numerusform>
+            <numerusform>%Ln batches too late to graft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) without a day to mate</source>
+        <translation>
+            <numerusform>%Ln batch without a day to mate</numerusform>
+            <numerusform>%Ln batches without a day to mate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) to feed in the dearth</source>
+        <translation>
+            <numerusform>%Ln batch to feed in the dearth</numerusform>
+            <numerusform>%Ln batches to feed in the dearth</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) short of drones</source>
+        <translation>
+            <numerusform>%Ln batch short of drones</numerusform>
+            <numerusform>%Ln batches short of drones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) out of a yard held for disease</source>
+        <translation>
+            <numerusform>%Ln batch out of a yard held for disease</numerusform>
+            <numerusform>%Ln batches out of a yard held for disease</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) without larvae seen</source>
+        <translation>
+            <numerusform>%Ln batch without larvae seen</numerusform>
+            <numerusform>%Ln batches without larvae seen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with too few nucs</source>
+        <translation>
+            <numerusform>%Ln batch with too few nucs</numerusform>
+            <numerusform>%Ln batches with too few nucs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) in trouble</source>
+        <translation>
+            <numerusform>%Ln batch in trouble</numerusform>
+            <numerusform>%Ln batches in trouble</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) late</source>
+        <translation>
+            <numerusform>%Ln batch late</numerusform>
+            <numerusform>%Ln batches late</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -795,10 +795,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>wild: look today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>on a day off</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7369,10 +7365,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>waiting: no day in sight</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>any</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10573,10 +10565,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: room for %2 of %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>before today</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10605,94 +10593,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Can promise, total</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>by Sunday, 90 % sure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 overfull</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 with too many cells</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 moved too late: a queen is out first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 moved while fragile</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 to look through for wild cells</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 on a day off</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 in a builder that is not free</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 with a named nuc that is not ready</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 waiting for a catch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 too early to graft</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 too late to graft</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 without a day to mate</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 to feed in the dearth</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 short of drones</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 out of a yard held for disease</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 without larvae seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 with too few nucs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 in trouble</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 late</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>catch %1 first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>an order leaves</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10714,6 +10614,201 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>What to do: find ways to fix it, let grafts begin earlier, or give these orders a later due day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batches %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more nucs of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>catch %Ln queen(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>catch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wild cells: look today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>room for %1 of %Ln cell(s) in %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>B, Shift+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lanes below, the lanes above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can promise in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now to Sunday, 90 % sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) overfull</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with too many cells</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) moved too late: a queen is out first</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) moved while fragile</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) to look through for wild cells</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) on a day off</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) in a builder that is not free</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with a named nuc that is not ready</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) waiting for a catch</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) too early to graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) too late to graft</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) without a day to mate</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) to feed in the dearth</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) short of drones</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) out of a yard held for disease</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) without larvae seen</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) with too few nucs</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) in trouble</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln batch(es) late</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>own: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waiting: no day yet</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

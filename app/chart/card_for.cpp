@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "chart/trouble_line.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/flying_text.h"
 #include "screen_text/joined_orders.h"
@@ -70,6 +71,8 @@ CardText cardFor(const Outlook& outlook, const TargetKey& key, const SeasonOrder
         case Hit::LaneName:
         case Hit::LegendName:
         case Hit::Strip:
+        case Hit::LanesAbove:
+        case Hit::LanesBelow:
             return {};
         case Hit::YardName:
             return chart_cards::yardName(outlook, key.yard);
@@ -116,6 +119,7 @@ namespace {
 CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Target& target) {
     constexpr int kMost = 12;
     CardText card;
+    std::vector<TargetKey> keys;
     std::set<int> findings;  // two batches may share one
     const Finding* first = nullptr;
     bool areOfAKind = true;
@@ -123,6 +127,7 @@ CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Targ
     for (auto other = layout.targets.rbegin(); other != layout.targets.rend(); ++other) {
         const auto& key = other->key;
         if (key.hit != Hit::Trouble || other->rect != target.rect) continue;
+        keys.push_back(key);
         const auto one = cardFor(outlook, key, nullptr);
         if (one.lines.empty() || (key.index >= 0 && !findings.insert(key.index).second)) continue;
         const auto* finding = at(outlook.findings, key.index);
@@ -132,7 +137,9 @@ CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Targ
         card.lines.push_back({one.title, {}, {}, one.lines.front().tone});
     }
     if (count < 2) return {};
-    card.title = areOfAKind ? trouble_text::counted(first, count) : trouble_text::inTrouble(count);
+    const int batches = countBatches(keys);
+    card.title =
+        areOfAKind ? trouble_text::counted(first, batches) : trouble_text::inTrouble(batches);
     if (count > kMost) card.lines.push_back({trouble_text::more(count - kMost), {}, {}});
     return card;
 }

@@ -13,15 +13,15 @@ namespace {
 
 constexpr qreal kPad = 5;
 constexpr qreal kTick = 5;
-constexpr qreal kUnderTotal = 1;
-constexpr qreal kAroundRows = 7;  ///< above and below the three lines of a sum
+constexpr qreal kAroundRows = 7;  ///< above and below the lines of a sum
+constexpr int kLines = 4;         ///< of a sum: its day, ripe, ready, left
 
 struct LabelLine {
     QString text;
     Type type;
 };
 struct Label {
-    std::array<LabelLine, 3> lines;
+    std::array<LabelLine, kLines> lines;
     qreal width = 0;
 };
 
@@ -32,9 +32,9 @@ bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numb
 
 /// Too many only where nothing likely covers them: else what they hang on.
 QString leftText(const CellsDay& day, bool brief) {
-    if (brief) return chart_text::leftShort(day.left());
-    return day.left() < 0 && !isUncovered(day) ? chart_text::needCatch(-day.left())
-                                               : chart_text::left(day.left());
+    if (day.left() < 0 && !isUncovered(day))
+        return brief ? chart_text::needCatchShort(-day.left()) : chart_text::needCatch(-day.left());
+    return brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left());
 }
 
 /// Labels of the batches whose cells are ripe that day.
@@ -46,18 +46,24 @@ QStringList batchesOf(const LaneInput& input, const CellsDay& day) {
     return labels;
 }
 
+/// "today", or its date.
+QString nameOf(const LaneInput& input, Day day) {
+    return day == input.outlook.snapshot.today() ? chart_text::today() : shortDay(day);
+}
+
 /// @param brief  in the least room  @param named  says which batches have too many cells
 Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool named,
               const TextRuler& ruler) {
     const int likely = wholeLikely(day.numbers);
     const int ready = day.numbers.ready;
     Label label;
-    label.lines[0] = {cells_sum_text::ripe(day.ripe, day.toNucs, brief), Type::Strong};
-    label.lines[1] = {
+    label.lines[0] = {nameOf(input, day.day), Type::Small};
+    label.lines[1] = {cells_sum_text::ripe(day.ripe, day.toNucs, brief), Type::Strong};
+    label.lines[2] = {
         brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
         Type::Small};
     const auto left = leftText(day, brief);
-    label.lines[2] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
+    label.lines[3] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
                       Type::Strong};
     for (const auto& line : label.lines)
         label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
@@ -78,15 +84,16 @@ void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int 
     const bool uncovered = isUncovered(day);
     if (onPlate) sheet.fill(Layer::Words, Role::Ground, plate, target, 3);
     const QRectF last(plate.left(), plate.bottom() - line - 1, plate.width(), line + 1);
-    // Too many has a shape of its own: filled where nothing is likely to help, else framed.
+    // Too many has a shape of its own: filled where nothing is likely to help. Catches that free
+    // enough are ordinary work, and framed.
     if (tooMany && uncovered)
         sheet.fill(Layer::Words, Role::DangerGround, last, target, 3);
     else if (tooMany)
-        sheet.frame(Layer::Words, Role::Caution, last, 1.2, 3);
+        sheet.frame(Layer::Words, Role::InkSoft, last, sheet.snap().hair(), 3);
     for (std::size_t i = 0; i < label.lines.size(); ++i) {
-        const auto role = i == 2 && tooMany ? (uncovered ? Role::DangerInk : Role::Caution)
-                          : i == 1          ? Role::InkSoft
-                                            : Role::Ink;
+        const auto role = i == 3 && tooMany && uncovered ? Role::DangerInk
+                          : i == 0 || i == 2             ? Role::InkSoft
+                                                         : Role::Ink;
         const qreal middle = plate.top() + (static_cast<qreal>(i) + 0.5) * line;
         sheet.text(Layer::Words, role, label.lines[i].type, label.lines[i].text,
                    {plate.center().x(), sheet.baselineAt(label.lines[i].type, middle)},
@@ -94,19 +101,32 @@ void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int 
     }
 }
 
-/// The plate over x, or beside its middle, where it meets no other; null where it cannot.
+/// The plate over x, or as near to that as it meets no other; null where it cannot.
 QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput& input,
                 const std::vector<QRectF>& taken) {
-    const qreal slack = label.width / 2 - kPad;
-    for (const qreal shift : {0.0, -slack / 2, slack / 2, -slack, slack}) {
-        const QRectF plate(x - label.width / 2 + shift, row.top(), label.width, row.height());
-        if (plate.left() < input.axis.left() || plate.right() > input.axis.right()) continue;
-        const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
-            return other.adjusted(-3, 0, 3, 0).intersects(plate);
-        });
-        if (!meets) return plate;
+    constexpr qreal kAir = 3;
+    const qreal wide = label.width;
+    const qreal wished = x - wide / 2;
+    std::vector<qreal> lefts{wished, input.axis.left(), input.axis.right() - wide};
+    for (const auto& other : taken) {
+        lefts.push_back(other.right() + kAir);
+        lefts.push_back(other.left() - kAir - wide);
     }
-    return {};
+    const auto isFree = [&](qreal left) {
+        constexpr qreal kTouch = 0.01;
+        if (left < input.axis.left() || left + wide > input.axis.right()) return false;
+        return std::none_of(taken.begin(), taken.end(), [&](const QRectF& other) {
+            return left + kTouch < other.right() + kAir &&
+                   other.left() - kAir + kTouch < left + wide;
+        });
+    };
+    std::optional<qreal> best;
+    for (const qreal left : lefts) {
+        const qreal shift = std::abs(left - wished);
+        if (shift > wide / 2 - kPad || (best && std::abs(*best - wished) <= shift)) continue;
+        if (isFree(left)) best = left;
+    }
+    return best ? QRectF(*best, row.top(), wide, row.height()) : QRectF();
 }
 
 /// In one yard alone its own number says it.
@@ -115,18 +135,18 @@ bool hasTotal(const Outlook& outlook) { return outlook.nucs.yards.size() > 1; }
 /// "today: 168 ready +358", of all yards, under the lane's name.
 QString totalWords(const LaneInput& input, Day day) {
     const auto all = readyInAllYards(input.outlook, day);
-    const bool isToday = day == input.outlook.snapshot.today();
-    return chart_text::readyOn(isToday ? chart_text::today() : shortDay(day), all.ready,
-                               wholeLikely(all));
+    return chart_text::readyOn(nameOf(input, day), all.ready, wholeLikely(all));
 }
 
-/// Can be asked: so it lies over the place that folds the lane.
-void layTotal(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+/// In the line of the days, as it is of one, too. Can be asked: so it lies over the place that
+/// folds the lane.
+void layTotal(const LaneInput& input, const QRectF& row, Sheet& sheet) {
     const auto day = countedDay(input.outlook, input.options);
     if (!day || !hasTotal(input.outlook)) return;
     const auto& ruler = sheet.ruler();
-    const QRectF line(0, area.top() + ruler.line(Type::Label), input.titleRight,
-                      ruler.line(Type::Strong));
+    const qreal middle = row.top() + lineOf(ruler) / 2;
+    const qreal height = ruler.line(Type::Strong);
+    const QRectF line(0, middle - height / 2, input.titleRight, height);
     const int target = sheet.target({.hit = Hit::ReadyTotal, .day = day}, line);
     sheet.text(
         Layer::Names, Role::Ink, Type::Strong,
@@ -141,7 +161,7 @@ void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, She
                {input.titleLeft,
                 sheet.baselineAt(Type::Label, area.top() + sheet.ruler().line(Type::Label) / 2)},
                Align::Left);
-    qreal y = row.top() + line / 2;
+    qreal y = row.top() + 1.5 * line;
     for (const auto& name :
          {chart_text::ripeHead(), chart_text::readyHead(), chart_text::leftHead()}) {
         sheet.text(Layer::Names, Role::InkSoft, Type::Small, name,
@@ -177,17 +197,14 @@ int wholeLikely(const ReadyNumbers& numbers) {
     return static_cast<int>(std::floor(numbers.likely + 1e-6));
 }
 
-LaneHeight CellsDaysLane::height(const LaneInput& input, const TextRuler& ruler) const {
-    const qreal total = hasTotal(input.outlook) ? ruler.line(Type::Strong) : 0;
-    const qreal head = ruler.line(Type::Label) + std::max(kTick + 1, total + kUnderTotal);
-    const qreal height = head + 3 * lineOf(ruler) + kAroundRows;
+LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
+    const qreal height = ruler.line(Type::Label) + kTick + 1 + kLines * lineOf(ruler) + kAroundRows;
     return {height, height, height, 0};
 }
 
 void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& snap = sheet.snap();
-    const qreal rows = 3 * lineOf(sheet.ruler()) + 2;
-    area_ = area;
+    const qreal rows = kLines * lineOf(sheet.ruler()) + 2;
     row_ = QRectF(area.left(), snap(area.bottom() - rows - 5), area.width(), snap(rows));
     head_ = QRectF(area.left(), area.top() + 1, area.width(),
                    std::max(0.0, row_.top() - kTick - 4 - area.top()));
@@ -219,14 +236,17 @@ std::vector<QRectF> platesBut(const std::vector<Placed>& all, const Placed* one)
 }
 
 /// Those that matter most first; in few words where whole ones have no room.
-std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
+/// @param named  says which batches have too many cells
+std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool named,
+                               const TextRuler& ruler) {
     const auto& days = input.outlook.nucs.cellsDays;
     std::vector<Placed> all;
     for (const auto index : byWeight(input, days)) {
         const auto& day = days[index];
         const auto taken = platesBut(all, nullptr);
+        const bool hasName = named && isUncovered(day) && !day.batches.empty();
         for (const bool brief : {false, true}) {
-            const auto label = labelOf(input, day, brief, false, ruler);
+            const auto label = labelOf(input, day, brief, hasName, ruler);
             const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
             if (plate.isNull()) continue;
             all.push_back({index, brief, label, plate});
@@ -236,12 +256,12 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, const 
     return all;
 }
 
-/// Which batches have too many cells is said where that takes no other day its room.
+/// Says which batches have too many cells wherever there is room left for that.
 void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
                  std::vector<Placed>& all) {
     for (auto& placed : all) {
         const auto& day = input.outlook.nucs.cellsDays[placed.index];
-        if (day.left() >= 0 || day.batches.empty()) continue;
+        if (!isUncovered(day) || day.batches.empty()) continue;
         const auto label = labelOf(input, day, placed.brief, true, ruler);
         const auto plate =
             placeFor(label, input.axis.middleOf(day.day), row, input, platesBut(all, &placed));
@@ -249,6 +269,24 @@ void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& rul
         placed.label = label;
         placed.plate = plate;
     }
+}
+
+/// How many days are told in whole words, and how many at all.
+std::pair<std::ptrdiff_t, std::size_t> toldOf(const std::vector<Placed>& all) {
+    return {std::count_if(all.begin(), all.end(), [](const Placed& one) { return !one.brief; }),
+            all.size()};
+}
+
+/// Which batches have too many cells is said where that takes no other day its room: first in
+/// place of what the others would have, so that they move aside.
+std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
+    auto all = placedDays(input, row, false, ruler);
+    auto named = placedDays(input, row, true, ruler);
+    const auto [whole, told] = toldOf(all);
+    const auto [wholeNamed, toldNamed] = toldOf(named);
+    if (wholeNamed >= whole && toldNamed >= told) return named;
+    nameBatches(input, row, ruler, all);
+    return all;
 }
 
 /// Days whose numbers have no room say so, where at least that fits, and can be asked there and at
@@ -268,7 +306,7 @@ void layOthers(const LaneInput& input, const QRectF& row, const std::vector<Plac
         const TargetKey key{.hit = Hit::CellsDay, .day = days[i].day, .index = static_cast<int>(i)};
         sheet.target(key, {x - kGrip, row.top() - kTick - 2, 2 * kGrip, kTick});
         const QPointF at(x,
-                         sheet.baselineAt(Type::Strong, row.top() + 0.5 * lineOf(sheet.ruler())));
+                         sheet.baselineAt(Type::Strong, row.top() + 1.5 * lineOf(sheet.ruler())));
         const auto place = sheet.textRect(Type::Strong, words, at, Align::Middle);
         const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
             return other.adjusted(-kAir, 0, kAir, 0).intersects(place);
@@ -287,11 +325,10 @@ void layOthers(const LaneInput& input, const QRectF& row, const std::vector<Plac
 }  // namespace
 
 void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
-    layTotal(input, area_, sheet);
+    layTotal(input, row_, sheet);
     layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
-    auto all = placedDays(input, row_, sheet.ruler());
-    nameBatches(input, row_, sheet.ruler(), all);
+    const auto all = namedDays(input, row_, sheet.ruler());
     for (const auto& placed : all) {
         const auto& day = days[placed.index];
         const int target = sheet.target(

@@ -14,7 +14,6 @@ public:
     void write(const LaneInput& input, Sheet& sheet) override;
 
 private:
-    QRectF area_;
     QRectF row_;   ///< where the labels stand
     QRectF head_;  ///< above them: which batches are late
 };

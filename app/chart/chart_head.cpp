@@ -228,7 +228,9 @@ qreal headHeight(const DayAxis& axis, const TextRuler& ruler) {
 }
 
 void layHead(const LaneInput& input, const QRectF& area, Sheet& sheet) {
-    sheet.fill(Layer::Top, Role::Ground, area);
+    // Over the corner, too: names of lanes that are scrolled go behind it.
+    sheet.fill(Layer::Top, Role::Ground,
+               {0, area.top(), input.options.size.width(), area.height()});
     const auto rows = rowsOf(input, area, sheet);
     sheet.text(Layer::Heads, Role::Ink, Type::Title, yearNumber(input.visible.first),
                {input.titleLeft, rows.months}, Align::Left);

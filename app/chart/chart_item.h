@@ -90,6 +90,8 @@ enum class Hit : std::uint8_t {
     LaneName,       ///< a lane's name: folds and unfolds it; `index` as LaneName
     LegendName,     ///< folds and unfolds the legend
     Strip,          ///< a day in the strip of the whole season
+    LanesAbove,     ///< names of lanes above the plot: scrolls to them
+    LanesBelow,     ///< of those below it
 };
 
 /// Stable name of a place: the same thing keeps it from layout to layout.

@@ -7,6 +7,7 @@
 #include "chart/chart_head.h"
 #include "chart/flying_lane.h"
 #include "chart/folded_lane.h"
+#include "chart/hidden_lanes.h"
 #include "chart/hint_lane.h"
 #include "chart/legend.h"
 #include "chart/promise_lane.h"
@@ -35,6 +36,8 @@ constexpr qreal kAboveLegend = space::kPart;
 struct PlacedLane {
     std::unique_ptr<Lane> lane;
     std::optional<LaneName> name;  ///< where it can be folded
+    QString title;
+    bool isLong = false;  ///< rows of the lane before
 };
 using Lanes = std::vector<PlacedLane>;
 
@@ -59,13 +62,13 @@ private:
     template <class Kind>
     void named(LaneName name, const QString& title) {
         if (options_.isFolded(name))
-            lanes_.push_back({std::make_unique<FoldedLane>(title), name});
+            lanes_.push_back({std::make_unique<FoldedLane>(title), name, title});
         else
-            lanes_.push_back({std::make_unique<Kind>(), name});
+            lanes_.push_back({std::make_unique<Kind>(), name, title});
     }
     /// @param brief  a line: the season can well do without
     void hint(const QString& name, const QString& text, bool brief = false) {
-        lanes_.push_back({std::make_unique<HintLane>(name, text, brief), {}});
+        lanes_.push_back({std::make_unique<HintLane>(name, text, brief), {}, name});
     }
     void upper() {
         const bool isEmpty = outlook_.batches.empty();
@@ -86,9 +89,11 @@ private:
         const auto& yards = outlook_.nucs.yards;
         if (yards.empty()) hint(chart_text::matingNucs(), welcome_text::noNucs());
         for (std::size_t i = 0; i < yards.size(); ++i) {
-            lanes_.push_back({std::make_unique<YardLane>(i), {}});
+            const auto label = QString::fromStdString(yards[i].yard->label);
+            lanes_.push_back({std::make_unique<YardLane>(i), {}, label});
             if (options_.isOpen(yards[i].yard->id))
-                lanes_.push_back({std::make_unique<SidesLane>(i), {}});
+                lanes_.push_back(
+                    {std::make_unique<SidesLane>(i), {}, chart_hand_text::moreNucsOf(label), true});
         }
     }
     void lower() {
@@ -180,10 +185,11 @@ namespace {
 
 /// Heights of what lies under the lanes.
 struct Foot {
+    qreal hidden = 0;  ///< names of lanes out of sight
     qreal strip = 0;
     qreal legend = kMargin;
     bool isFolded = false;
-    [[nodiscard]] qreal height() const { return strip + legend; }
+    [[nodiscard]] qreal height() const { return hidden + strip + legend; }
 };
 
 /// Lanes go before the legend, which the hand that opens it has the last word about.
@@ -200,23 +206,29 @@ Foot footOf(const LaneInput& input, qreal room, qreal least, const TextRuler& ru
     const auto& axis = input.axis;
     Foot foot;
     if (options.strip && !axis.showsAll()) foot.strip = stripHeight(ruler) + 2 * kAboveLegend;
-    if (!options.legend) return foot;
-    foot.legend = kAboveLegend + legendHeight(input.outlook, options, axis.width(), ruler);
-    foot.isFolded = foldsLegend(options, room - foot.height(), least + kAboveLegend);
-    if (foot.isFolded) foot.legend = kAboveLegend + foldedLegendHeight(ruler);
+    if (options.legend) {
+        foot.legend = kAboveLegend + legendHeight(input.outlook, options, axis.width(), ruler);
+        foot.isFolded = foldsLegend(options, room - foot.height(), least + kAboveLegend);
+        if (foot.isFolded) foot.legend = kAboveLegend + foldedLegendHeight(ruler);
+    }
+    if (room - foot.height() < least + kAboveLegend) foot.hidden = hiddenLanesHeight(ruler);
     return foot;
 }
 
-void layFoot(const LaneInput& input, const Foot& foot, const QRectF& plot, Sheet& sheet) {
+void layFoot(const LaneInput& input, const Foot& foot, const std::vector<LaneSpan>& lanes,
+             const QRectF& plot, Sheet& sheet) {
     const auto& axis = input.axis;
+    if (foot.hidden > 0)
+        layHiddenLanes(hiddenLanes(lanes, plot, sheet.ruler()),
+                       {axis.left(), plot.bottom(), axis.width(), foot.hidden}, sheet);
     if (foot.strip > 0)
         layStrip(input,
-                 {axis.left(), plot.bottom() + kAboveLegend, axis.width(),
+                 {axis.left(), plot.bottom() + foot.hidden + kAboveLegend, axis.width(),
                   foot.strip - 2 * kAboveLegend},
                  sheet);
     if (!input.options.legend) return;
-    const QRectF area(axis.left(), plot.bottom() + foot.strip + kAboveLegend, axis.width(),
-                      foot.legend - kAboveLegend);
+    const QRectF area(axis.left(), plot.bottom() + foot.hidden + foot.strip + kAboveLegend,
+                      axis.width(), foot.legend - kAboveLegend);
     layLegend(input, foot.isFolded, area, sheet);
 }
 
@@ -253,12 +265,13 @@ void layEach(const LaneInput& input, const std::vector<LanePlace>& places, Sheet
     }
 }
 
-/// Lays lane under lane. @return how high all are
-qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<LaneHeight>& bounds,
-               const QRectF& plot, Sheet& sheet) {
+/// Lays lane under lane.
+std::vector<LaneSpan> layLanes(const LaneInput& input, const Lanes& lanes,
+                               const std::vector<LaneHeight>& bounds, const QRectF& plot,
+                               Sheet& sheet) {
     const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
     qreal y = plot.top() - input.options.scrollY;
-    qreal content = kAboveLegend;
+    std::vector<LaneSpan> spans;
     qreal underBuilders = 0;
     constexpr std::size_t kBuilders = 1;
     std::vector<LanePlace> places;
@@ -266,7 +279,7 @@ qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<Lan
         places.push_back(
             {lanes[i].lane.get(), lanes[i].name, {plot.left(), y, plot.width(), heights[i]}});
         y += heights[i];
-        content += heights[i];
+        spans.push_back({lanes[i].title, y - heights[i], y, lanes[i].isLong});
         if (i == kBuilders) underBuilders = y;
     }
     layEach(input, places, sheet, layLane);
@@ -275,7 +288,7 @@ qreal layLanes(const LaneInput& input, const Lanes& lanes, const std::vector<Lan
         own.ribbon.course = input.ribbon.course;
         at.lane->write(own, words);
     });
-    return content;
+    return spans;
 }
 
 }  // namespace
@@ -303,12 +316,13 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
                                         std::max(head + 40, options.size.height() - foot.height()));
     layGround(input, plot, sheet);
     layDayLines(input, plot, sheet);
-    const qreal content = layLanes(input, lanes, bounds, plot, sheet);
+    const auto laid = layLanes(input, lanes, bounds, plot, sheet);
     if (options.place.hit != Hit::None)
         sheet.frameTarget(Layer::Marks, Role::Selection, options.place, 1);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
-    layFoot(input, foot, plot, sheet);
+    layFoot(input, foot, laid, plot, sheet);
+    const qreal content = laid.back().bottom - laid.front().top + kAboveLegend;
     auto layout = std::move(sheet).finish(axis, plot, content);
     layout.legendFolded = foot.isFolded;
     return layout;

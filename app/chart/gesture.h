@@ -47,6 +47,8 @@ public:
     virtual void goToTrouble(const TargetKey& trouble) = 0;
     virtual void foldOrUnfold(LaneName lane) = 0;
     virtual void foldOrUnfoldLegend() = 0;
+    /// The lanes below come into sight (by > 0) or those above, as many as the plot holds.
+    virtual void scrollLanes(int by) = 0;
     virtual void showAxis(const DayAxis& axis, qreal scrollY) = 0;
     virtual void hover(QPointF at) = 0;
     virtual void setPointer(Qt::CursorShape shape) = 0;

@@ -38,6 +38,8 @@ Gesture::Next PressedGesture::release(ChartHand& hand, QPointF at) {
     if (key.hit == Hit::YardName) hand.openOrClose(key.yard);
     if (key.hit == Hit::LaneName) hand.foldOrUnfold(static_cast<LaneName>(key.index));
     if (key.hit == Hit::LegendName) hand.foldOrUnfoldLegend();
+    if (key.hit == Hit::LanesBelow) hand.scrollLanes(1);
+    if (key.hit == Hit::LanesAbove) hand.scrollLanes(-1);
     if (key.hit == Hit::Strip) return JumpingGesture(hand.axis(), hand.scrollY()).release(hand, at);
     if (!key.batch.isNone() && hand.addsToSelection()) {
         hand.selectAlso(key.batch);

@@ -14,7 +14,8 @@ QRectF grip(const Target& target) {
 }
 
 bool isInSight(const Layout& layout, const Target& target, QPointF point) {
-    if (target.key.hit == Hit::LegendName || target.key.hit == Hit::Strip)
+    if (target.key.hit == Hit::LegendName || target.key.hit == Hit::Strip ||
+        target.key.hit == Hit::LanesBelow || target.key.hit == Hit::LanesAbove)
         return point.y() >= layout.plot.bottom();
     if (target.key.hit == Hit::YardName || target.key.hit == Hit::LaneName ||
         target.key.hit == Hit::ReadyTotal)

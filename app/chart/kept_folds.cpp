@@ -9,7 +9,7 @@ void keepFolds(SeasonChart& chart, Settings& settings) {
         if (const auto lane = fromToken<LaneName>(text.toStdString())) lanes.push_back(*lane);
     chart.setFolds(lanes, kept.legend);
     QObject::connect(&chart, &SeasonChart::foldsChanged, &chart, [&chart, &settings] {
-        Settings::ChartFolds folds{{}, chart.options().legendFolded};
+        Settings::ChartFolds folds{{}, chart.legendFold()};
         for (const auto lane : chart.options().foldedLanes)
             folds.lanes += QString::fromStdString(std::string(token(lane)));
         settings.setChartFolds(folds);

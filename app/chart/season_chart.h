@@ -11,7 +11,9 @@
 #include "chart/ground_cache.h"
 #include "chart/hover_card.h"
 #include "chart/magnet.h"
+#include "chart/trouble_place.h"
 #include "chart/yard_stacks.h"
+#include "options/legend_fold.h"
 #include "outlook/outlook.h"
 
 namespace tenthday {
@@ -39,8 +41,9 @@ public:
     void setSelectedBatch(std::optional<Id<Batch>> batch);
     /// All that are selected, the one that keys and pages go by first.
     [[nodiscard]] std::vector<Id<Batch>> selectedBatches() const;
-    /// Lanes folded to a line, and whether the legend is: as they were left last.
-    void setFolds(const std::vector<LaneName>& lanes, bool legend);
+    /// Lanes folded to a line, and what a hand did to the legend: as they were left last.
+    void setFolds(const std::vector<LaneName>& lanes, LegendFold legend);
+    [[nodiscard]] LegendFold legendFold() const;
     /// Batches that somebody proposes, drawn as ghosts; null takes them away.
     void setProposals(const ChartProposalsPtr& proposals);
     /// Where the keys stand; Hit::None while they stand nowhere.
@@ -66,6 +69,7 @@ public:
     /// To the next day, or the one before, with work that must be done on that very day.
     void goToMust(int by);
     void foldOrUnfoldLegend() override;
+    void scrollLanes(int by) override;
     /// Moves all that is selected, in one step.
     void moveSelected(int byDays);
     /// What its card says.
@@ -127,6 +131,9 @@ private:
     void select(Id<Batch> batch) override { setSelectedBatch(batch); }
     void selectAlso(Id<Batch> batch) override;
     void goToTrouble(const TargetKey& trouble) override;
+    void bringIntoSight(const TroublePlace& place);
+    void bringIntoSight(const TargetKey& key);
+    void scrollTo(const QRectF& rect);
     void openOrClose(Id<Yard> yard) override;
     void foldOrUnfold(LaneName lane) override;
     void showAxis(const DayAxis& axis, qreal scrollY) override;

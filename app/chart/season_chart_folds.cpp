@@ -14,10 +14,17 @@ void SeasonChart::foldOrUnfold(LaneName lane) {
     Q_EMIT foldsChanged();
 }
 
-void SeasonChart::setFolds(const std::vector<LaneName>& lanes, bool legend) {
+void SeasonChart::setFolds(const std::vector<LaneName>& lanes, LegendFold legend) {
     options_.foldedLanes = lanes;
-    options_.legendFolded = legend;
+    options_.legendFolded = legend == LegendFold::Folded;
+    options_.legendOpened = legend == LegendFold::Opened;
     relayout();
+}
+
+LegendFold SeasonChart::legendFold() const {
+    return options_.legendFolded   ? LegendFold::Folded
+           : options_.legendOpened ? LegendFold::Opened
+                                   : LegendFold::ByRoom;
 }
 
 void SeasonChart::foldOrUnfoldLegend() {
@@ -60,6 +67,40 @@ void SeasonChart::openOrCloseYards() {
         std::all_of(all.begin(), all.end(), [&](Id<Yard> id) { return options_.isOpen(id); });
     options_.openYards = areOpen ? std::vector<Id<Yard>>{} : all;
     showAxis(axis_, scrollY());
+}
+
+// --- lanes in sight ---------------------------------------------------------------------------
+
+void SeasonChart::scrollLanes(int by) {
+    constexpr qreal kKept = 40;  ///< of what was seen before stays in sight
+    showAxis(axis_, scrollY() + by * std::max(kKept, layoutNow().plot.height() - kKept));
+}
+
+/// As little as brings it into the plot: its upper edge, where it is higher.
+void SeasonChart::scrollTo(const QRectF& rect) {
+    constexpr qreal kAir = 12;
+    const auto plot = layoutNow().plot;
+    const qreal below = rect.bottom() + kAir - plot.bottom();
+    const qreal above = rect.top() - kAir - plot.top();
+    if (above < 0)
+        showAxis(axis_, scrollY() + above);
+    else if (below > 0)
+        showAxis(axis_, scrollY() + std::min(below, above));
+}
+
+void SeasonChart::bringIntoSight(const TargetKey& key) {
+    if (const auto* target = findTarget(layoutNow(), key)) scrollTo(target->rect);
+}
+
+void SeasonChart::bringIntoSight(const TroublePlace& place) {
+    if (const auto lane = place.lane(); lane && options_.isFolded(*lane)) foldOrUnfold(*lane);
+    std::optional<QRectF> first;
+    for (const auto& target : layoutNow().targets) {
+        if (!place.is(target.key)) continue;
+        if (layoutNow().plot.contains(target.rect.center())) return;
+        if (!first) first = target.rect;
+    }
+    if (first) scrollTo(*first);
 }
 
 }  // namespace tenthday

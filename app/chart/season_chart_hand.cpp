@@ -127,6 +127,8 @@ bool SeasonChart::findKey(int key, Qt::KeyboardModifiers with) {
             return goToMust(by), true;
         case Qt::Key_Y:  // some window managers keep Alt+Shift+Up and Down for themselves
             return moveToYard(by), true;
+        case Qt::Key_B:
+            return scrollLanes(by), true;
         case Qt::Key_Space:
             return tellPlace(), true;
         default:
@@ -159,6 +161,7 @@ bool SeasonChart::changeKey(int key, Qt::KeyboardModifiers with) {
 void SeasonChart::standOn(const TargetKey& key) {
     options_.place = key;
     relayout();
+    bringIntoSight(key);
     tellPlace();
 }
 
@@ -216,6 +219,7 @@ void SeasonChart::goToClash(int by) {
     setChosenDay(finding.day);
     if (const auto batch = batchOf(finding)) setSelectedBatch(*batch);
     showAxis(axis_.showing(*options_.chosenDay, axis_.dayWidth()), scrollY());
+    bringIntoSight(placeOf(finding));
     card_->showCard(chart_cards::trouble(finding),
                     {axis_.middleOf(*options_.chosenDay), layoutNow().plot.top() + 40});
 }
@@ -226,6 +230,7 @@ void SeasonChart::goToTrouble(const TargetKey& trouble) {
     if (!trouble.day) return;
     setChosenDay(*trouble.day);
     showAxis(axis_.showing(*options_.chosenDay, axis_.dayWidth()), scrollY());
+    bringIntoSight(placeOf(*shown_, trouble));
     card_->showCard(cardOf(trouble), pointer_);
 }
 

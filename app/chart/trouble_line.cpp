@@ -1,11 +1,12 @@
 #include "chart/trouble_line.h"
 
+#include <numeric>
 #include <set>
 
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
+#include "screen_text/dates.h"
 #include "screen_text/flying_text.h"
-#include "screen_text/lists.h"
 #include "screen_text/trouble_text.h"
 #include "timeline/late.h"
 
@@ -91,15 +92,19 @@ std::vector<Trouble> joined(const std::vector<Trouble>& troubles) {
     return all;
 }
 
-/// @param most  so many of its batches are named; of none they are only counted
-QString textOf(const Trouble& trouble, int most) {
-    if (trouble.batch.isEmpty()) return trouble.words;
-    const auto names = trouble.names();
-    const int count = static_cast<int>(names.size());
-    if (count == 1) return trouble_text::ofBatch(trouble.batch, trouble.words);
-    const auto who = most == 0 ? chart_hand_text::batches(count)
-                               : listedWithMore(names.mid(0, most), count - most);
-    return trouble_text::ofBatch(who, trouble.words);
+/// @param most   so many of its batches are named; of none they are only counted
+/// @param dated  with the day it is about, of several batches the first one's
+QString textOf(const Trouble& trouble, int most, bool dated) {
+    QString who;
+    if (!trouble.batch.isEmpty()) {
+        const auto names = trouble.names();
+        const int count = static_cast<int>(names.size());
+        const int named = count == 1 ? 1 : std::min(most, count);
+        who = named == 0 ? chart_hand_text::batches(count)
+                         : chart_hand_text::batchNames(names.mid(0, named), count - named);
+    }
+    const auto day = dated && trouble.key.day ? shortDay(*trouble.key.day) : QString();
+    return trouble_text::told(who, day, trouble.words);
 }
 
 /// A sign and words at a place.
@@ -147,13 +152,8 @@ struct Counted {
     [[nodiscard]] bool isAlike(const Trouble& other) const {
         return first->role == other.role && trouble_text::areOfAKind(first->finding, other.finding);
     }
-    /// What two batches share counts once; so does a batch in two builders.
-    [[nodiscard]] int count() const {
-        std::set<std::pair<int, Id<Batch>>> different;
-        for (const auto& key : keys)
-            different.insert({key.index, key.index < 0 ? key.batch : Id<Batch>{}});
-        return static_cast<int>(different.size());
-    }
+    /// Of batches, each once.
+    [[nodiscard]] int count() const { return countBatches(keys); }
     [[nodiscard]] QString words() const { return trouble_text::counted(first->finding, count()); }
 };
 
@@ -172,8 +172,12 @@ std::vector<Counted> countedFrom(const std::vector<Trouble>& troubles, std::size
 
 /// What a line tells, from left to right.
 struct Laid {
-    int most = 0;                ///< so many batches that share their words are named
-    std::vector<QRectF> places;  ///< of the first troubles
+    int most = 0;  ///< so many batches that share their words are named
+    struct Spot {
+        QString words;
+        QRectF place;
+    };
+    std::vector<Spot> spots;  ///< of the first troubles
     struct Count {
         Counted of;
         QString words;
@@ -182,18 +186,75 @@ struct Laid {
     std::vector<Count> counts;  ///< of the rest
 };
 
+/// Words there are seen to be about what stands at x.
+bool standsAt(const QRectF& place, qreal x) {
+    constexpr qreal kNear = 24;
+    return place.left() - kNear <= x && x <= place.right() + kNear;
+}
+
+/// Where words stand nearest to x; away from their batch they name its day. The place is taken
+/// then; null where there is none.
+Laid::Spot spotFor(const Trouble& trouble, int most, qreal x, LineRoom& room,
+                   const TextRuler& ruler) {
+    Laid::Spot spot;
+    for (const bool dated : {false, true}) {
+        auto left = room;
+        spot.words = textOf(trouble, most, dated);
+        spot.place = left.take(x, widthOf(spot.words, ruler));
+        if (spot.place.isNull()) break;
+        if (!dated && !standsAt(spot.place, trouble.x)) continue;
+        room = std::move(left);
+        break;
+    }
+    return spot;
+}
+
 /// Trouble by trouble its place, until one has none.
 Laid firstPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, std::size_t count,
                  LineRoom& room, bool inOrder, int most, const TextRuler& ruler) {
     Laid laid{most, {}, {}};
     const qreal start = input.axis.left();
     for (std::size_t i = 0; i < count; ++i) {
-        const qreal width = widthOf(textOf(troubles[i], most), ruler);
-        const auto place = room.take(inOrder ? start : std::max(troubles[i].x, start), width);
-        if (place.isNull()) break;
-        laid.places.push_back(place);
+        const qreal x = inOrder ? start : std::max(troubles[i].x, start);
+        auto spot = spotFor(troubles[i], most, x, room, ruler);
+        if (spot.place.isNull()) break;
+        laid.spots.push_back(std::move(spot));
     }
     return laid;
+}
+
+/// Sum of the ways from batches to their words, px.
+qreal wayOf(const Laid& laid, const std::vector<Trouble>& troubles) {
+    qreal way = 0;
+    for (std::size_t i = 0; i < laid.spots.size(); ++i)
+        way += std::abs(laid.spots[i].place.left() - troubles[i].x);
+    return way;
+}
+
+/// All near their batches. Where those that come first by weight would drive others to the wrong
+/// side of them, places are given from the first day on or from the last day back. Without places
+/// where not all have room.
+Laid nearPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, const LineRoom& room,
+                int most, const TextRuler& ruler) {
+    std::vector<std::size_t> byDay(troubles.size());
+    std::iota(byDay.begin(), byDay.end(), 0);
+    std::stable_sort(byDay.begin(), byDay.end(),
+                     [&](auto a, auto b) { return troubles[a].x < troubles[b].x; });
+    auto left = room;
+    auto best = firstPlaces(input, troubles, troubles.size(), left, false, most, ruler);
+    if (best.spots.size() < troubles.size()) return {};
+    for (int turn = 0; turn < 2; ++turn) {
+        std::vector<Trouble> turned;
+        for (const auto i : byDay) turned.push_back(troubles[i]);
+        left = room;
+        const auto laid = firstPlaces(input, turned, turned.size(), left, false, most, ruler);
+        const bool hasAll = laid.spots.size() == troubles.size();
+        if (hasAll && wayOf(laid, turned) < wayOf(best, troubles)) {
+            for (std::size_t i = 0; i < byDay.size(); ++i) best.spots[byDay[i]] = laid.spots[i];
+        }
+        std::reverse(byDay.begin(), byDay.end());
+    }
+    return best;
 }
 
 /// Places for so many kinds of the rest, and for how many there are beside them.
@@ -201,7 +262,7 @@ Laid firstPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, s
 bool placeCounts(const LaneInput& input, const std::vector<Counted>& rest, std::size_t kinds,
                  LineRoom room, const TextRuler& ruler, Laid& laid) {
     laid.counts.clear();
-    qreal x = laid.places.empty() ? input.axis.left() : laid.places.back().right() + kBetween;
+    qreal x = laid.spots.empty() ? input.axis.left() : laid.spots.back().place.right() + kBetween;
     const auto place = [&](Counted of, const QString& words) {
         const auto at = room.takeFrom(x, widthOf(words, ruler));
         if (at.isNull()) return false;
@@ -232,9 +293,9 @@ void tellRest(const LaneInput& input, const std::vector<Trouble>& troubles, cons
         }
         return false;
     };
-    for (auto told = laid.places.size(); told > 0; --told)
+    for (auto told = laid.spots.size(); told > 0; --told)
         if (tell(told, true)) return;
-    for (auto told = std::min<std::size_t>(1, laid.places.size()) + 1; told-- > 0;)
+    for (auto told = std::min<std::size_t>(1, laid.spots.size()) + 1; told-- > 0;)
         if (tell(told, false)) return;
     laid.counts.clear();
 }
@@ -249,21 +310,28 @@ Laid bestPlaces(const LaneInput& input, const std::vector<Trouble>& troubles, co
         return firstPlaces(input, troubles, count, left, inOrder, most, ruler);
     };
     for (const int most : {6, 4, 3, 2}) {
-        auto laid = places(troubles.size(), most);
-        if (laid.places.size() == troubles.size()) return laid;
+        auto laid = inOrder ? places(troubles.size(), most)
+                            : nearPlaces(input, troubles, room, most, ruler);
+        if (laid.spots.size() == troubles.size()) return laid;
     }
     Laid laid;
     for (const int most : {1, 0}) {
         laid = places(troubles.size(), most);
-        if (laid.places.size() == troubles.size()) return laid;
-        if (laid.places.size() > kWorst) laid.places.resize(kWorst);
+        if (laid.spots.size() == troubles.size()) return laid;
+        if (laid.spots.size() > kWorst) laid.spots.resize(kWorst);
         tellRest(input, troubles, room, inOrder, ruler, laid);
-        if (!laid.places.empty()) break;
+        if (!laid.spots.empty()) break;
     }
     return laid;
 }
 
 }  // namespace
+
+int countBatches(const std::vector<TargetKey>& keys) {
+    std::set<std::pair<int, Id<Batch>>> different;
+    for (const auto& key : keys) different.insert({key.batch.isNone() ? key.index : -1, key.batch});
+    return static_cast<int>(different.size());
+}
 
 void Trouble::join(const Trouble& other) {
     const auto isSame = [&](const Joined& one) { return one.key.batch == other.key.batch; };
@@ -291,10 +359,10 @@ void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QR
         return trouble.role == Role::Danger;
     });
     auto laid = bestPlaces(input, all, room, inDanger, sheet.ruler());
-    if (!inDanger && laid.places.size() < all.size())
+    if (!inDanger && laid.spots.size() < all.size())
         laid = bestPlaces(input, all, room, true, sheet.ruler());
-    for (std::size_t i = 0; i < laid.places.size(); ++i)
-        write(input, {all[i].role, textOf(all[i], laid.most), laid.places[i]}, keysOf(all[i]),
+    for (std::size_t i = 0; i < laid.spots.size(); ++i)
+        write(input, {all[i].role, laid.spots[i].words, laid.spots[i].place}, keysOf(all[i]),
               sheet);
     for (const auto& count : laid.counts)
         write(input, {count.of.first->role, count.words, count.place}, count.of.keys, sheet);

@@ -26,6 +26,7 @@ const QString kCalendarAllDay = QStringLiteral("all_day");
 const QString kPrint = QStringLiteral("print/");
 const QString kFoldedLanes = QStringLiteral("chart/folded_lanes");
 const QString kFoldedLegend = QStringLiteral("chart/folded_legend");
+const QString kOpenedLegend = QStringLiteral("chart/opened_legend");
 const QString kMaximized = QStringLiteral("window/maximized");
 
 }  // namespace
@@ -265,11 +266,16 @@ void Settings::setPrintChoice(const PrintChoice& choice) {
 }
 
 Settings::ChartFolds Settings::chartFolds() const {
-    return {store_->value(kFoldedLanes).toStringList(), store_->value(kFoldedLegend).toBool()};
+    // Older settings know only the first: true where a hand folded it.
+    const auto legend = store_->value(kFoldedLegend).toBool()   ? LegendFold::Folded
+                        : store_->value(kOpenedLegend).toBool() ? LegendFold::Opened
+                                                                : LegendFold::ByRoom;
+    return {store_->value(kFoldedLanes).toStringList(), legend};
 }
 void Settings::setChartFolds(const ChartFolds& folds) {
     store_->setValue(kFoldedLanes, folds.lanes);
-    store_->setValue(kFoldedLegend, folds.legend);
+    store_->setValue(kFoldedLegend, folds.legend == LegendFold::Folded);
+    store_->setValue(kOpenedLegend, folds.legend == LegendFold::Opened);
 }
 
 QRect Settings::windowPlace() const { return store_->value(kPlace).toRect(); }

@@ -15,6 +15,7 @@
 #include "look/palette.h"
 #include "options/kept_calendar.h"
 #include "options/language.h"
+#include "options/legend_fold.h"
 #include "options/print_choice.h"
 
 namespace tenthday {
@@ -88,10 +89,10 @@ public:
     [[nodiscard]] PrintChoice printChoice() const;
     void setPrintChoice(const PrintChoice& choice);
 
-    /// Lanes of the chart that are folded, by their tokens, and whether its legend is.
+    /// Lanes of the chart that are folded, by their tokens, and what a hand did to its legend.
     struct ChartFolds {
         QStringList lanes;
-        bool legend = false;
+        LegendFold legend = LegendFold::ByRoom;
         friend bool operator==(const ChartFolds&, const ChartFolds&) = default;
     };
     /// Nothing is folded when never set.

@@ -96,7 +96,7 @@ QString OrdersModel::text(const OrderRow& row, int column) const {
         case Goes:
             return days ? weekdayAndDay(days->go) : order_page_text::noDayToGo(row.outlook);
         case Caged:
-            return days && days->cage != days->go ? weekdayAndDay(days->cage) : QString();
+            return days && days->cage != days->go ? shortDay(days->cage) : QString();
         case Line: {
             const auto line = order.line ? outlook_->snapshot.find(*order.line) : nullptr;
             return line ? plain(line->label) : order_page_text::any();

@@ -64,7 +64,7 @@ OrdersPage::OrdersPage(Desk& desk, QWidget* parent)
     parts->addWidget(reasons_);
     parts->setStretchFactor(0, 7);
     parts->setStretchFactor(1, 3);
-    parts->setSizes({1000, 310});
+    parts->setSizes({1000, 275});  // at 1280 px what is ordered stands whole beside its days
     parts->setChildrenCollapsible(false);
     auto* column = pageColumn(*this);
     column->addWidget(makeTop());

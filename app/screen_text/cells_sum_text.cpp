@@ -1,7 +1,7 @@
 #include "screen_text/cells_sum_text.h"
 
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
-#include "screen_text/lists.h"
 #include "screen_text/words.h"
 
 namespace tenthday::cells_sum_text {
@@ -16,9 +16,9 @@ QString ripe(int ripe, int toNucs, bool brief) {
 QString ofBatches(const QStringList& batches, const QString& left) {
     constexpr int kMostNames = 2;
     const int count = static_cast<int>(batches.size());
-    const auto who =
-        count <= kMostNames ? listed(batches) : listedWithMore(batches.mid(0, 1), count - 1);
-    return Words::tr("%1: %2").arg(who, left);
+    const int named = count <= kMostNames ? count : 1;
+    return Words::tr("%1: %2").arg(
+        chart_hand_text::batchNames(batches.mid(0, named), count - named), left);
 }
 
 }  // namespace tenthday::cells_sum_text

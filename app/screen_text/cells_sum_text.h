@@ -8,7 +8,7 @@ namespace tenthday::cells_sum_text {
 /// is ready less the first number. In the least room ("22", "20 of 22") without the word.
 [[nodiscard]] QString ripe(int ripe, int toNucs, bool brief);
 
-/// "705: 9 too many", of the batches whose cells are ripe that day.
+/// "batch 705: 9 too many", of the batches whose cells are ripe that day.
 [[nodiscard]] QString ofBatches(const QStringList& batches, const QString& left);
 
 }  // namespace tenthday::cells_sum_text

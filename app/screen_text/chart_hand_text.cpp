@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "screen_text/chart_text.h"
+#include "screen_text/lists.h"
 #include "screen_text/words.h"
 
 namespace tenthday::chart_hand_text {
@@ -25,6 +26,10 @@ QString were(int count) { return Words::tr("were %1").arg(chart_text::number(cou
 QString toBuilder(const QString& name) { return Words::tr("into builder %1").arg(name); }
 QString toYard(const QString& name) { return Words::tr("to yard %1").arg(name); }
 QString batches(int count) { return Words::tr("%Ln batch(es)", nullptr, count); }
+QString batchNames(const QStringList& first, int more) {
+    return first.size() + more == 1 ? Words::tr("batch %1").arg(first.front())
+                                    : Words::tr("batches %1").arg(listedWithMore(first, more));
+}
 QString byDays(int days) {
     return days < 0 ? Words::tr("%Ln day(s) earlier", nullptr, -days)
                     : Words::tr("%Ln day(s) later", nullptr, days);
@@ -43,6 +48,13 @@ QString numbers(const ReadyNumbers& numbers) {
              chart_text::number(numbers.canStock), chart_text::number(numbers.needsBrood));
 }
 QString batch(const QString& label) { return Words::tr("Batch %1").arg(label); }
+QString lanesBelow(const QStringList& first, int more) {
+    return Words::tr("below: %1").arg(listedWithMore(first, more));
+}
+QString lanesAbove(const QStringList& first, int more) {
+    return Words::tr("above: %1").arg(listedWithMore(first, more));
+}
+QString moreNucsOf(const QString& yard) { return Words::tr("more nucs of %1").arg(yard); }
 QString loadIn(const QString& batch, const QString& builder) {
     return Words::tr("Batch %1 in %2").arg(batch, builder);
 }

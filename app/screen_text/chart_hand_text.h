@@ -25,6 +25,8 @@ namespace tenthday::chart_hand_text {
 [[nodiscard]] QString toBuilder(const QString& name);
 [[nodiscard]] QString toYard(const QString& name);
 [[nodiscard]] QString batches(int count);
+/// "batch 705"; "batches 705, 706 and 3 more". A number beside it can then be none of a batch.
+[[nodiscard]] QString batchNames(const QStringList& first, int more = 0);
 [[nodiscard]] QString byDays(int days);
 /// What the freeing key does.
 [[nodiscard]] QString magnetHint();
@@ -33,6 +35,11 @@ namespace tenthday::chart_hand_text {
 [[nodiscard]] QString yardOn(const QString& yard, const QString& day);
 [[nodiscard]] QString numbers(const ReadyNumbers& numbers);
 [[nodiscard]] QString batch(const QString& label);
+/// "below: Heath, Queens and 2 more"; lanes that are scrolled out of sight.
+[[nodiscard]] QString lanesBelow(const QStringList& first, int more);
+[[nodiscard]] QString lanesAbove(const QStringList& first, int more);
+/// "more nucs of Heath".
+[[nodiscard]] QString moreNucsOf(const QString& yard);
 [[nodiscard]] QString loadIn(const QString& batch, const QString& builder);
 [[nodiscard]] QString batchValue(const QString& graft, const QString& out, const QString& caught);
 [[nodiscard]] QString orderDue(const QString& label, const QString& day);

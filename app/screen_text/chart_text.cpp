@@ -46,13 +46,15 @@ QString left(int count) {
                      : Words::tr("%1 left").arg(number(count));
 }
 
-QString needCatch(int count) { return Words::tr("catch %1 first").arg(number(count)); }
+QString needCatch(int count) { return Words::tr("catch %Ln queen(s)", nullptr, count); }
 
 QString noRoom() { return QChar(0x2026); }
 
 QString readyShort(int count, int likely) {
     return likely > 0 ? Words::tr("%1 +%2").arg(number(count), number(likely)) : number(count);
 }
+
+QString needCatchShort(int count) { return Words::tr("catch %1").arg(number(count)); }
 
 QString leftShort(int count) { return count < 0 ? QChar(0x2212) + number(-count) : number(count); }
 
@@ -74,7 +76,7 @@ QString trouble(const Finding& finding) {
         case FindingKind::FragileMove:
             return Words::tr("moved while fragile");
         case FindingKind::WildQueenOverdue:
-            return Words::tr("wild: look today");
+            return Words::tr("wild cells: look today");
         case FindingKind::WorkOnDayOff:
             return Words::tr("on a day off");
         case FindingKind::BuilderNotFree:
@@ -126,9 +128,8 @@ QString trouble(const Finding& finding) {
                         : Words::tr("look whether %1 has larvae fit to graft"))
                 .arg(QString::fromStdString(finding.otherLabel));
         case FindingKind::YardFull:
-            return Words::tr("%1: room for %2 of %3")
-                .arg(QString::fromStdString(finding.otherLabel), number(rounded(finding.limit)),
-                     number(rounded(finding.count)));
+            return Words::tr("room for %1 of %Ln cell(s) in %2", nullptr, rounded(finding.count))
+                .arg(number(rounded(finding.limit)), QString::fromStdString(finding.otherLabel));
         case FindingKind::FewDrones:
             if (finding.freeFrom)
                 return Words::tr("drones mature only from %1").arg(shortDay(*finding.freeFrom));

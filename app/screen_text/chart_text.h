@@ -36,13 +36,15 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString readyOn(const QString& day, int count, int likely);
 /// "left 20", or "9 too many".
 [[nodiscard]] QString left(int count);
-/// Cells whose nucs are ready only once a queen there is caught.
+/// "catch 17 queens": what frees the nucs that so many cells hang on.
 [[nodiscard]] QString needCatch(int count);
 /// In place of all three where not even the least has room: the day can be asked.
 [[nodiscard]] QString noRoom();
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);
+/// "catch 17".
+[[nodiscard]] QString needCatchShort(int count);
 
 /// "batch 18, graft Mon 7 Jun, cells out Thu 17 Jun", to be heard.
 [[nodiscard]] QString batchBrief(const QString& label, const QString& graft,

@@ -45,6 +45,7 @@ std::vector<Key> chartKeys() {
         {Words::tr("+, -"), Words::tr("zoom in, zoom out")},
         {Words::tr("0"), Words::tr("the whole season")},
         {Words::tr("1 to 9"), Words::tr("show or hide each nuc of that yard")},
+        {Words::tr("B, Shift+B"), Words::tr("the lanes below, the lanes above")},
         {Words::tr("L"), Words::tr("fold or unfold the legend")},
         {Words::tr("Alt+1 to Alt+5"),
          Words::tr("fold or unfold flying days, builders, mating nucs, queens, promises")},

@@ -145,8 +145,8 @@ QString state(OrderStanding standing, const OrderOutlook* outlook, std::optional
               bool isOld) {
     if (standing == OrderStanding::Cancelled) return order_text::standing(standing);
     if (standing == OrderStanding::Waiting) {
-        if (earliest) return Words::tr("waiting: from %1").arg(weekdayAndDay(*earliest));
-        return isOld ? Words::tr("waiting: being reckoned") : Words::tr("waiting: no day in sight");
+        if (earliest) return Words::tr("waiting: from %1").arg(shortDay(*earliest));
+        return isOld ? Words::tr("waiting: being reckoned") : Words::tr("waiting: no day yet");
     }
     if (outlook == nullptr) return order_text::reckoning();
     const auto state = order_text::state(*outlook);

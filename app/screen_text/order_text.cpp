@@ -47,7 +47,7 @@ QString purpose(OrderPurpose purpose) {
 QString what(OrderKind kind, OrderPurpose purpose) {
     const auto name = order_text::kind(kind);
     if (kind != OrderKind::Own || purpose == OrderPurpose::None) return name;
-    return Words::tr("%1: %2").arg(name, order_text::purpose(purpose));
+    return Words::tr("own: %1").arg(order_text::purpose(purpose));
 }
 
 QString standing(OrderStanding standing) {
@@ -96,8 +96,8 @@ QString queensLane() { return Words::tr("Queens"); }
 QString inHandRange() { return Words::tr("in hand, 10 to 90 %"); }
 QString about() { return Words::tr("in hand, about"); }
 QString reckoning() { return Words::tr("being reckoned"); }
-QString promiseLane() { return Words::tr("Can promise, total"); }
-QString promiseHow() { return Words::tr("by Sunday, 90 % sure"); }
+QString promiseLane() { return Words::tr("Can promise in all"); }
+QString promiseHow() { return Words::tr("now to Sunday, 90 % sure"); }
 QString weekIsOver() { return Words::tr("past"); }
 QString noPromiseYet(const Outlook& outlook) {
     return outlook.mating ? Words::tr("not worked out yet")

@@ -11,7 +11,7 @@ namespace tenthday::order_text {
 [[nodiscard]] QString kind(OrderKind kind);
 /// "splits"; empty for none.
 [[nodiscard]] QString purpose(OrderPurpose purpose);
-/// The kind, with what own needs are for: "own needs: splits".
+/// The kind, with what own needs are for: "own: splits".
 [[nodiscard]] QString what(OrderKind kind, OrderPurpose purpose);
 /// "open", "waiting list", "cancelled".
 [[nodiscard]] QString standing(OrderStanding standing);

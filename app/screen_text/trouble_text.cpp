@@ -9,10 +9,12 @@
 namespace tenthday::trouble_text {
 
 QString lateBriefly() { return Words::tr("late"); }
-QString ofBatch(const QString& label, const QString& words) {
-    // One colon is enough: "707 late: 9 days without flying", but "702: builder free only from ..."
-    return words.contains(QLatin1Char(':')) ? Words::tr("%1 %2").arg(label, words)
-                                            : Words::tr("%1: %2").arg(label, words);
+QString told(const QString& who, const QString& day, const QString& words) {
+    const auto head = who.isEmpty() ? day : day.isEmpty() ? who : Words::tr("%1, %2").arg(who, day);
+    if (head.isEmpty()) return words;
+    // One colon is enough: "batch 707, late: 9 days", but "batch 702: builder free only from ..."
+    return words.contains(QLatin1Char(':')) ? Words::tr("%1, %2").arg(head, words)
+                                            : Words::tr("%1: %2").arg(head, words);
 }
 QString more(int count) { return Words::tr("and %1 more").arg(chart_text::number(count)); }
 
@@ -23,47 +25,47 @@ bool isEarly(const Finding& finding) {
     return finding.graftLimit && isFirst(finding.graftLimit->limit);
 }
 
-QString countedText(const Finding& one) {
+QString countedText(const Finding& one, int count) {
     switch (one.kind) {
         case FindingKind::BoxOverfull:
-            return Words::tr("%1 overfull");
+            return Words::tr("%Ln batch(es) overfull", nullptr, count);
         case FindingKind::TooManyCells:
-            return Words::tr("%1 with too many cells");
+            return Words::tr("%Ln batch(es) with too many cells", nullptr, count);
         case FindingKind::QueenOutBeforeMove:
-            return Words::tr("%1 moved too late: a queen is out first");
+            return Words::tr("%Ln batch(es) moved too late: a queen is out first", nullptr, count);
         case FindingKind::FragileMove:
-            return Words::tr("%1 moved while fragile");
+            return Words::tr("%Ln batch(es) moved while fragile", nullptr, count);
         case FindingKind::WildQueenOverdue:
-            return Words::tr("%1 to look through for wild cells");
+            return Words::tr("%Ln batch(es) to look through for wild cells", nullptr, count);
         case FindingKind::WorkOnDayOff:
-            return Words::tr("%1 on a day off");
+            return Words::tr("%Ln batch(es) on a day off", nullptr, count);
         case FindingKind::BuilderNotFree:
-            return Words::tr("%1 in a builder that is not free");
+            return Words::tr("%Ln batch(es) in a builder that is not free", nullptr, count);
         case FindingKind::NucNotFree:
-            return Words::tr("%1 with a named nuc that is not ready");
+            return Words::tr("%Ln batch(es) with a named nuc that is not ready", nullptr, count);
         case FindingKind::CatchHoldsNucs:
-            return Words::tr("%1 waiting for a catch");
+            return Words::tr("%Ln batch(es) waiting for a catch", nullptr, count);
         case FindingKind::BeyondLimits:
-            return isEarly(one) ? Words::tr("%1 too early to graft")
-                                : Words::tr("%1 too late to graft");
+            return isEarly(one) ? Words::tr("%Ln batch(es) too early to graft", nullptr, count)
+                                : Words::tr("%Ln batch(es) too late to graft", nullptr, count);
         case FindingKind::NoMatingDays:
-            return Words::tr("%1 without a day to mate");
+            return Words::tr("%Ln batch(es) without a day to mate", nullptr, count);
         case FindingKind::HungryBuilder:
-            return Words::tr("%1 to feed in the dearth");
+            return Words::tr("%Ln batch(es) to feed in the dearth", nullptr, count);
         case FindingKind::FewDrones:
-            return Words::tr("%1 short of drones");
+            return Words::tr("%Ln batch(es) short of drones", nullptr, count);
         case FindingKind::LeavesHold:
-            return Words::tr("%1 out of a yard held for disease");
+            return Words::tr("%Ln batch(es) out of a yard held for disease", nullptr, count);
         case FindingKind::LarvaeNotSeen:
-            return Words::tr("%1 without larvae seen");
+            return Words::tr("%Ln batch(es) without larvae seen", nullptr, count);
         case FindingKind::YardFull:
-            return Words::tr("%1 with too few nucs");
+            return Words::tr("%Ln batch(es) with too few nucs", nullptr, count);
         case FindingKind::ShipWeather:
         case FindingKind::BankFull:
         case FindingKind::BankLong:
             break;  // of orders and banks
     }
-    return Words::tr("%1 in trouble");
+    return Words::tr("%Ln batch(es) in trouble", nullptr, count);
 }
 
 }  // namespace
@@ -74,11 +76,11 @@ bool areOfAKind(const Finding* one, const Finding* other) {
 }
 
 QString counted(const Finding* one, int count) {
-    return (one == nullptr ? Words::tr("%1 late") : countedText(*one))
-        .arg(chart_text::number(count));
+    return one == nullptr ? Words::tr("%Ln batch(es) late", nullptr, count)
+                          : countedText(*one, count);
 }
 
-QString inTrouble(int count) { return Words::tr("%1 in trouble").arg(chart_text::number(count)); }
+QString inTrouble(int count) { return Words::tr("%Ln batch(es) in trouble", nullptr, count); }
 
 CardText lateCard(const Outlook& outlook, Id<Batch> id) {
     const auto* batch = outlook.find(id);

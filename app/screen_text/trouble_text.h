@@ -7,14 +7,15 @@ namespace tenthday::trouble_text {
 
 /// In the least room: "late".
 [[nodiscard]] QString lateBriefly();
-/// "707 late: 9 days without flying"; "702: builder free only from 3 Jun".
-[[nodiscard]] QString ofBatch(const QString& label, const QString& words);
+/// "batch 707, late: 9 days without flying"; "batches 702 and 703, 1 Jun: builder free only ...".
+/// @param day  where the words stand away from it; else empty
+[[nodiscard]] QString told(const QString& who, const QString& day, const QString& words);
 /// "and 12 more", of those that have no room.
 [[nodiscard]] QString more(int count);
 /// Troubles of a kind share their words for how many there are; without a finding: weather makes
 /// the batch late.
 [[nodiscard]] bool areOfAKind(const Finding* one, const Finding* other);
-/// "9 too late to graft", of those that are of a kind with one.
+/// "9 batches too late to graft", of those that are of a kind with one.
 [[nodiscard]] QString counted(const Finding* one, int count);
 /// The same of several kinds.
 [[nodiscard]] QString inTrouble(int count);

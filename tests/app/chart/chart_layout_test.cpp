@@ -164,7 +164,7 @@ TEST_F(SampleLayout, TellsRipeReadyLeftInWords) {
     EXPECT_TRUE(has("31 ripe"));
     EXPECT_TRUE(has("54 ready"));
     EXPECT_TRUE(has("23 left"));
-    EXPECT_TRUE(has("wild: look today"));
+    EXPECT_TRUE(has("wild cells: look today"));
 }
 
 TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
@@ -180,8 +180,8 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
         ADD_FAILURE() << words;
         return Role::Ground;
     };
-    EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);   // 29 ripe, 27 ready
-    EXPECT_EQ(roleOf("catch 1 first"), Role::Caution);  // 28 ripe, 27 ready, 19 likely
+    EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);  // 29 ripe, 27 ready
+    EXPECT_EQ(roleOf("catch 1 queen"), Role::Ink);     // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("27 ready +19"), 1U);
 }
 
@@ -263,7 +263,7 @@ TEST_F(SampleLayout, WhatAHandTakesHoldOfCanBeHitAtAnyScale) {
                     EXPECT_NE(hit->key.hit, Hit::Ground) << ratio << ", " << size.width() << " px";
                 }
             }
-            EXPECT_GT(handles, 3) << size.width();
+            EXPECT_GT(handles, 2) << size.width();
         }
 }
 

@@ -121,12 +121,12 @@ TEST_F(Glance, ALargeSeasonTellsItsTotalAndCountsItsTroublesByKind) {
         if (item.shape != Shape::Text || item.target < 0) continue;
         const auto& of = layout.targets[static_cast<std::size_t>(item.target)];
         if (of.key.hit != Hit::Trouble || of.key.index < 0) continue;
-        std::set<int> findings;
+        std::vector<TargetKey> keys;
         for (const auto& target : layout.targets)
             if (target.key.hit == Hit::Trouble && target.rect == of.rect)
-                findings.insert(target.key.index);
+                keys.push_back(target.key);
         const auto& first = season->findings[static_cast<std::size_t>(of.key.index)];
-        const auto count = static_cast<int>(findings.size());
+        const auto count = countBatches(keys);
         const auto words = trouble_text::counted(&first, count);
         if (textAt(layout, item) != words.toStdString() || count < 13) continue;
         ++counts;
@@ -161,12 +161,12 @@ TEST_F(Glance, BatchesAlikeAreNamedAsFarAsThereIsRoom) {
         EXPECT_EQ(layout.targets.size(), of.size()) << "each can be asked";
         return layout.texts.front().text.toStdString();
     };
-    const std::string words = " late: 3 days without flying";
-    EXPECT_EQ(told(900, 11), "312, 313, 314, 315, 316, 317 and 5 more" + words);
-    EXPECT_EQ(told(900, 2), "312 and 313" + words);
-    EXPECT_EQ(told(900, 1), "312" + words);
-    EXPECT_EQ(told(285, 11), "312 and 10 more" + words);
-    EXPECT_EQ(told(250, 11), "11 batches" + words);
+    const std::string words = ", late: 3 days without flying";
+    EXPECT_EQ(told(900, 11), "batches 312, 313, 314, 315, 316, 317 and 5 more" + words);
+    EXPECT_EQ(told(900, 2), "batches 312 and 313" + words);
+    EXPECT_EQ(told(900, 1), "batch 312" + words);
+    EXPECT_EQ(told(340, 11), "batches 312 and 10 more" + words);
+    EXPECT_EQ(told(280, 11), "11 batches" + words);
 }
 
 TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
@@ -180,7 +180,16 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
     ASSERT_FALSE(of->batches.empty());
     const auto label = outlook->find(of->batches.front())->batch->label;
     const DayWindow month{day("2027-06-07"), day("2027-06-27")};
-    EXPECT_TRUE(textsOf(lay(*changed, month)).contains(label + ": 9 too many"));
+    EXPECT_TRUE(textsOf(lay(*changed, month)).contains("batch " + label + ": 9 too many"));
+    // Nucs enough once their queens are caught: ordinary work, of no batch in particular.
+    of->numbers.likely = 12;
+    const auto likely = lay(*changed, month);
+    EXPECT_TRUE(textsOf(likely).contains("catch 9 queens"));
+    for (const auto& item : likely.items)
+        if (item.shape == Shape::Text && textAt(likely, item) == "catch 9 queens") {
+            EXPECT_EQ(item.role, Role::Ink) << "no warning";
+        }
+    of->numbers.likely = 0;
     // What is left over is no trouble, and needs no name.
     of->numbers.ready = of->toNucs + 4;
     EXPECT_TRUE(textsOf(lay(*changed, month)).contains("4 left"));
@@ -198,6 +207,36 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
         EXPECT_EQ(countOf(lay(*changed, changed->season)), countOf(lay(*nameless, changed->season)))
             << width;
     }
+}
+
+TEST_F(Glance, DaysBesideOneWithTooManyCellsMoveAsideForItsBatches) {
+    auto changed = std::make_shared<Outlook>(*outlook);
+    auto& days = changed->nucs.cellsDays;
+    ASSERT_GE(days.size(), 3U);
+    days.resize(3);
+    const Day middle = day("2027-06-17");
+    for (int i = 0; i < 3; ++i) {
+        auto& cells = days[static_cast<std::size_t>(i)];
+        cells.day = middle + Days{7 * (i - 1)};
+        cells.ripe = cells.toNucs = 20;
+        cells.numbers = {};
+        cells.numbers.ready = i == 1 ? 11 : 33;
+    }
+    const auto batch = outlook->find(days[1].batches.front())->batch->label;
+    const auto name = "batch " + batch + ": 9 too many";
+    const qreal named = ruler.width(QString::fromStdString(name), Type::Strong);
+    const qreal beside = ruler.width(QStringLiteral("33 ready"), Type::Small);
+    // So narrow that the name fits only where both neighbours give way.
+    const DayWindow seen{middle - Days{20}, middle + Days{20}};
+    const qreal between = named + beside;  // from the first day to the last, px
+    options.size.setWidth(plotSpan(*changed, options, ruler).left + 41 * between / 14 + 14);
+    const auto layout = lay(*changed, seen);
+    EXPECT_TRUE(textsOf(layout).contains(name)) << name;
+    EXPECT_EQ(
+        std::count_if(layout.texts.begin(), layout.texts.end(),
+                      [](const TextRun& run) { return run.text == QStringLiteral("33 ready"); }),
+        2)
+        << "and all are told";
 }
 
 /// The sample's orders, all due on one day.

@@ -4,6 +4,7 @@
 #include "chart/hit_test.h"
 #include "chart/yard_stack.h"
 #include "exchange/example.h"
+#include "support/ids.h"
 #include "support/season_maker.h"
 
 namespace tenthday::test {
@@ -28,10 +29,13 @@ const Finding* of(FindingKind kind) {
     return &made[kind];
 }
 
-Trouble troubleOf(const char* batch, const char* words, Role role, qreal x, int weight,
+Trouble troubleOf(int batch, const char* words, Role role, qreal x, int weight,
                   const Finding* finding = nullptr) {
-    return {{.hit = Hit::Trouble, .batch = sampleBatch("14"), .index = weight},
-            QString::fromLatin1(batch),
+    return {{.hit = Hit::Trouble,
+             .batch = id<Batch>(static_cast<std::uint64_t>(batch)),
+             .day = day("2027-06-17"),
+             .index = weight},
+            QString::number(batch),
             QString::fromLatin1(words),
             role,
             x,
@@ -41,46 +45,63 @@ Trouble troubleOf(const char* batch, const char* words, Role role, qreal x, int 
 
 TEST_F(Glance, TheUrgentAreToldFirstAtTheLeftEdge) {
     const std::vector<Trouble> troubles{
-        troubleOf("1", "overfull: 30 in 24", Role::Caution, 300, 10, of(FindingKind::BoxOverfull)),
-        troubleOf("2", "wild: look today", Role::Danger, 800, 110),
-        troubleOf("3", "short: 9 cells", Role::Caution, 150, 0, of(FindingKind::BoxOverfull))};
-    // In danger stands one far to the right: it is read first all the same.
+        troubleOf(1, "overfull: 30 in 24", Role::Caution, 620, 10, of(FindingKind::BoxOverfull)),
+        troubleOf(2, "wild: look today", Role::Danger, 800, 110),
+        troubleOf(3, "short: 9 cells", Role::Caution, 150, 0, of(FindingKind::BoxOverfull))};
+    // In danger stands one far to the right: it is read first all the same, and names its day as
+    // it does not stand there.
     const auto all = troubleLine(900, troubles);
-    EXPECT_EQ(told(all), (std::vector<std::string>{"2 wild: look today", "1 overfull: 30 in 24",
-                                                   "3 short: 9 cells"}));
+    EXPECT_EQ(told(all), (std::vector<std::string>{"batch 2, 17 Jun, wild: look today",
+                                                   "batch 1, overfull: 30 in 24",
+                                                   "batch 3, 17 Jun, short: 9 cells"}));
     ASSERT_FALSE(all.targets.empty());
     EXPECT_EQ(all.targets.front().rect.left(), 100);
     // Without room for all, the urgent one stays and the others are counted.
-    const auto few = told(troubleLine(220, troubles));
+    const auto few = told(troubleLine(560, troubles));
     ASSERT_EQ(few.size(), 2U);
-    EXPECT_EQ(few[0], "2 wild: look today");
-    EXPECT_EQ(few[1], "2 overfull");
+    EXPECT_EQ(few[0], "batch 2, 17 Jun, wild: look today");
+    EXPECT_EQ(few[1], "2 batches overfull");
     // With none in danger and room enough, each stands by its batch.
     const auto calm = told(troubleLine(900, {troubles[0], troubles[2]}));
-    EXPECT_EQ(calm, (std::vector<std::string>{"3 short: 9 cells", "1 overfull: 30 in 24"}));
+    EXPECT_EQ(calm,
+              (std::vector<std::string>{"batch 3, short: 9 cells", "batch 1, overfull: 30 in 24"}));
+}
+
+TEST_F(Glance, TroublesStandInTheOrderOfTheirDaysWhereTheyCrowd) {
+    // The weightier one comes first by day, but would find its nearest room behind the other.
+    const Day today = outlook->snapshot.today();
+    const DayAxis axis(outlook->season, 100, 900);
+    const qreal line = axis.xOf(today);
+    const auto all = troubleLine(900, {troubleOf(1, "late: 9 days", Role::Caution, line - 60, 20),
+                                       troubleOf(2, "late: 5 days", Role::Caution, line - 20, 10)});
+    const auto texts = told(all);
+    ASSERT_EQ(texts.size(), 2U);
+    EXPECT_TRUE(texts[0].starts_with("batch 1,")) << texts[0];
+    EXPECT_TRUE(texts[1].starts_with("batch 2,")) << texts[1];
 }
 
 TEST_F(Glance, TroublesWithoutRoomAreCountedByKindTheWorstKindFirst) {
-    std::vector<Trouble> troubles{troubleOf("2", "wild: look today", Role::Danger, 800, 110,
+    std::vector<Trouble> troubles{troubleOf(2, "wild: look today", Role::Danger, 800, 110,
                                             of(FindingKind::WildQueenOverdue))};
     const auto add = [&](FindingKind kind, int count, int weight) {
         for (int i = 0; i < count; ++i)
-            troubles.push_back(troubleOf(std::to_string(100 + troubles.size()).c_str(),
+            troubles.push_back(troubleOf(static_cast<int>(100 + troubles.size()),
                                          ("so " + std::to_string(troubles.size())).c_str(),
                                          Role::Caution, 150, weight + i, of(kind)));
     };
     add(FindingKind::BoxOverfull, 4, 20);  // past
     add(FindingKind::YardFull, 30, 40);    // to come
-    const auto layout = troubleLine(520, troubles);
+    const auto layout = troubleLine(700, troubles);
     const auto all = told(layout);
     ASSERT_GE(all.size(), 3U);
-    EXPECT_EQ(all.front(), "2 wild: look today");
-    EXPECT_EQ(all[all.size() - 2].substr(all[all.size() - 2].find(' ')), " with too few nucs");
-    EXPECT_EQ(all.back(), "4 overfull");
+    EXPECT_EQ(all.front(), "batch 2, 17 Jun, wild: look today");
+    EXPECT_EQ(all[all.size() - 2].substr(all[all.size() - 2].find(' ')),
+              " batches with too few nucs");
+    EXPECT_EQ(all.back(), "4 batches overfull");
     // All that is counted can be asked, and is there once.
     EXPECT_EQ(layout.targets.size(), troubles.size());
     // Kinds without room are one number.
-    const auto least = told(troubleLine(250, troubles));
+    const auto least = told(troubleLine(330, troubles));
     ASSERT_EQ(least.size(), 2U);
     EXPECT_EQ(least.back(), "and 34 more");
 }
@@ -97,6 +118,7 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
     const auto texts = textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")}));
     EXPECT_TRUE(texts.contains("20 of 22 ripe"));
     EXPECT_FALSE(texts.contains("22 ripe"));
+    EXPECT_TRUE(texts.contains("17 Jun")) << "each sum names its day";
     // What is left is of the nucs, less the cells that are for them.
     EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " left"));
     of->toNucs = 22;

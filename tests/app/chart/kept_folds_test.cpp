@@ -14,9 +14,9 @@ namespace {
 class KeptFolds : public ::testing::Test {
 protected:
     Settings settings() {
-        return Settings(std::make_unique<QSettings>(folder_.filePath(QStringLiteral("s.ini")),
-                                                    QSettings::IniFormat));
+        return Settings(std::make_unique<QSettings>(path(), QSettings::IniFormat));
     }
+    QString path() const { return folder_.filePath(QStringLiteral("s.ini")); }
 
 private:
     QTemporaryDir folder_;
@@ -48,8 +48,39 @@ TEST_F(KeptFolds, AreThereAtTheNextStart) {
     EXPECT_TRUE(chart.options().legendFolded);
 }
 
+TEST_F(KeptFolds, ALegendOpenedByHandIsOpenAtTheNextStartHoweverLittleRoomThereIs) {
+    {
+        auto kept = settings();
+        SeasonChart chart;
+        chart.resize(1366, 470);
+        keepFolds(chart, kept);
+        chart.setOutlook(sampleOutlook());
+        chart.show();
+        (void)QTest::qWaitForWindowExposed(&chart);
+        ASSERT_TRUE(chart.layoutNow().legendFolded);
+        QTest::keyClick(&chart, Qt::Key_L);
+    }
+    auto kept = settings();
+    SeasonChart chart;
+    chart.resize(1366, 470);
+    keepFolds(chart, kept);
+    chart.setOutlook(sampleOutlook());
+    EXPECT_FALSE(chart.layoutNow().legendFolded);
+    EXPECT_EQ(chart.legendFold(), LegendFold::Opened);
+}
+
+TEST_F(KeptFolds, SettingsFromBeforeAreRead) {
+    const auto after = [&](bool folded) {
+        QSettings(path(), QSettings::IniFormat)
+            .setValue(QStringLiteral("chart/folded_legend"), folded);
+        return settings().chartFolds().legend;
+    };
+    EXPECT_EQ(after(true), LegendFold::Folded);
+    EXPECT_EQ(after(false), LegendFold::ByRoom);
+}
+
 TEST_F(KeptFolds, ALaneOfAnotherVersionIsPassedOver) {
-    settings().setChartFolds({{QStringLiteral("moon"), QStringLiteral("queens")}, false});
+    settings().setChartFolds({{QStringLiteral("moon"), QStringLiteral("queens")}, {}});
     auto kept = settings();
     SeasonChart chart;
     keepFolds(chart, kept);

@@ -490,6 +490,86 @@ TEST_F(Chart, ATroubleThatIsPressedLeadsToItsBatch) {
     EXPECT_TRUE(chart.card().isVisible());
 }
 
+/// The names under the plot of lanes that are out of sight; empty where there are none.
+QString namedAs(SeasonChart& chart, Hit hit) {
+    const auto& layout = chart.layoutNow();
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text && item.target >= 0 &&
+            layout.targets[static_cast<std::size_t>(item.target)].key.hit == hit)
+            return layout.texts[static_cast<std::size_t>(item.detail)].text;
+    return {};
+}
+
+TEST_F(Chart, LanesOutOfSightAreNamedAndReachedByPointerAndKey) {
+    EXPECT_TRUE(namedAs(chart, Hit::LanesBelow).isEmpty()) << "all are in sight";
+    chart.openOrCloseYards();
+    chart.resize(1366, 470);
+    const auto below = namedAs(chart, Hit::LanesBelow);
+    EXPECT_TRUE(below.startsWith(QStringLiteral("below: "))) << below.toStdString();
+    EXPECT_TRUE(namedAs(chart, Hit::LanesAbove).isEmpty());
+    const auto yards = chart.outlook()->nucs.yards;
+    EXPECT_TRUE(below.contains(QString::fromStdString(yards.back().yard->label)))
+        << below.toStdString();
+    const auto sign = first(chart, Hit::LanesBelow);
+    ASSERT_TRUE(sign);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, sign->rect.center().toPoint());
+    const qreal once = chart.options().scrollY;
+    EXPECT_GT(once, 0);
+    EXPECT_TRUE(namedAs(chart, Hit::LanesAbove).startsWith(QStringLiteral("above: Flying days")))
+        << namedAs(chart, Hit::LanesAbove).toStdString();
+    for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B);
+    EXPECT_TRUE(namedAs(chart, Hit::LanesBelow).isEmpty())
+        << namedAs(chart, Hit::LanesBelow).toStdString();
+    for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B, Qt::ShiftModifier);
+    EXPECT_EQ(chart.options().scrollY, 0);
+    EXPECT_EQ(namedAs(chart, Hit::LanesBelow), below);
+}
+
+TEST_F(Chart, WhatKeysStandOnIsScrolledTo) {
+    chart.openOrCloseYards();
+    chart.resize(1366, 470);
+    const auto last = chart.outlook()->nucs.yards.back().yard->id;
+    const auto inSight = [&] {
+        const auto* row = findTarget(chart.layoutNow(), {.hit = Hit::YardRow, .yard = last});
+        return row != nullptr && chart.layoutNow().plot.contains(row->rect.center());
+    };
+    EXPECT_FALSE(inSight());
+    chart.standOn({.hit = Hit::YardRow, .yard = last});
+    EXPECT_TRUE(inSight());
+}
+
+TEST_F(Chart, AClashIsScrolledToAndItsLaneUnfolded) {
+    const auto& findings = chart.outlook()->findings;
+    const auto of = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
+        return std::holds_alternative<Id<Batch>>(finding.subject) &&
+               finding.severity != Severity::Note && finding.kind != FindingKind::TooManyCells;
+    });
+    ASSERT_NE(of, findings.end());
+    const auto batch = std::get<Id<Batch>>(of->subject);
+    const auto inSight = [&] {
+        for (const auto& target : chart.layoutNow().targets)
+            if (target.key.hit == Hit::Load && target.key.batch == batch &&
+                chart.layoutNow().plot.contains(target.rect.center()))
+                return true;
+        return false;
+    };
+    const auto goThere = [&] {
+        chart.setChosenDay(chart.outlook()->season.first);
+        for (std::size_t i = 0; i < findings.size() && !inSight(); ++i) chart.goToClash(1);
+    };
+    chart.setFolds({LaneName::Builders}, LegendFold::ByRoom);
+    EXPECT_FALSE(inSight());
+    goThere();
+    EXPECT_TRUE(inSight());
+    EXPECT_FALSE(chart.options().isFolded(LaneName::Builders));
+    chart.openOrCloseYards();
+    chart.resize(1366, 470);
+    for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B);
+    EXPECT_FALSE(inSight());
+    goThere();
+    EXPECT_TRUE(inSight());
+}
+
 TEST_F(Chart, TheStripJumpsToAnyPartOfTheSeason) {
     EXPECT_FALSE(first(chart, Hit::Strip)) << "all is shown";
     wheel(chart, {800, 400}, 6, Qt::ControlModifier);

@@ -41,7 +41,7 @@ TEST_F(OrderDialogTest, ANewOrderIsKeptWithItsTermsInOneStep) {
     form.accept();
     ASSERT_EQ(rows(), 1) << form.told().toStdString();
     EXPECT_EQ(text(0, OrdersModel::For), "K-20");
-    EXPECT_EQ(text(0, OrdersModel::What), "own needs: splits");
+    EXPECT_EQ(text(0, OrdersModel::What), "own: splits");
     EXPECT_EQ(text(0, OrdersModel::Line), "Thistle");
     EXPECT_EQ(text(0, OrdersModel::Sure), "80 %");
     EXPECT_EQ(text(0, OrdersModel::Goes), "Wed 14 Jul");

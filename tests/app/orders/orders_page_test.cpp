@@ -6,8 +6,10 @@
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollBar>
 
 #include "app/orders/orders_fixture.h"
+#include "look/airy_cells.h"
 #include "look/glyph.h"
 #include "look/glyph_delegate.h"
 #include "orders/order_dialog.h"
@@ -27,11 +29,49 @@ TEST_F(OrdersPageTest, ListsOpenOrdersInTheOrderOfFilling) {
     EXPECT_EQ(text(0, OrdersModel::Count), "2");
     EXPECT_EQ(text(0, OrdersModel::Due), "Fri 30 Jul");
     EXPECT_EQ(text(0, OrdersModel::Goes), "Fri 30 Jul");
-    EXPECT_EQ(text(0, OrdersModel::Caged), "Thu 29 Jul");
+    EXPECT_EQ(text(0, OrdersModel::Caged), "29 Jul");
     EXPECT_EQ(text(0, OrdersModel::Line), "any");
     EXPECT_EQ(text(0, OrdersModel::Sure), "90 %");
     EXPECT_NE(text(0, OrdersModel::FilledBy), "");
     EXPECT_EQ(text(1, OrdersModel::For), "K-07");
+}
+
+TEST_F(OrdersPageTest, WhatIsOrderedStandsWholeInASmallWindow) {
+    const auto addLong = [&](std::uint64_t n, OrderKind kind, OrderPurpose purpose) {
+        Order order;
+        order.id = id<Order>(n);
+        order.label = "Association of the valley " + std::to_string(n);
+        order.kind = kind;
+        order.count = 24;
+        order.due = day("2027-07-28");
+        rows_.add(order);
+        rows_.add(OrderTerms{id<OrderTerms>(n), 1, order.id, OrderStanding::Open, purpose, {}});
+    };
+    addLong(61, OrderKind::Proven, OrderPurpose::None);
+    addLong(62, OrderKind::Own, OrderPurpose::Requeen);
+    for (std::uint64_t n = 63; n < 83; ++n)
+        add(n, "K-" + std::to_string(n), 5, "2027-07-30", OrderStanding::Cancelled);
+    openExample();
+    page_->filter().setCurrentIndex(3);
+    page_->resize(1280, 600);
+    auto& table = page_->table();
+    const auto* cells = dynamic_cast<const AiryCells*>(table.itemDelegate());
+    ASSERT_NE(cells, nullptr);
+    const auto isWhole = [&] {
+        const int air = cells->widthOfLetters(0, table.fontMetrics());
+        for (int row = 0; row < rows(); ++row) {
+            const auto words = table.model()->index(row, OrdersModel::What).data().toString();
+            if (table.fontMetrics().horizontalAdvance(words) + air >
+                table.columnWidth(OrdersModel::What))
+                return false;
+        }
+        return table.horizontalHeader()->length() <= table.viewport()->width();
+    };
+    EXPECT_EQ(rows(), 26);
+    EXPECT_TRUE(QTest::qWaitFor(isWhole, kPatience))
+        << table.columnWidth(OrdersModel::What) << " px; all " << table.horizontalHeader()->length()
+        << " of " << table.viewport()->width();
+    EXPECT_TRUE(table.verticalScrollBar()->isVisible()) << "which takes room, too";
 }
 
 TEST_F(OrdersPageTest, StatesAreToldByGlyphAndWord) {

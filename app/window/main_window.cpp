@@ -94,10 +94,10 @@ MainWindow::MainWindow(Settings settings, const Clock& clock, MakeExample makeEx
     minute_.start(60'000);
     connect(&minute_, &QTimer::timeout, this, [this] {
         if (desk_ && !desk_->isPreviewing()) desk_->refreshToday();
-        if (clock_.realDay() != backedUpOn_) backUp();
+        if (clock_.realDay() != backedUpOn_) backUpAtRest();
     });
     backup_.setSingleShot(true);
-    connect(&backup_, &QTimer::timeout, this, &MainWindow::backUp);
+    connect(&backup_, &QTimer::timeout, this, &MainWindow::backUpAtRest);
 }
 
 MainWindow::~MainWindow() { dropPages(); }
@@ -620,6 +620,12 @@ void MainWindow::undoOrRedo(Result<void> (Desk::*step)(), Ptr<Season> (Desk::*of
     }
     if (auto done = (desk_.get()->*step)(); !done)
         questions_->tell(window_text::cannotSaveEdit(), done.error(), {});
+}
+
+void MainWindow::backUpAtRest() {
+    // A drag under way would stumble over the time a large book takes.
+    if (desk_ && desk_->isPreviewing()) return backup_.start(3'000);
+    backUp();
 }
 
 void MainWindow::backUp() {

@@ -138,6 +138,8 @@ private:
     void savePicture();
     void undoOrRedo(Result<void> (Desk::*step)(), Ptr<Season> (Desk::*of)() const);
     void backUp();
+    /// The same, once nothing is being dragged.
+    void backUpAtRest();
     void follow(const Changes& changes);
     void applyLook(LookChoice choice);
     void restorePlace();

@@ -865,13 +865,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>catch %Ln queen(s)</source>
-        <translation>
-            <numerusform>catch %Ln queen</numerusform>
-            <numerusform>catch %Ln queens</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>room for %1 of %Ln cell(s) in %2</source>
         <translation>
             <numerusform>room for %1 of %Ln cell in %2</numerusform>
@@ -1009,6 +1002,13 @@
         <translation>
             <numerusform>%Ln batch late</numerusform>
             <numerusform>%Ln batches late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) to free</source>
+        <translation>
+            <numerusform>%Ln nuc to free</numerusform>
+            <numerusform>%Ln nucs to free</numerusform>
         </translation>
     </message>
 </context>

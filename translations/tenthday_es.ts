@@ -10632,17 +10632,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <source>more nucs of %1</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>catch %Ln queen(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>catch %1</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>wild cells: look today</source>
         <translation type="unfinished"></translation>
@@ -10809,6 +10798,17 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>waiting: no day yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) to free</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>free %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

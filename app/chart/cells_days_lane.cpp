@@ -33,7 +33,8 @@ bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numb
 /// Too many only where nothing likely covers them: else what they hang on.
 QString leftText(const CellsDay& day, bool brief) {
     if (day.left() < 0 && !isUncovered(day))
-        return brief ? chart_text::needCatchShort(-day.left()) : chart_text::needCatch(-day.left());
+        return brief ? chart_text::nucsToFreeShort(-day.left())
+                     : chart_text::nucsToFree(-day.left());
     return brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left());
 }
 

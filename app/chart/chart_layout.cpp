@@ -37,7 +37,7 @@ struct PlacedLane {
     std::unique_ptr<Lane> lane;
     std::optional<LaneName> name;  ///< where it can be folded
     QString title;
-    bool isLong = false;  ///< rows of the lane before
+    bool isRowsOfBefore = false;
 };
 using Lanes = std::vector<PlacedLane>;
 
@@ -279,7 +279,7 @@ std::vector<LaneSpan> layLanes(const LaneInput& input, const Lanes& lanes,
         places.push_back(
             {lanes[i].lane.get(), lanes[i].name, {plot.left(), y, plot.width(), heights[i]}});
         y += heights[i];
-        spans.push_back({lanes[i].title, y - heights[i], y, lanes[i].isLong});
+        spans.push_back({lanes[i].title, y - heights[i], y, lanes[i].isRowsOfBefore});
         if (i == kBuilders) underBuilders = y;
     }
     layEach(input, places, sheet, layLane);

@@ -22,9 +22,9 @@ QString fitted(const QStringList& names, QString (*words)(const QStringList&, in
     QString text;
     for (int named = all; named > 0; --named) {
         text = words(names.mid(0, named), all - named);
-        if (widthOf(text, ruler) <= room) break;
+        if (widthOf(text, ruler) <= room) return text;
     }
-    return text;
+    return ruler.elided(text, Type::Small, room - widthOf({}, ruler));
 }
 
 /// An angle that points to where the lanes are.
@@ -58,11 +58,11 @@ HiddenLanes hiddenLanes(const std::vector<LaneSpan>& lanes, const QRectF& plot,
     for (const auto& lane : lanes) {
         // Of one with a name that much is enough to know of it; rows go with the lane they belong
         // to, and are told where only they are hidden.
-        const qreal seen = lane.isLong ? lane.bottom - lane.top - name : name;
+        const qreal seen = lane.isRowsOfBefore ? lane.bottom - lane.top - name : name;
         const bool wasAbove = std::exchange(isAbove, lane.bottom - plot.top() < seen);
         const bool wasBelow = std::exchange(isBelow, plot.bottom() - lane.top < seen);
-        if (isAbove && !(lane.isLong && wasAbove)) hidden.above += lane.name;
-        if (isBelow && !(lane.isLong && wasBelow)) hidden.below += lane.name;
+        if (isAbove && !(lane.isRowsOfBefore && wasAbove)) hidden.above += lane.name;
+        if (isBelow && !(lane.isRowsOfBefore && wasBelow)) hidden.below += lane.name;
     }
     return hidden;
 }
@@ -73,17 +73,19 @@ qreal hiddenLanesHeight(const TextRuler& ruler) {
 
 void layHiddenLanes(const HiddenLanes& hidden, const QRectF& line, Sheet& sheet) {
     const auto& ruler = sheet.ruler();
-    const qreal room = line.width();
-    qreal left = line.left();
+    qreal room = line.width();
     if (!hidden.below.isEmpty()) {
         const qreal most = hidden.above.isEmpty() ? room : room - room / 3;
         const auto text = fitted(hidden.below, chart_hand_text::lanesBelow, most, ruler);
-        laySign(text, true, {left, line.top(), widthOf(text, ruler), line.height()}, sheet);
-        left += widthOf(text, ruler) + kBetween;
+        const qreal width = widthOf(text, ruler);
+        laySign(text, true, {line.left(), line.top(), width, line.height()}, sheet);
+        room -= width + kBetween;
     }
     if (hidden.above.isEmpty()) return;
-    const auto text = fitted(hidden.above, chart_hand_text::lanesAbove, line.right() - left, ruler);
-    laySign(text, false, {left, line.top(), widthOf(text, ruler), line.height()}, sheet);
+    // At the other end: pressed again and again in one place, each scrolls one way only.
+    const auto text = fitted(hidden.above, chart_hand_text::lanesAbove, room, ruler);
+    const qreal width = widthOf(text, ruler);
+    laySign(text, false, {line.right() - width, line.top(), width, line.height()}, sheet);
 }
 
 }  // namespace tenthday

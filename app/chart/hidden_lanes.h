@@ -13,7 +13,7 @@ struct LaneSpan {
     QString name;
     qreal top = 0;
     qreal bottom = 0;
-    bool isLong = false;  ///< rows of the lane before: hidden as soon as some of them are
+    bool isRowsOfBefore = false;  ///< hidden as soon as some of them are
 };
 
 /// Names of lanes out of sight, from top to bottom.

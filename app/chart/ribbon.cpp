@@ -89,6 +89,9 @@ void layRibbon(const LaneInput& input, qreal top, Sheet& sheet) {
     ends.course.setFillRule(Qt::WindingFill);
     sheet.path(Layer::Under, Role::Ribbon, above);
     sheet.path(Layer::Ribbon, Role::Ribbon, ends.course);
+    // Copies of a path share what it reckons when first asked. Asked here, the lanes that keep
+    // clear of it side by side find it there.
+    (void)ends.course.controlPointRect();
 }
 
 }  // namespace tenthday

@@ -29,8 +29,11 @@ LegendFold SeasonChart::legendFold() const {
 
 void SeasonChart::foldOrUnfoldLegend() {
     const bool folds = !layoutNow().legendFolded;
-    options_.legendFolded = folds;
-    options_.legendOpened = !folds;
+    options_.legendFolded = options_.legendOpened = false;
+    relayout();
+    // What room would choose anyway is left to it.
+    if (layoutNow().legendFolded != folds)
+        (folds ? options_.legendFolded : options_.legendOpened) = true;
     showAxis(axis_, scrollY());
     Q_EMIT foldsChanged();
 }
@@ -73,6 +76,7 @@ void SeasonChart::openOrCloseYards() {
 
 void SeasonChart::scrollLanes(int by) {
     constexpr qreal kKept = 40;  ///< of what was seen before stays in sight
+    if (layoutNow().contentHeight <= layoutNow().plot.height()) return;  // all are in sight
     showAxis(axis_, scrollY() + by * std::max(kKept, layoutNow().plot.height() - kKept));
 }
 

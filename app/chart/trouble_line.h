@@ -26,11 +26,11 @@ struct Trouble {
 };
 
 /// Lays them side by side. Batches alike share their words; as many are named as have room. Where
-/// not all have it, the worst few are told, then of the rest how many there are of each kind: such
-/// a count is a place of all it counts, the worst in front. Each stands near its batch; where one
-/// is in danger or room is short, all stand from the left edge on, the urgent first, then by day;
-/// words that stand away from their batch name the day it is about. None stands on the lines of
-/// today and the chosen day.
+/// not all have it, the worst few are told, then of the rest how many batches there are of each
+/// kind: such a count is a place of all it counts, the worst in front. Each stands near its batch;
+/// where one is in danger or room is short, all stand from the left edge on, the urgent first, then
+/// by day; words that stand away from their batch name the day it is about. None stands on the
+/// lines of today and the chosen day.
 /// @param taken  what stands there already
 void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QRectF& line,
                  const std::vector<QRectF>& taken, Sheet& sheet);

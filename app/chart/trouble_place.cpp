@@ -8,6 +8,12 @@ bool isOr(const Id<T>& wanted, const Id<T>& is) {
     return wanted.isNone() || wanted == is;
 }
 
+/// Of a batch, but about the nucs its cells go to.
+bool isOfNucs(FindingKind kind) {
+    return kind == FindingKind::YardFull || kind == FindingKind::NucNotFree ||
+           kind == FindingKind::CatchHoldsNucs;
+}
+
 }  // namespace
 
 bool TroublePlace::is(const TargetKey& key) const {
@@ -30,6 +36,9 @@ std::optional<LaneName> TroublePlace::lane() const {
 TroublePlace placeOf(const Finding& finding) {
     if (finding.kind == FindingKind::TooManyCells)
         return {.hit = Hit::CellsDay, .day = finding.day};
+    if (isOfNucs(finding.kind))
+        if (const auto* batch = std::get_if<Id<Batch>>(&finding.subject))
+            return {.hit = Hit::YardDay, .batch = *batch};
     const auto builder = finding.builder.value_or(Id<Builder>{});
     if (const auto* batch = std::get_if<Id<Batch>>(&finding.subject))
         return {.hit = Hit::Load, .batch = *batch, .builder = builder};

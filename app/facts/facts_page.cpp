@@ -95,11 +95,12 @@ QString FactsPage::told() const { return told_->text(); }
 
 void FactsPage::follow() {
     const auto facts = desk_.outlook()->snapshot.factsPtr();
-    if (facts == shownFacts_) return;  // most edits leave them as they are
-    shownFacts_ = facts;
-    model_->setEditable(!desk_.isReadOnly());
-    model_->setFacts(*facts);
-    tellChosen();
+    if (facts != shownFacts_) {  // most edits leave them as they are
+        shownFacts_ = facts;
+        model_->setEditable(!desk_.isReadOnly());
+        model_->setFacts(*facts);
+    }
+    tellChosen();  // a refusal ends with the next edit
 }
 
 std::optional<Fact> FactsPage::chosen() const {

@@ -46,7 +46,7 @@ QString left(int count) {
                      : Words::tr("%1 left").arg(number(count));
 }
 
-QString needCatch(int count) { return Words::tr("catch %Ln queen(s)", nullptr, count); }
+QString nucsToFree(int count) { return Words::tr("%Ln nuc(s) to free", nullptr, count); }
 
 QString noRoom() { return QChar(0x2026); }
 
@@ -54,7 +54,7 @@ QString readyShort(int count, int likely) {
     return likely > 0 ? Words::tr("%1 +%2").arg(number(count), number(likely)) : number(count);
 }
 
-QString needCatchShort(int count) { return Words::tr("catch %1").arg(number(count)); }
+QString nucsToFreeShort(int count) { return Words::tr("free %1").arg(number(count)); }
 
 QString leftShort(int count) { return count < 0 ? QChar(0x2212) + number(-count) : number(count); }
 

@@ -13,7 +13,7 @@ namespace tenthday::chart_text {
 /// "today, Thu 17 Jun".
 [[nodiscard]] QString todayOn(const QString& day);
 [[nodiscard]] QString noBuilderYet();
-/// Names of the three lines of a cells day.
+/// Names of the lines of a cells day, after the day itself.
 [[nodiscard]] QString ripeHead();
 [[nodiscard]] QString readyHead();
 [[nodiscard]] QString leftHead();
@@ -28,7 +28,7 @@ namespace tenthday::chart_text {
 /// "+13".
 [[nodiscard]] QString more(int count);
 
-/// The three lines of a cells day.
+/// The lines of a cells day, after the day itself.
 [[nodiscard]] QString ripe(int count);
 /// "ready 22", with the likely ones after it: "ready 22 +27".
 [[nodiscard]] QString ready(int count, int likely);
@@ -36,15 +36,15 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString readyOn(const QString& day, int count, int likely);
 /// "left 20", or "9 too many".
 [[nodiscard]] QString left(int count);
-/// "catch 17 queens": what frees the nucs that so many cells hang on.
-[[nodiscard]] QString needCatch(int count);
+/// "17 nucs to free": so many cells hang on nucs that a catch or a look has to free.
+[[nodiscard]] QString nucsToFree(int count);
 /// In place of all three where not even the least has room: the day can be asked.
 [[nodiscard]] QString noRoom();
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".
 [[nodiscard]] QString readyShort(int count, int likely);
 [[nodiscard]] QString leftShort(int count);
 /// "catch 17".
-[[nodiscard]] QString needCatchShort(int count);
+[[nodiscard]] QString nucsToFreeShort(int count);
 
 /// "batch 18, graft Mon 7 Jun, cells out Thu 17 Jun", to be heard.
 [[nodiscard]] QString batchBrief(const QString& label, const QString& graft,

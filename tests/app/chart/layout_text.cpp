@@ -11,10 +11,12 @@ constexpr std::array kLayers{"ground", "under", "body",  "ribbon", "marks",
 constexpr std::array kShapes{"fill", "frame",  "hatch", "dots", "dotted",
                              "path", "stroke", "glyph", "text"};
 constexpr std::array kHits{
-    "none",    "ground",      "head",           "load",       "make_up",     "look",
-    "rest",    "idle",        "cells_day",      "yard_day",   "nuc",         "yard_name",
-    "trouble", "flying_day",  "outside_limits", "queens_day", "order_flag",  "promise_week",
-    "grafts",  "builder_row", "yard_row",       "lane_name",  "legend_name", "strip"};
+    "none",         "ground",      "head",        "load",           "make_up",    "look",
+    "rest",         "idle",        "cells_day",   "yard_day",       "nuc",        "yard_name",
+    "ready_total",  "trouble",     "flying_day",  "outside_limits", "queens_day", "order_flag",
+    "promise_week", "grafts",      "builder_row", "yard_row",       "lane_name",  "legend_name",
+    "strip",        "lanes_above", "lanes_below"};
+static_assert(kHits.size() == static_cast<std::size_t>(Hit::LanesBelow) + 1);
 
 qreal sizeOf(Type type) { return type == Type::Title ? 18 : type == Type::Label ? 13 : 11; }
 

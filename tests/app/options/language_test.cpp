@@ -50,8 +50,8 @@ TEST(Language, NamesItself) {
 TEST_F(LanguageTest, EnglishCounts) {
     EXPECT_EQ(chart_text::nucs(1), QStringLiteral("1 nuc"));
     EXPECT_EQ(chart_text::nucs(2), QStringLiteral("2 nucs"));
-    EXPECT_EQ(chart_text::needCatch(1), QStringLiteral("catch 1 queen"));
-    EXPECT_EQ(chart_text::needCatch(3), QStringLiteral("catch 3 queens"));
+    EXPECT_EQ(chart_text::nucsToFree(1), QStringLiteral("1 nuc to free"));
+    EXPECT_EQ(chart_text::nucsToFree(3), QStringLiteral("3 nucs to free"));
 }
 
 TEST_F(LanguageTest, GermanFrenchAndSpanishSpeak) {

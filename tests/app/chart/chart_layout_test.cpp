@@ -181,7 +181,7 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
         return Role::Ground;
     };
     EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);  // 29 ripe, 27 ready
-    EXPECT_EQ(roleOf("catch 1 queen"), Role::Ink);     // 28 ripe, 27 ready, 19 likely
+    EXPECT_EQ(roleOf("1 nuc to free"), Role::Ink);     // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("27 ready +19"), 1U);
 }
 

@@ -184,9 +184,9 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
     // Nucs enough once their queens are caught: ordinary work, of no batch in particular.
     of->numbers.likely = 12;
     const auto likely = lay(*changed, month);
-    EXPECT_TRUE(textsOf(likely).contains("catch 9 queens"));
+    EXPECT_TRUE(textsOf(likely).contains("9 nucs to free"));
     for (const auto& item : likely.items)
-        if (item.shape == Shape::Text && textAt(likely, item) == "catch 9 queens") {
+        if (item.shape == Shape::Text && textAt(likely, item) == "9 nucs to free") {
             EXPECT_EQ(item.role, Role::Ink) << "no warning";
         }
     of->numbers.likely = 0;

@@ -438,11 +438,16 @@ TEST_F(Chart, TheLegendGivesWayToTheLanesUnlessItIsOpenedByHand) {
     EXPECT_FALSE(chart.layoutNow().legendFolded);
     EXPECT_LT(chart.layoutNow().plot.height(), plot);
     QTest::keyClick(&chart, Qt::Key_L);
-    EXPECT_TRUE(chart.options().legendFolded);
+    EXPECT_TRUE(chart.layoutNow().legendFolded);
+    EXPECT_EQ(chart.legendFold(), LegendFold::ByRoom) << "as room has it: left to it again";
     chart.resize(1366, 1000);
+    EXPECT_FALSE(chart.layoutNow().legendFolded);
+    QTest::keyClick(&chart, Qt::Key_L);
     EXPECT_TRUE(chart.layoutNow().legendFolded) << "by hand, whatever room there is";
+    EXPECT_EQ(chart.legendFold(), LegendFold::Folded);
     QTest::keyClick(&chart, Qt::Key_L);
     EXPECT_FALSE(chart.layoutNow().legendFolded);
+    EXPECT_EQ(chart.legendFold(), LegendFold::ByRoom);
 }
 
 TEST_F(Chart, ABatchDraggedBeforeTodaySaysSo) {
@@ -520,6 +525,10 @@ TEST_F(Chart, LanesOutOfSightAreNamedAndReachedByPointerAndKey) {
     for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B);
     EXPECT_TRUE(namedAs(chart, Hit::LanesBelow).isEmpty())
         << namedAs(chart, Hit::LanesBelow).toStdString();
+    const auto above = first(chart, Hit::LanesAbove);
+    ASSERT_TRUE(above);
+    EXPECT_FALSE(above->rect.contains(sign->rect.center())) << "pressed on, it does not turn back";
+    EXPECT_DOUBLE_EQ(above->rect.right(), chart.layoutNow().plot.right());
     for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B, Qt::ShiftModifier);
     EXPECT_EQ(chart.options().scrollY, 0);
     EXPECT_EQ(namedAs(chart, Hit::LanesBelow), below);

@@ -89,6 +89,17 @@ TEST_F(FactsPageTest, NonsenseIsRefusedInPlainWords) {
     EXPECT_FALSE(desk_->canUndo());
 }
 
+TEST_F(FactsPageTest, ARefusalEndsWithTheNextEditWhateverItIs) {
+    EXPECT_FALSE(type(Fact::Accepted, "many"));
+    const auto refusal = page_->told();
+    Yard yard = **desk_->snapshot().all<Yard>().begin();
+    ChangeSet changes{Verb::EditRow, yard.label, {}, {}};
+    yard.note = "gate sticks";
+    changes.edit(*desk_->snapshot().all<Yard>().begin(), yard);
+    ASSERT_TRUE(desk_->apply(changes));
+    EXPECT_NE(page_->told(), refusal);
+}
+
 TEST_F(FactsPageTest, ANumberOutsideThePublishedRangeIsTakenAndSaysSo) {
     ASSERT_TRUE(type(Fact::RoomFinisher, "60"));
     EXPECT_EQ(shown(Fact::RoomFinisher, FactsModel::Range), "outside 15 to 48");

@@ -4,11 +4,12 @@
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 build=${TENTHDAY_BUILD:-$top/build}
 
-# Debian 12 names. To run, to test, and to check the style.
+# Debian 12 names. To run, to test, and to check the style. zlib: CBC wants it linked and does not
+# bring it along.
 run_packages="g++ cmake ninja-build pkg-config qt6-base-dev qt6-svg-dev qt6-tools-dev
     qt6-tools-dev-tools qt6-l10n-tools libqt6sql6-sqlite libhowardhinnant-date-dev
     libtbb-dev libmimalloc-dev
-    coinor-libcbc-dev
+    coinor-libcbc-dev zlib1g-dev
     fonts-inter fonts-dejavu-core"
 test_packages="libgtest-dev libbenchmark-dev librapidcheck-dev libboost-math-dev libical-dev
     libglpk-dev

@@ -25,6 +25,9 @@ void SeasonChart::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) return event->ignore();
     card_->hide();
     const auto target = under(event->position());
+    // Pressed again and again, page by page.
+    if (target.hit == Hit::LanesAbove || target.hit == Hit::LanesBelow)
+        return mousePressEvent(event);
     if (!target.batch.isNone())
         Q_EMIT editRequested(target.batch);
     else if (target.hit == Hit::CellsDay && target.day)

@@ -534,6 +534,25 @@ TEST_F(Chart, LanesOutOfSightAreNamedAndReachedByPointerAndKey) {
     EXPECT_EQ(namedAs(chart, Hit::LanesBelow), below);
 }
 
+TEST_F(Chart, AQuickSecondPressScrollsTheLanesOnceMore) {
+    chart.openOrCloseYards();
+    chart.resize(1366, 360);
+    const auto sign = first(chart, Hit::LanesBelow);
+    ASSERT_TRUE(sign);
+    const QPoint at(static_cast<int>(sign->rect.left()) + 4,  // names get fewer
+                    sign->rect.center().toPoint().y());
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, at);
+    const qreal once = chart.options().scrollY;
+    ASSERT_GT(once, 0);
+    ASSERT_TRUE(first(chart, Hit::LanesBelow)) << "there is more";
+    // The second of two presses comes as a double click.
+    QMouseEvent second(QEvent::MouseButtonDblClick, at, chart.mapToGlobal(at), Qt::LeftButton,
+                       Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&chart, &second);
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, at);
+    EXPECT_GT(chart.options().scrollY, once);
+}
+
 TEST_F(Chart, WhatKeysStandOnIsScrolledTo) {
     chart.openOrCloseYards();
     chart.resize(1366, 470);

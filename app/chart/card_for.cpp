@@ -22,8 +22,8 @@ const BuilderOutlook* builderOf(const Outlook& outlook, Id<Builder> id) {
 }
 
 /// The element, or null where the place comes from an older season.
-template <class T>
-const T* at(const std::vector<T>& all, int index) {
+template <class List>
+auto at(const List& all, int index) -> decltype(&all[0]) {
     return index >= 0 && index < static_cast<int>(all.size())
                ? &all[static_cast<std::size_t>(index)]
                : nullptr;

@@ -87,7 +87,7 @@ struct Finding {
 [[nodiscard]] std::vector<Finding> findingsOf(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs, const SeasonLimits& limits,
+    const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs, const SeasonLimits& limits,
     const std::vector<DroneNeed>& drones);
 
 }  // namespace tenthday

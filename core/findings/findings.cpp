@@ -23,8 +23,6 @@
 namespace tenthday {
 namespace {
 
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
 /// How far ahead a cells day may lean on catches still to come before that is worth a word.
 constexpr Days kNear{7};
 
@@ -32,7 +30,7 @@ constexpr Days kNear{7};
 class Search {
 public:
     Search(const Snapshot& snapshot, const Timelines& timelines,
-           const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+           const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
            const SeasonLimits& limits, const std::vector<DroneNeed>& drones)
         : snapshot_(snapshot),
           timelines_(timelines),
@@ -413,7 +411,7 @@ private:
 
     const Snapshot& snapshot_;
     const Timelines& timelines_;
-    const std::vector<BuilderOutlook>& builders_;
+    const SharedList<BuilderOutlook>& builders_;
     const NucOutlook& nucs_;
     const SeasonLimits& limits_;
     const std::vector<DroneNeed>& drones_;
@@ -426,7 +424,7 @@ private:
 }  // namespace
 
 std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
-                                const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+                                const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
                                 const SeasonLimits& limits, const std::vector<DroneNeed>& drones) {
     constexpr std::array parts{&Search::searchBatches, &Search::searchBuilders,
                                &Search::searchCellsDays, &Search::searchYardsAndQueens};

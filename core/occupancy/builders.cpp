@@ -1,7 +1,6 @@
 #include "occupancy/builders.h"
 
 #include <algorithm>
-#include <set>
 
 #include "base/natural_order.h"
 #include "occupancy/builder_rhythm.h"
@@ -219,49 +218,68 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook,
     return all;
 }
 
-}  // namespace
+using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
-std::vector<BuilderOutlook> builderOutlooks(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines) {
-    std::vector<BuilderOutlook> outlooks;
-    std::set<Id<Builder>> used;  // out of its days or not: that is to be told
+/// Builders of the season by label, with make-ups and loads by time: all that the rest is made of.
+std::vector<BuilderOutlook> usedBuilders(const Snapshot& snapshot, const Timelines& timelines) {
+    std::unordered_map<Id<Builder>, std::vector<BuilderLoad>> loads;
     for (const auto& [batch, timeline] : timelines)
         for (const auto& load : timeline->loads)
-            if (load.builder) used.insert(*load.builder);
+            if (load.builder) loads[*load.builder].push_back({batch, &load});
     const auto season = snapshot.season();
+    std::vector<BuilderOutlook> builders;
     for (const auto& builder : snapshot.all<Builder>()) {
+        const auto used = loads.find(builder->id);  // out of its days or not: that is to be told
         const bool outside =
             builder->from > season.last || (builder->until && *builder->until < season.first);
-        if (outside && !used.contains(builder->id)) continue;
-        BuilderOutlook outlook;
+        if (outside && used == loads.end()) continue;
+        auto& outlook = builders.emplace_back();
         outlook.builder = builder;
         const auto made = snapshot.all<MakeUp>().of(builder->id.uuid);
         outlook.makeUps.assign(made.begin(), made.end());
         std::sort(outlook.makeUps.begin(), outlook.makeUps.end(), [](const auto& a, const auto& b) {
             return momentOf(a->day, a->hour) < momentOf(b->day, b->hour);
         });
-        outlooks.push_back(std::move(outlook));
-    }
-    std::unordered_map<Id<Builder>, BuilderOutlook*> byId;
-    for (auto& outlook : outlooks) byId[outlook.builder->id] = &outlook;
-    for (const auto& [batch, timeline] : timelines)
-        for (const auto& load : timeline->loads)
-            if (const auto found = load.builder ? byId.find(*load.builder) : byId.end();
-                found != byId.end())
-                found->second->loads.push_back({batch, &load});
-    for (auto& outlook : outlooks) {
+        if (used == loads.end()) continue;
+        outlook.loads = std::move(used->second);
         std::stable_sort(
             outlook.loads.begin(), outlook.loads.end(),
             [](const auto& a, const auto& b) { return a.span->span.from < b.span->span.from; });
+    }
+    std::sort(builders.begin(), builders.end(), [](const auto& a, const auto& b) {
+        return naturalLess(a.builder->label, b.builder->label);
+    });
+    return builders;
+}
+
+/// Made of the very same.
+bool isMadeAlike(const BuilderOutlook& a, const BuilderOutlook& b) {
+    const auto isSameLoad = [](const BuilderLoad& x, const BuilderLoad& y) {
+        return x.span == y.span;
+    };
+    return a.builder == b.builder && a.makeUps == b.makeUps &&
+           std::equal(a.loads.begin(), a.loads.end(), b.loads.begin(), b.loads.end(), isSameLoad);
+}
+
+}  // namespace
+
+SharedList<BuilderOutlook> builderOutlooks(const Snapshot& snapshot, const Timelines& timelines,
+                                           const SharedList<BuilderOutlook>& before) {
+    std::unordered_map<Id<Builder>, std::size_t> known;
+    for (std::size_t i = 0; i < before.size(); ++i) known[before[i].builder->id] = i;
+    SharedList<BuilderOutlook> outlooks;
+    for (auto& outlook : usedBuilders(snapshot, timelines)) {
+        if (const auto at = known.find(outlook.builder->id);
+            at != known.end() && isMadeAlike(before[at->second], outlook)) {
+            outlooks.push_back(before.pointer(at->second));
+            continue;
+        }
         outlook.clocks = clocksOf(snapshot, outlook);
         outlook.idle = idleOf(outlook, snapshot.today());
         outlook.overfull = overfullOf(snapshot, outlook);
         outlook.tooSoon = tooSoonOf(outlook, snapshot);
+        outlooks.push_back(std::move(outlook));
     }
-    std::sort(outlooks.begin(), outlooks.end(), [](const auto& a, const auto& b) {
-        return naturalLess(a.builder->label, b.builder->label);
-    });
     return outlooks;
 }
 

@@ -4,6 +4,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "base/shared_list.h"
 #include "calendar/window.h"
 #include "records/snapshot.h"
 #include "timeline/batch_timeline.h"
@@ -59,8 +60,13 @@ struct BuilderOutlook {
 
 /// All builders of the snapshot, in order of label. `timelines` in the order of graft; the result
 /// points into them.
-[[nodiscard]] std::vector<BuilderOutlook> builderOutlooks(
+/// @param before  those of a snapshot that differs in batches, what hangs on them and make-ups
+/// alone,
+///                whose timelines are still alive: a builder about which nothing has changed is the
+///                very same
+[[nodiscard]] SharedList<BuilderOutlook> builderOutlooks(
     const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
+    const SharedList<BuilderOutlook>& before = {});
 
 }  // namespace tenthday

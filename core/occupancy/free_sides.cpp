@@ -3,38 +3,74 @@
 #include <algorithm>
 
 namespace tenthday {
+namespace {
+
+/// It stands in the yard on the day.
+/// @param holds  brought down to the last day for which that is so
+bool standsIn(const SideOutlook& side, Id<Yard> yard, Day day, Day& holds) {
+    if (side.stays.size() == 1 && side.stays.front().yard == yard) {  // most boxes never move
+        const Day comes = side.stays.front().from;
+        if (comes > day) holds = std::min(holds, comes - Days{1});
+        return comes <= day;
+    }
+    for (const auto& stay : side.stays)
+        if (stay.from > day) holds = std::min(holds, stay.from - Days{1});
+    return side.yardOn(day) == yard;
+}
+
+/// When another cell comes. A nuc that is divided anew, or whose box goes, cannot hold a queen
+/// beyond that either.
+Day nextRound(const SideOutlook& side, Day day, const RoundTest& ignored) {
+    Day next = side.stands.last < kLastDay ? side.stands.last + Days{1} : kLastDay;
+    for (const auto& stay : side.stays)
+        if (stay.from > day && !stay.yard) next = std::min(next, stay.from);
+    for (auto round = side.rounds.rbegin();
+         round != side.rounds.rend() && round->transferDay >= day; ++round)
+        if (!ignored || !ignored(*round)) next = std::min(next, round->transferDay);
+    return next;
+}
+
+}  // namespace
+
+Freedom freedomOn(const SideOutlook& side, Id<Yard> yard, Day day, const RoundTest& ignored) {
+    using Kind = SideSegment::Kind;
+    Freedom found;
+    found.holds = kLastDay - Days{1};
+    const bool here = standsIn(side, yard, day, found.holds);
+    const auto& segments = side.segments;
+    const auto at = std::find_if(segments.begin(), segments.end(),
+                                 [&](const auto& s) { return s.days.contains(day); });
+    if (at == segments.end()) {
+        found.holds = day < side.stands.first ? side.stands.first - Days{1} : day;
+        return found;
+    }
+    found.holds = std::min(found.holds, at->days.last);
+    if (!here || (at->kind != Kind::Empty && at->kind != Kind::Freed) || day >= at->needsBroodFrom)
+        return found;
+    found.free = at->readyFrom;
+    found.certain = at->certain;
+    found.holds = std::min(found.holds, at->needsBroodFrom - Days{1});
+    found.nextRound = nextRound(side, day, ignored);
+    return found;
+}
 
 void FreeSides::add(std::size_t side) {
-    if (!slots_.empty() && slots_.back().side == side) return;
-    const auto& stays = sides_[side].stays;
-    const Day last = sides_[side].stands.last;
     Slot slot;
     slot.side = side;
-    slot.ends = last < kLastDay ? last + Days{1} : kLastDay;
-    if (stays.size() == 1 && stays.front().yard == yard_) slot.comes = stays.front().from;
     slots_.push_back(slot);
     isFree_.push_back(false);
 }
 
-std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil, bool certainOnly) {
+std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil) {
     goTo(day);
     std::vector<FreeSide> free;
     for (std::size_t i = 0; i < slots_.size(); ++i) {
         if (!isFree_[i]) continue;
-        const auto& slot = slots_[i];
-        if (slot.takes(heldUntil, certainOnly))
-            free.push_back({slot.free, slot.certain, slot.side});
+        const auto& found = slots_[i].found;
+        if (found.takes(day, heldUntil))
+            free.push_back({found.free, found.certain, slots_[i].side});
     }
     return free;
-}
-
-std::int32_t FreeSides::count(Day day, Day heldUntil, bool certainOnly) {
-    goTo(day);
-    const auto takes = [&](std::int32_t slot) {
-        return slots_[static_cast<std::size_t>(slot)].takes(heldUntil, certainOnly);
-    };
-    return certain_ + (certainOnly ? 0 : planned_) +
-           static_cast<std::int32_t>(std::count_if(bounded_.begin(), bounded_.end(), takes));
 }
 
 void FreeSides::forget(std::size_t side) {
@@ -71,26 +107,12 @@ void FreeSides::goTo(Day day) {
 /// Finds what one is on the latest day, if that is not known, and until when that is so.
 void FreeSides::look(std::int32_t index, bool changed) {
     auto& slot = slots_[static_cast<std::size_t>(index)];
-    if (slot.isFree) count(index, -1);
-    if (changed || now_ > slot.holds) find(slot);
-    slot.lookAgain = slot.holds + Days{1};
-    slot.isFree = slot.free <= now_;
-    isFree_[static_cast<std::size_t>(index)] = slot.isFree;
-    if (slot.isFree)
-        count(index, 1);
-    else
-        slot.lookAgain = std::min(slot.lookAgain, slot.free);
+    if (changed || now_ > slot.found.holds) slot.found = freedomOn(sides_[slot.side], yard_, now_);
+    slot.lookAgain = slot.found.holds + Days{1};
+    const bool isFree = slot.found.free <= now_;
+    isFree_[static_cast<std::size_t>(index)] = isFree;
+    if (!isFree) slot.lookAgain = std::min(slot.lookAgain, slot.found.free);
     if (slot.lookAgain < kLastDay) wait(index);
-}
-
-void FreeSides::count(std::int32_t index, std::int32_t by) {
-    const auto& slot = slots_[static_cast<std::size_t>(index)];
-    if (!slot.isBounded())
-        (slot.certain ? certain_ : planned_) += by;
-    else if (by > 0)
-        bounded_.push_back(index);
-    else
-        std::erase(bounded_, index);
 }
 
 std::int32_t& FreeSides::waitingFor(Day day) {
@@ -116,43 +138,6 @@ void FreeSides::wake(std::int32_t index) {
     else
         waitingFor(slot.lookAgain) = slot.after;
     if (slot.after >= 0) slots_[static_cast<std::size_t>(slot.after)].before = slot.before;
-}
-
-/// Finds the stretch the latest day lies in and how long what it says stays true.
-void FreeSides::find(Slot& slot) const {
-    using Kind = SideSegment::Kind;
-    const Day day = now_;
-    const auto& side = sides_[slot.side];
-    slot.free = kLastDay;
-    // A nuc that is divided anew, or whose box goes, cannot hold a queen beyond that.
-    slot.nextRound = slot.ends;
-    for (auto round = side.rounds.rbegin();
-         round != side.rounds.rend() && round->transferDay >= day; ++round)
-        slot.nextRound = std::min(slot.nextRound, round->transferDay);
-    slot.holds = kLastDay - Days{1};
-    if (slot.comes) {
-        if (*slot.comes > day) slot.holds = *slot.comes - Days{1};
-    } else {
-        for (const auto& stay : side.stays) {
-            if (stay.from <= day) continue;
-            slot.holds = std::min(slot.holds, stay.from - Days{1});
-            if (!stay.yard) slot.nextRound = std::min(slot.nextRound, stay.from);
-        }
-    }
-    const auto& segments = side.segments;
-    const auto at = std::find_if(segments.begin(), segments.end(),
-                                 [&](const auto& s) { return s.days.contains(day); });
-    if (at == segments.end()) {
-        slot.holds = day < side.stands.first ? side.stands.first - Days{1} : day;
-        return;
-    }
-    slot.holds = std::min(slot.holds, at->days.last);
-    const bool here = slot.comes ? *slot.comes <= day : side.yardOn(day) == yard_;
-    if (here && (at->kind == Kind::Empty || at->kind == Kind::Freed) && day < at->needsBroodFrom) {
-        slot.free = at->readyFrom;
-        slot.certain = at->certain;
-        slot.holds = std::min(slot.holds, at->needsBroodFrom - Days{1});
-    }
 }
 
 }  // namespace tenthday

@@ -1,7 +1,7 @@
 /// @file free_sides.h  Which sides of a yard could take a cell on a day. Inner to the room.
 #pragma once
 #include <cstdint>
-#include <optional>
+#include <functional>
 #include <span>
 
 #include "occupancy/nucs.h"
@@ -21,48 +21,48 @@ struct FreeSide {
     }
 };
 
+/// What a nuc could do with a cell that comes on a day.
+struct Freedom {
+    Day free = kLastDay;       ///< free from here; kLastDay: not on that day
+    bool certain = false;      ///< surely so
+    Day nextRound = kLastDay;  ///< where it is free: another cell comes, or the nuc ends or leaves
+    Day holds{};               ///< last day for which this is so; before kLastDay
+
+    [[nodiscard]] bool takes(Day day, Day heldUntil) const {
+        return free <= day && nextRound > heldUntil;
+    }
+};
+using RoundTest = std::function<bool(const SideRound&)>;
+/// @param ignored  rounds that are taken as not there; none of them begins by `day`
+[[nodiscard]] Freedom freedomOn(const SideOutlook& side, Id<Yard> yard, Day day,
+                                const RoundTest& ignored = {});
+
 /// The sides of one yard. Days are asked for in rising order: a side is looked at again only on the
-/// day on which what was found has run out, and the free ones are counted as they come and go. With
-/// thousands of nucs this is asked at every move.
+/// day on which what was found has run out.
 class FreeSides {
 public:
     FreeSides(std::span<const SideOutlook> sides, Id<Yard> yard) : sides_(sides), yard_(yard) {}
-    /// In rising order, before the first question; a box that comes back is named again: it counts
-    /// once.
+    /// In rising order, each once, before the first question.
     void add(std::size_t side);
 
     /// Looks at all of them on a day that no question comes before.
     void begin(Day day) { goTo(day); }
-    /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another.
-    [[nodiscard]] std::vector<FreeSide> on(Day day, Day heldUntil, bool certainOnly);
-    /// How many these are.
-    [[nodiscard]] std::int32_t count(Day day, Day heldUntil, bool certainOnly);
+    /// Sides that could take a cell on `day` and hold it until `heldUntil` without meeting another,
+    /// rising.
+    [[nodiscard]] std::vector<FreeSide> on(Day day, Day heldUntil);
     /// A side got a round: its segments have changed.
     void forget(std::size_t side);
 
 private:
     struct Slot {
         std::size_t side = 0;
-        Day ends = kLastDay;       ///< first day on which the nuc is there no longer
-        std::optional<Day> comes;  ///< its box has one stay: in the yard, from here
-        Day free = kLastDay;       ///< free from here
-        Day nextRound = kLastDay;  ///< another cell comes then, or the nuc ends
-        Day holds{};               ///< last day for which this is so; before kLastDay
-        Day lookAgain = kLastDay;  ///< then, or when it becomes free
-        bool certain = false;
-        bool isFree = false;                   ///< counted as such, or listed
+        Freedom found;
+        Day lookAgain = kLastDay;  ///< once what was found has run out, or when it becomes free
         std::int32_t before = -1, after = -1;  ///< neighbours among those looked at on one day
-
-        [[nodiscard]] bool takes(Day heldUntil, bool certainOnly) const {
-            return isFree && nextRound > heldUntil && (certain || !certainOnly);
-        }
-        [[nodiscard]] bool isBounded() const { return nextRound < kLastDay; }
     };
     void goTo(Day day);
     /// @param changed  the side is another than when it was looked at last
     void look(std::int32_t slot, bool changed);
-    void find(Slot& slot) const;
-    void count(std::int32_t slot, std::int32_t by);
     void wait(std::int32_t slot);
     void wake(std::int32_t slot);
     [[nodiscard]] std::int32_t& waitingFor(Day day);
@@ -74,8 +74,6 @@ private:
     Day first_, now_;                   ///< days asked for: the first and the latest
     bool asked_ = false;
     std::vector<std::int32_t> waiting_;  ///< per day from `first_`: first slot to look at; -1: none
-    std::vector<std::int32_t> bounded_;  ///< free ones that another cell comes to
-    std::int32_t certain_ = 0, planned_ = 0;  ///< free ones without end, surely or by plan
 };
 
 }  // namespace tenthday

@@ -131,7 +131,7 @@ std::vector<BroodlessSpan> nucBroodlessSpans(const Snapshot& snapshot, const Sid
 }
 
 std::vector<MiteSpan> miteSpans(const Snapshot& snapshot, const NucOutlook& nucs,
-                                const std::vector<BuilderOutlook>& builders) {
+                                const SharedList<BuilderOutlook>& builders) {
     Finder finder(snapshot);
     for (const auto& side : nucs.sides) finder.add(side);
     for (const auto& builder : builders) finder.add(builder);

@@ -27,7 +27,7 @@ struct MiteSpan {
 /// Those of the season, by first day; of one day nucs in their order before builders. They point
 /// into what is given.
 [[nodiscard]] std::vector<MiteSpan> miteSpans(const Snapshot& snapshot, const NucOutlook& nucs,
-                                              const std::vector<BuilderOutlook>& builders);
+                                              const SharedList<BuilderOutlook>& builders);
 
 /// Where work was done.
 struct MitePlace {

@@ -5,15 +5,15 @@
 #include <map>
 #include <unordered_map>
 
-#include "occupancy/sides.h"
-#include "occupancy/yard_days.h"
+#include "base/side_by_side.h"
+#include "occupancy/fitted_nucs.h"
+#include "occupancy/nuc_memo.h"
 
 namespace tenthday {
 namespace {
 
 /// Cells placed by record, per day: at the start of that day their sides were ready.
-std::unordered_map<std::int32_t, std::int32_t> recordedByDay(
-    const std::vector<SideOutlook>& sides) {
+std::unordered_map<std::int32_t, std::int32_t> recordedByDay(const SharedList<SideOutlook>& sides) {
     std::unordered_map<std::int32_t, std::int32_t> recorded;
     for (const auto& side : sides)
         for (const auto& round : side.rounds)
@@ -43,32 +43,95 @@ void addCells(std::map<Day, CellsDay>& days, Id<Batch> batch, const BatchTimelin
     for (const auto& [day, count] : others) add(day, count, count, count);
 }
 
+/// @param placed  by place in the timelines
 std::vector<CellsDay> cellsDaysOf(const Snapshot& snapshot, const Timelines& timelines,
-                                  const std::vector<PlacedCells>& placed, const NucOutlook& nucs) {
+                                  const std::vector<PlacedCells>& placed,
+                                  const std::unordered_map<std::int32_t, std::int32_t>& recorded,
+                                  const std::vector<YardOutlook>& yards) {
     const auto season = snapshot.season();
     std::map<Day, CellsDay> days;
     for (std::size_t i = 0; i < timelines.size(); ++i)
         addCells(days, timelines[i].first, *timelines[i].second, placed[i]);
-    auto recorded = recordedByDay(nucs.sides);
     std::vector<CellsDay> all;
     for (auto& [day, cells] : days) {
         if (!season.contains(day)) continue;
         const auto index = static_cast<std::size_t>((day - season.first).count());
-        for (const auto& yard : nucs.yards) cells.numbers += yard.days[index].numbers;
-        cells.numbers.ready += recorded[day.time_since_epoch().count()];
+        for (const auto& yard : yards) cells.numbers += yard.days[index].numbers;
+        if (const auto at = recorded.find(day.time_since_epoch().count()); at != recorded.end())
+            cells.numbers.ready += at->second;
         all.push_back(std::move(cells));
     }
     return all;
 }
 
+/// Counts a side in all yards it stays in.
+void count(std::vector<YardSums>& sums, const YardsOfSides& yards, const SideOutlook& side,
+           DayWindow season, std::int32_t by) {
+    eachStay(side, season, [&](Id<Yard> yard, DayWindow days) {
+        if (const auto at = yards.find(yard)) sums[*at].add(side, days, by);
+    });
+}
+
+/// From the start.
+std::shared_ptr<const FittedNucs> fittedNucs(const Snapshot& snapshot, const Timelines& timelines,
+                                             std::shared_ptr<const BareSides> bare,
+                                             std::shared_ptr<const void> owner) {
+    auto made = std::make_shared<FittedNucs>(
+        FittedNucs{snapshot, bare, std::move(owner), {snapshot, *bare}, {}, {}, {}, {}, {}});
+    const auto& yards = made->yards;
+    auto sides = storedSides(snapshot, timelines, *bare);
+    made->fits = firstFit(sides, yards, snapshot, timelines, *bare);
+    for (std::size_t i = 0; i < made->fits.size(); ++i) made->places[made->fits[i].wish.batch] = i;
+    made->sides.reserve(sides.size());
+    for (auto& side : sides) made->sides.push_back(std::move(side));
+    made->recorded = recordedByDay(made->sides);
+    const auto season = snapshot.season();
+    made->sums.assign(yards.yards.size(), YardSums(season, snapshot.today()));
+    sideBySide(yards.yards.size(), [&](std::size_t yard) {
+        for (const auto side : yards.sides[yard])
+            eachStay(made->sides[side], season, [&](Id<Yard> in, DayWindow days) {
+                if (in == yards.yards[yard]->id) made->sums[yard].add(made->sides[side], days, 1);
+            });
+    });
+    return made;
+}
+
+std::vector<PlacedCells> placedCells(const FittedNucs& fitted, const Timelines& timelines) {
+    std::vector<PlacedCells> placed;
+    for (const auto& [batch, timeline] : timelines)
+        placed.push_back(fitted.fits[fitted.places.at(batch)].cells);
+    return placed;
+}
+
+/// The sums of the yards, were these sides others.
+std::vector<YardSums> sumsWith(const FittedNucs& before, const RefittedNucs& now,
+                               DayWindow season) {
+    auto sums = before.sums;
+    for (const auto side : now.changed) {
+        count(sums, before.yards, before.sides[side], season, -1);
+        count(sums, before.yards, now.sides[side], season, 1);
+    }
+    return sums;
+}
+
 }  // namespace
 
-NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines, const BareSides& bare) {
+NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines,
+                      std::shared_ptr<const void> owner, NucMemo& memo) {
+    auto before = memo.fitted();
+    auto now = before ? refit(*before, snapshot, timelines) : std::nullopt;
+    if (!now) {
+        before = fittedNucs(snapshot, timelines, memo.bareSides(snapshot), std::move(owner));
+        memo.keep(before);
+        now = RefittedNucs{before->sides, {}, placedCells(*before, timelines)};
+    }
     NucOutlook nucs;
-    nucs.sides = storedSides(snapshot, timelines, bare, nucs.stays);
-    const auto placed = placeByFirstFit(nucs.sides, snapshot, timelines);
-    nucs.yards = yardOutlooks(snapshot, timelines, nucs.sides);
-    nucs.cellsDays = cellsDaysOf(snapshot, timelines, placed, nucs);
+    nucs.bare = before->bare;
+    nucs.yards = yardOutlooks(
+        before->yards.yards,
+        now->changed.empty() ? before->sums : sumsWith(*before, *now, snapshot.season()));
+    nucs.sides = std::move(now->sides);
+    nucs.cellsDays = cellsDaysOf(snapshot, timelines, now->placed, before->recorded, nucs.yards);
     return nucs;
 }
 

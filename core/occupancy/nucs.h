@@ -1,11 +1,13 @@
 /// @file nucs.h  Every nuc side over the season, and what that makes of each yard's days.
 #pragma once
 #include <array>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
+#include "base/shared_list.h"
 #include "calendar/window.h"
 #include "occupancy/numbers.h"
 #include "records/snapshot.h"
@@ -160,20 +162,24 @@ struct CellsDay {
     [[nodiscard]] std::int32_t left() const { return numbers.ready - toNucs; }
 };
 
+class BareSides;
+class NucMemo;
+
 struct NucOutlook {
-    std::vector<BoxStayFrom> stays;   ///< of all boxes, box by box; sides look into it
-    std::vector<SideOutlook> sides;   ///< by box label, then side
+    std::shared_ptr<const BareSides> bare;  ///< whose stays the sides look into
+    /// By box label, then side. Equal pointers mean that nothing about a side has changed.
+    SharedList<SideOutlook> sides;
     std::vector<YardOutlook> yards;   ///< in driving order, those with a box in the season
     std::vector<CellsDay> cellsDays;  ///< by day
 };
 
-class BareSides;
+/// Batches in the order of graft, with their timelines.
+using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
-/// All nucs of the snapshot's season. `timelines` in the order of graft; the result points into
-/// them. `bare` are the sides of this very snapshot (see `BareSides::areOf`).
-[[nodiscard]] NucOutlook nucOutlook(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const BareSides& bare);
+/// All nucs of the snapshot's season; the result points into the timelines.
+/// @param owner  keeps the timelines alive: the memo holds on to them
+/// @param memo   gives back what it kept of an earlier season as far as that holds: see there
+[[nodiscard]] NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines,
+                                    std::shared_ptr<const void> owner, NucMemo& memo);
 
 }  // namespace tenthday

@@ -18,7 +18,7 @@ std::vector<SideOutlook> withoutPlanned(const NucOutlook& nucs, const Snapshot& 
         if (!round.named) return own || round.transferDay >= day;
         return own && isReplaceable(round.done, round.transferDay, day, snapshot.today());
     };
-    auto sides = nucs.sides;
+    std::vector<SideOutlook> sides(nucs.sides.begin(), nucs.sides.end());
     for (auto& side : sides)
         if (std::erase_if(side.rounds, goes) > 0) divide(side, snapshot);
     return sides;
@@ -35,7 +35,7 @@ std::vector<OpenSide> openSides(const NucOutlook& nucs, const Snapshot& snapshot
             yards.try_emplace(*yard, sides, *yard).first->second.add(i);
     std::vector<OpenSide> open;
     for (auto& [yard, free] : yards)
-        for (const auto& side : free.on(day, heldUntil, false))
+        for (const auto& side : free.on(day, heldUntil))
             open.push_back({side.side, yard, side.since, side.certain});
     std::sort(open.begin(), open.end(),
               [](const auto& a, const auto& b) { return a.side < b.side; });

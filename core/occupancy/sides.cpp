@@ -179,17 +179,15 @@ void eachSide(std::size_t sides, Each each) {
     });
 }
 
-/// The bare ones with stays of their own, to be filled and divided.
-std::vector<SideOutlook> copied(const BareSides& bare, std::vector<BoxStayFrom>& stays) {
-    stays = bare.stays();
+/// The bare ones, to be filled and divided.
+std::vector<SideOutlook> copied(const BareSides& bare) {
     std::vector<SideOutlook> sides(bare.sides().size());
     eachSide(sides.size(), [&](std::size_t i) {
         const auto& side = bare.sides()[i];
-        const auto first = side.stays.data() - bare.stays().data();
         sides[i].side = side.side;
         sides[i].box = side.box;
         sides[i].stands = side.stands;
-        sides[i].stays = {stays.data() + first, side.stays.size()};
+        sides[i].stays = side.stays;
         sides[i].stockings = side.stockings;
     });
     return sides;
@@ -198,8 +196,8 @@ std::vector<SideOutlook> copied(const BareSides& bare, std::vector<BoxStayFrom>&
 }  // namespace
 
 std::vector<SideOutlook> storedSides(const Snapshot& snapshot, const Timelines& timelines,
-                                     const BareSides& bare, std::vector<BoxStayFrom>& stays) {
-    auto sides = copied(bare, stays);
+                                     const BareSides& bare) {
+    auto sides = copied(bare);
     for (const auto& [batch, timeline] : timelines)
         for (const auto& placement : snapshot.all<Placement>().of(batch.uuid)) {
             const auto at = placement->side ? bare.find(*placement->side) : std::nullopt;

@@ -5,18 +5,15 @@
 
 namespace tenthday {
 
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
 [[nodiscard]] inline Days days(const Facts& facts, Fact fact) {
     return Days{static_cast<int>(facts[fact])};
 }
 
-/// The bare sides with the rounds that stored placements give them, divided. `stays` is filled and
-/// must outlive the sides, which look into it.
+/// The bare sides with the rounds that stored placements give them, divided. `bare` must outlive
+/// them: they look into its stays.
 [[nodiscard]] std::vector<SideOutlook> storedSides(const Snapshot& snapshot,
                                                    const Timelines& timelines,
-                                                   const BareSides& bare,
-                                                   std::vector<BoxStayFrom>& stays);
+                                                   const BareSides& bare);
 
 /// A round of a batch in a side from a day on, held and looked at by the batch's plan.
 [[nodiscard]] SideRound plannedRound(Id<Batch> batch, const BatchTimeline& timeline, Day transfer,
@@ -39,12 +36,5 @@ struct PlacedCells {
     std::int32_t placed = 0;                           ///< of these, found a side
     std::vector<std::pair<Day, std::int32_t>> stored;  ///< by record or named plan: day, cells
 };
-
-/// Gives the cells that no stored placement names their sides: the planned yards first, then the
-/// fewest yards that take the rest. What is surely ready comes before what is only planned to be,
-/// longest ready first. A batch whose cells are partly recorded gets no more once its day is over.
-/// One answer per timeline, in their order.
-std::vector<PlacedCells> placeByFirstFit(std::vector<SideOutlook>& sides, const Snapshot& snapshot,
-                                         const Timelines& timelines);
 
 }  // namespace tenthday

@@ -4,9 +4,10 @@
 
 #include "base/natural_order.h"
 #include "base/side_by_side.h"
-#include "occupancy/bare_sides.h"
+#include "occupancy/nuc_memo.h"
 #include "outlook/plan_of.h"
 #include "outlook/sky.h"
+#include "records/same_tables.h"
 #include "records/yard_state.h"
 
 namespace tenthday {
@@ -64,6 +65,16 @@ struct Leaning {
 };
 
 }  // namespace
+
+/// Nucs and builders of the last outlook, and what keeps them alive.
+struct OutlookMemo::Kept {
+    NucMemo nucs;
+    Snapshot snapshot;
+    std::shared_ptr<const void> batches;  ///< whose timelines the builders point into
+    SharedList<BuilderOutlook> builders;
+};
+
+OutlookMemo::OutlookMemo() : kept_(std::make_shared<Kept>()) {}
 
 /// The pointers held keep the rows alive, so that an equal address means an equal row.
 struct OutlookMemo::Entry {
@@ -200,9 +211,7 @@ const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& sn
 }
 
 const std::shared_ptr<const BareSides>& OutlookMemo::bareSides(const Snapshot& snapshot) {
-    if (!bareSides_ || !bareSides_->areOf(snapshot))
-        bareSides_ = std::make_shared<const BareSides>(snapshot);
-    return bareSides_;
+    return kept_->nucs.bareSides(snapshot);
 }
 
 void OutlookMemo::sweep() {
@@ -222,6 +231,27 @@ std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outloo
 
 }  // namespace
 
+void OutlookMemo::house(Outlook& outlook) {
+    const auto timelines = timelinesOf(outlook);
+    const auto owner =
+        std::make_shared<const std::vector<std::shared_ptr<const BatchOutlook>>>(outlook.batches);
+    const bool onlyBatches = sameTablesBut<Batch, BatchBar, BatchLoad, BatchShare, MakeUp>(
+        kept_->snapshot, outlook.snapshot);
+    sideBySide(2, [&](std::size_t part) {
+        if (part == 0) {
+            outlook.nucs = nucOutlook(outlook.snapshot, timelines, owner, kept_->nucs);
+        } else {
+            outlook.builders =
+                builderOutlooks(outlook.snapshot, timelines,
+                                onlyBatches ? kept_->builders : SharedList<BuilderOutlook>());
+            outlook.limits = seasonLimits(outlook.snapshot, *outlook.mating);
+        }
+    });
+    kept_->snapshot = outlook.snapshot;
+    kept_->batches = owner;
+    kept_->builders = outlook.builders;
+}
+
 OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
     auto outlook = std::make_shared<Outlook>();
     outlook->snapshot = snapshot;
@@ -235,16 +265,8 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
         return a->batch->label != b->batch->label ? naturalLess(a->batch->label, b->batch->label)
                                                   : a->batch->id < b->batch->id;
     });
+    memo.house(*outlook);
     const auto timelines = timelinesOf(*outlook);
-    const auto& bare = *memo.bareSides(snapshot);
-    sideBySide(2, [&](std::size_t part) {
-        if (part == 0) {
-            outlook->nucs = nucOutlook(outlook->snapshot, timelines, bare);
-        } else {
-            outlook->builders = builderOutlooks(outlook->snapshot, timelines);
-            outlook->limits = seasonLimits(outlook->snapshot, *outlook->mating);
-        }
-    });
     outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,
                                    outlook->limits, outlook->drones);

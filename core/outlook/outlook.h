@@ -28,7 +28,8 @@ struct Outlook {
     Snapshot snapshot;
     DayWindow season;
     std::vector<std::shared_ptr<const BatchOutlook>> batches;  ///< by graft, then label
-    std::vector<BuilderOutlook> builders;                      ///< by label
+    /// By label. Equal pointers mean that nothing about a builder has changed.
+    SharedList<BuilderOutlook> builders;
     NucOutlook nucs;
     std::vector<Finding> findings;
     SeasonLimits limits;
@@ -40,10 +41,11 @@ struct Outlook {
 };
 using OutlookPtr = std::shared_ptr<const Outlook>;
 
-/// Maps a batch to (input pointers held, result), and keeps what no batch changes. Give the same
-/// memo to each call; it holds only what the last one needed.
+/// Maps a batch to (input pointers held, result), and keeps nucs and builders about which nothing
+/// changes. Give the same memo to each call; it holds only what is likely to serve the next one.
 class OutlookMemo {
 public:
+    OutlookMemo();
     [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
                                                             const Ptr<Batch>& batch);
     /// The weather's share in mating, for the season of the snapshot; never null.
@@ -52,15 +54,19 @@ public:
     [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
+    /// Nucs and builders of an outlook whose batches are there: those about which nothing has
+    /// changed since the last call are the very same.
+    void house(Outlook& outlook);
 
 private:
     struct Entry;
+    struct Kept;
     Table<WeatherDay> weather_;
     Table<ClimateMonth> climate_;
     std::shared_ptr<const Facts> facts_;
     DayWindow season_{};
     std::shared_ptr<const MatingTable> mating_;
-    std::shared_ptr<const BareSides> bareSides_;
+    std::shared_ptr<Kept> kept_;  ///< of the last outlook
     std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
     std::uint64_t round_ = 0;
 };

@@ -9,8 +9,6 @@
 
 namespace tenthday {
 
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
 /// A cell's stay in a nuc, by record or by plan.
 struct NucRound {
     Id<NucSide> side;

@@ -45,7 +45,7 @@ struct Task {
 [[nodiscard]] std::vector<Task> tasksOf(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+    const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
     const std::vector<DroneNeed>& drones, const MatingTable& mating);
 
 /// Those planned on a day of the window; the order stays.

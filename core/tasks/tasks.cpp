@@ -12,13 +12,11 @@
 namespace tenthday {
 namespace {
 
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
 /// Gathers the tasks of one season.
 class Gatherer {
 public:
     Gatherer(const Snapshot& snapshot, const Timelines& timelines,
-             const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+             const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
              const MatingTable& mating)
         : snapshot_(snapshot),
           timelines_(timelines),
@@ -317,7 +315,7 @@ private:
 
     const Snapshot& snapshot_;
     const Timelines& timelines_;
-    const std::vector<BuilderOutlook>& builders_;
+    const SharedList<BuilderOutlook>& builders_;
     const NucOutlook& nucs_;
     const MatingTable& mating_;
     std::unordered_map<Id<Batch>, Turns> turns_;
@@ -329,7 +327,7 @@ private:
 }  // namespace
 
 std::vector<Task> tasksOf(const Snapshot& snapshot, const Timelines& timelines,
-                          const std::vector<BuilderOutlook>& builders, const NucOutlook& nucs,
+                          const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
                           const std::vector<DroneNeed>& drones, const MatingTable& mating) {
     return Gatherer(snapshot, timelines, builders, nucs, mating).run(drones);
 }

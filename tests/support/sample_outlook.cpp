@@ -166,8 +166,8 @@ Snapshot snapshot(const std::array<SampleBatch, 8>& batches) {
     return made;
 }
 
-std::vector<BuilderOutlook> builders(const Outlook& outlook) {
-    std::vector<BuilderOutlook> made;
+SharedList<BuilderOutlook> builders(const Outlook& outlook) {
+    SharedList<BuilderOutlook> made;
     for (std::size_t i = 0; i < kBuilders.size(); ++i) {
         BuilderOutlook builder;
         builder.builder = outlook.snapshot.find(id<Builder>(3, i));

@@ -236,6 +236,18 @@ void describeNumbers(std::ostream& out, const ReadyNumbers& n) {
         << n.needsBrood;
 }
 
+void describeSide(std::ostream& out, const SideOutlook& side) {
+    out << "nuc " << side.box->label << '/' << side.side->side;
+    for (const auto& round : side.rounds)
+        out << ' ' << toText(round.batch.uuid) << ' ' << toText(round.transferDay) << ' '
+            << toText(round.lookDay) << ' ' << toText(round.catchDay) << (round.done ? "!" : "")
+            << (round.named ? "*" : "");
+    for (const auto& segment : side.segments)
+        out << " | " << static_cast<int>(segment.kind) << ' ' << toText(segment.days.first) << ' '
+            << toText(segment.days.last) << ' ' << segment.round;
+    out << '\n';
+}
+
 }  // namespace
 
 std::string describe(const Outlook& outlook) {
@@ -248,8 +260,10 @@ std::string describe(const Outlook& outlook) {
         for (const auto& idle : builder.idle)
             out << " idle " << toText(idle.first) << ".." << toText(idle.last);
         for (const auto& full : builder.overfull) out << " overfull " << full.cells;
+        for (const auto& soon : builder.tooSoon) out << " too soon " << toText(soon.from);
         out << '\n';
     }
+    for (const auto& side : outlook.nucs.sides) describeSide(out, side);
     for (const auto& yard : outlook.nucs.yards) {
         out << "yard " << yard.yard->label;
         for (const auto& day : yard.days) {

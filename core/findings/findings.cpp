@@ -64,8 +64,11 @@ public:
         takenNucs();
     }
     void searchCellsDays() {
+        std::vector<Short> days;
         for (const auto& day : nucs_.cellsDays)
-            if (tooManyCells(day)) heldByCatch(day);
+            if (tooManyCells(day)) days.push_back({&day, {}});
+        findHeld(days);
+        for (const auto& day : days) heldByCatch(day);
         for (auto& finding : fullYards(snapshot_, timelines_, nucs_))
             if (!tooMany_.contains(std::get<Id<Batch>>(finding.subject)))
                 found_.push_back(std::move(finding));
@@ -365,13 +368,26 @@ private:
         return true;
     }
 
-    /// Cells lack nucs on a day on which others still wait for a catch that eggs would have
-    /// allowed: says whose, how many, and what the rule costs.
-    void heldByCatch(const CellsDay& cells) {
+    /// A day on which cells lack nucs, and queens that wait on it for a catch that eggs would have
+    /// allowed, by batch.
+    struct Short {
+        const CellsDay* cells;
         std::map<Id<Batch>, double> held;
+    };
+    void findHeld(std::vector<Short>& days) const {
+        if (days.empty()) return;
         for (const auto& side : nucs_.sides)
-            for (const auto& round : side.rounds)
-                if (freeOnEggs(round, cells.day)) held[round.batch] += round.layingShare();
+            for (const auto& round : side.rounds) {
+                if (round.catchDay + queenlessAfterCatch_ <= days.front().cells->day) continue;
+                for (auto& [cells, held] : days)
+                    if (freeOnEggs(round, cells->day)) held[round.batch] += round.layingShare();
+            }
+    }
+
+    /// Says whose they are, how many, and what the rule costs.
+    void heldByCatch(const Short& day) {
+        const auto& [on, held] = day;
+        const auto& cells = *on;
         double count = 0;
         for (const auto& [batch, expected] : held) count += expected;
         count = std::floor(count + 1e-6);

@@ -25,11 +25,13 @@ struct Planned {
 };
 
 /// Counts the nucs of those batches.
-void countPlaced(const NucOutlook& nucs, std::vector<Planned>& planned) {
+void countPlaced(const NucOutlook& nucs, Day today, std::vector<Planned>& planned) {
     std::unordered_map<Id<Batch>, Planned*> byBatch;
     for (auto& batch : planned) byBatch[batch.batch] = &batch;
     for (const auto& side : nucs.sides)
         for (const auto& round : side.rounds) {
+            if (round.timeline->hold.transferDay < today)
+                continue;  // none of them: most, and quick
             const auto at = byBatch.find(round.batch);
             if (at == byBatch.end()) continue;
             if (const auto yard = side.yardOn(round.transferDay))
@@ -50,7 +52,7 @@ std::vector<Finding> fullYards(
             !snapshot.all<BatchShare>().of(id.uuid).empty())
             planned.push_back({id, timeline, {}, {}});
     if (planned.empty()) return found;
-    countPlaced(nucs, planned);
+    countPlaced(nucs, snapshot.today(), planned);
     for (auto& [id, timeline, named, given] : planned) {
         std::vector<std::pair<Ptr<Yard>, std::int32_t>> shares;
         for (const auto& share : snapshot.all<BatchShare>().of(id.uuid))

@@ -195,9 +195,13 @@ std::vector<BatchFit> firstFit(std::vector<SideOutlook>& sides, const YardsOfSid
         auto& fit =
             fits.emplace_back(wishOf(snapshot, yards, batch, *timeline, stored[batch], bare));
         const auto& hold = timeline->hold;
-        chooseSides(fit, yards.yards.size(), [&](std::size_t yard) {
+        const auto freeIn = [&](std::size_t yard) {
             return free[yard].on(hold.transferDay, hold.catchDay);
-        });
+        };
+        chooseSides(fit, yards.yards.size(), freeIn);
+        if (fit.wish.cells > 0)
+            for (std::size_t yard = 0; yard < yards.yards.size(); ++yard)
+                if (!fit.hasAsked(yard)) fit.notAsked.push_back({yard, freeIn(yard)});
         for (const auto& [side, yard] : fit.taken) {
             giveRound(sides[side], fit.wish, snapshot);
             free[yard].forget(side);

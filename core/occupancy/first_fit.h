@@ -1,5 +1,6 @@
 /// @file first_fit.h  Gives cells that no stored placement names their nucs. Inner to the room.
 #pragma once
+#include <algorithm>
 #include <functional>
 #include <unordered_map>
 
@@ -47,8 +48,14 @@ struct TakenSide {
 struct BatchFit {
     FitWish wish;
     PlacedCells cells;
-    std::vector<AskedYard> asked;  ///< what it hung on
-    std::vector<TakenSide> taken;  ///< as they were given
+    std::vector<AskedYard> asked;     ///< what it hung on
+    std::vector<AskedYard> notAsked;  ///< what it would have found in the other yards
+    std::vector<TakenSide> taken;     ///< as they were given
+
+    [[nodiscard]] bool hasAsked(std::size_t yard) const {
+        return std::any_of(asked.begin(), asked.end(),
+                           [&](const AskedYard& one) { return one.yard == yard; });
+    }
 };
 
 using StoredRounds = std::vector<std::pair<Day, std::size_t>>;

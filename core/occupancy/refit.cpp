@@ -147,9 +147,10 @@ private:
         const auto& hold = fit.wish.timeline->hold;
         chooseSides(fit, othersIn_.size(), [&](std::size_t yard) {
             if (known != nullptr)
-                for (const auto& asked : known->asked)
-                    if (asked.yard == yard)
-                        return freeAgain(asked, hold.transferDay, hold.catchDay);
+                for (const auto* found : {&known->asked, &known->notAsked})
+                    for (const auto& asked : *found)
+                        if (asked.yard == yard)
+                            return freeAgain(asked, hold.transferDay, hold.catchDay);
             return freeAnew(yard, hold.transferDay, hold.catchDay);
         });
     }

@@ -10,10 +10,6 @@
 namespace tenthday {
 namespace {
 
-constexpr qreal kBelowBar = 9;
-constexpr qreal kBelowDenseBar = 1;
-constexpr qreal kDenseTrack = 24;  ///< px: lower ones hold bars alone
-
 QString label(const std::string& text) { return QString::fromStdString(text); }
 
 /// Lowest track free at each load's start; rest counts as free.
@@ -55,7 +51,7 @@ void layMakeUps(const LaneInput& input, const BuilderOutlook& builder, qreal bas
                                         rect.adjusted(-2, -2, 2, 2));
         sheet.fill(Layer::Body, Role::Ground, rect, target);
         sheet.glyph(Layer::Body, Role::InkSoft, Glyph::MakeUp, rect.center(), 8, target);
-        tracks.marks.add(rect);
+        tracks.addMark(rect);
     }
 }
 
@@ -92,7 +88,7 @@ void layLook(const LaneInput& input, const BuilderOutlook& builder, int index, c
                                     QRectF(centre.x() - 6, centre.y() - 5, 12, 10));
     sheet.glyph(Layer::Body, ticked ? Role::Good : Role::InkSoft,
                 ticked ? Glyph::LookDone : Glyph::LookDue, centre, kSize, target);
-    tracks.marks.add({centre.x() - kSize / 2 - 1, centre.y() - kSize / 2, kSize + 2, kSize});
+    tracks.addMark({centre.x() - kSize / 2 - 1, centre.y() - kSize / 2, kSize + 2, kSize});
 }
 
 void layLooks(const LaneInput& input, const BuilderOutlook& builder, qreal base,
@@ -143,19 +139,15 @@ void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qre
 }
 
 /// Outlines of where loads stood before the preview moved them.
-void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base, qreal pxPerCell,
-               Sheet& sheet) {
-    const auto& before = input.options.before;
-    if (!before || !row.builder) return;
-    for (const auto& builder : before->builders) {
+void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base,
+               const BuilderTracks& tracks, Sheet& sheet) {
+    if (tracks.moved.empty() || !row.builder) return;
+    for (const auto& builder : input.options.before->builders) {
         if (builder.builder->id != row.builder->builder->id) continue;
-        for (const auto& load : builder.loads) {
-            const auto* was = before->find(load.batch);
-            const auto* is = input.find(load.batch);
-            if (!was || !is || was->timeline.graft == is->timeline.graft) continue;
-            frameGhost(input, *load.span, load.span->span.from, load.span->span.until, base,
-                       pxPerCell, sheet);
-        }
+        for (const auto& load : builder.loads)
+            if (tracks.moved.contains(load.batch))
+                frameGhost(input, *load.span, load.span->span.from, load.span->span.until, base,
+                           tracks.pxPerCell, sheet);
     }
 }
 
@@ -183,15 +175,6 @@ double thickestLoad(const std::vector<BuilderRow>& rows) {
     return most;
 }
 
-bool BuilderTracks::isDense() const { return track < kDenseTrack; }
-qreal BuilderTracks::belowBar() const { return isDense() ? kBelowDenseBar : kBelowBar; }
-bool BuilderTracks::isClear(const QRectF& rect) const {
-    return !marks.meets(rect) && !words.meets(rect.adjusted(-3, -1, 3, 1));
-}
-bool BuilderTracks::isFree(const QRectF& rect) const {
-    return isClear(rect) && !bars.meets(rect.adjusted(-2, -1, 2, 1));
-}
-
 namespace {
 
 /// Marks before words: words keep clear of them.
@@ -215,7 +198,7 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
     const qreal base = snap(area.bottom() - tracks.belowBar());
     sheet.fill(Layer::Ground, Role::Grid,
                {input.axis.left(), base, input.axis.width(), snap.hair()});
-    layGhosts(input, row, base, tracks.pxPerCell, sheet);
+    layGhosts(input, row, base, tracks, sheet);
     if (row.builder) layMarks(input, row, area, base, tracks, sheet);
     const auto baseOf = [&](std::size_t i) { return snap(base - row.tracks[i] * tracks.track); };
     std::vector<int> targets;

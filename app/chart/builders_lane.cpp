@@ -58,12 +58,10 @@ void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 }
 
 /// Troubles that found no room in their rows, along the lane's head.
-void layUntold(const LaneInput& input, BuilderTracks tracks, const QRectF& head, Sheet& sheet) {
+void layUntold(const LaneInput& input, std::vector<Trouble> untold, const BuilderTracks& tracks,
+               const QRectF& head, Sheet& sheet) {
     const QRectF line(head.left(), head.top() + 1, head.width(), head.height() - 3);
-    std::vector<QRectF> taken;
-    for (const auto* all : {&tracks.bars, &tracks.marks, &tracks.words})
-        for (const auto& rect : all->within(line.top(), line.bottom())) taken.push_back(rect);
-    layTroubles(input, std::move(tracks.untold), line, taken, sheet);
+    layTroubles(input, std::move(untold), line, tracks.within(line.top(), line.bottom()), sheet);
 }
 
 }  // namespace
@@ -82,19 +80,15 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),
                {input.titleLeft, sheet.baselineAt(Type::Label, area.top() + head / 2)},
                Align::Left);
-    BuilderTracks tracks(input.outlook.findings);
+    BuilderTracks tracks(input);
     tracks.track = (area.height() - head) / std::max(1, countTracks(rows));
     const qreal above = tracks.isDense() ? kAboveDenseBar : kAboveBar;
     tracks.pxPerCell = (tracks.track - tracks.belowBar() - above) / thickestLoad(rows);
     sheet.setPxPerCell(tracks.pxPerCell);
-    qreal y = area.top() + head;
-    layBuilderNames(input, rows, y, tracks, sheet);
-    for (const auto& row : rows) {
-        const QRectF rowArea(area.left(), y, area.width(), tracks.track * row.trackCount);
-        layBuilderRow(input, row, rowArea, tracks, sheet);
-        y += rowArea.height();
-    }
-    layUntold(input, std::move(tracks), {area.left(), area.top(), area.width(), head}, sheet);
+    const qreal top = area.top() + head;
+    layBuilderNames(input, rows, top, tracks, sheet);
+    rows_.lay(input, rows, area, top, tracks, sheet);
+    layUntold(input, rows_.untold(), tracks, {area.left(), area.top(), area.width(), head}, sheet);
 }
 
 }  // namespace tenthday

@@ -33,23 +33,26 @@ constexpr qreal kMostNames = 190;
 constexpr qreal kAfterName = space::kName;
 constexpr qreal kAboveLegend = space::kPart;
 
-struct PlacedLane {
-    std::unique_ptr<Lane> lane;
-    std::optional<LaneName> name;  ///< where it can be folded
-    QString title;
-    bool isRowsOfBefore = false;
-};
-using Lanes = std::vector<PlacedLane>;
-
 bool hasFlyingLane(const Outlook& outlook) {
     return knowsFlyingDays(outlook) || knowsDrones(outlook);
+}
+
+/// Whether a lane can stay in its place, with what it keeps.
+template <class Kind>
+bool isSuch(const Lane* lane) {
+    return dynamic_cast<const Kind*>(lane) != nullptr;
+}
+bool isOfYard(const Lane* lane, std::size_t yard) {
+    const auto* of = dynamic_cast<const YardLane*>(lane);
+    return of != nullptr && of->yard() == yard;
 }
 
 /// Collects lanes from top to bottom; folded ones as a line with their name.
 class LanesOf {
 public:
-    LanesOf(const Outlook& outlook, const ChartOptions& options)
-        : outlook_(outlook), options_(options) {}
+    /// @param before  lanes that were laid last: those that are the same stay
+    LanesOf(const Outlook& outlook, const ChartOptions& options, Lanes before)
+        : outlook_(outlook), options_(options), before_(std::move(before)) {}
 
     Lanes all() {
         upper();
@@ -63,8 +66,20 @@ private:
     void named(LaneName name, const QString& title) {
         if (options_.isFolded(name))
             lanes_.push_back({std::make_unique<FoldedLane>(title), name, title});
-        else
+        else if (!stays(isSuch<Kind>(before()), title))
             lanes_.push_back({std::make_unique<Kind>(), name, title});
+    }
+    /// The lane that stood last where the next one comes; null where none did.
+    [[nodiscard]] const Lane* before() const {
+        const auto place = lanes_.size();
+        return place < before_.size() ? before_[place].lane.get() : nullptr;
+    }
+    /// Takes it over where it is the same. @return whether it was
+    bool stays(bool isSame, const QString& title) {
+        if (!isSame) return false;
+        lanes_.push_back(std::move(before_[lanes_.size()]));
+        lanes_.back().title = title;
+        return true;
     }
     /// @param brief  a line: the season can well do without
     void hint(const QString& name, const QString& text, bool brief = false) {
@@ -90,7 +105,8 @@ private:
         if (yards.empty()) hint(chart_text::matingNucs(), welcome_text::noNucs());
         for (std::size_t i = 0; i < yards.size(); ++i) {
             const auto label = QString::fromStdString(yards[i].yard->label);
-            lanes_.push_back({std::make_unique<YardLane>(i), {}, label});
+            if (!stays(isOfYard(before(), i), label))
+                lanes_.push_back({std::make_unique<YardLane>(i), {}, label});
             if (options_.isOpen(yards[i].yard->id))
                 lanes_.push_back(
                     {std::make_unique<SidesLane>(i), {}, chart_hand_text::moreNucsOf(label), true});
@@ -105,6 +121,7 @@ private:
 
     const Outlook& outlook_;
     const ChartOptions& options_;
+    Lanes before_;
     Lanes lanes_;
 };
 
@@ -232,41 +249,56 @@ void layFoot(const LaneInput& input, const Foot& foot, const std::vector<LaneSpa
     layLegend(input, foot.isFolded, area, sheet);
 }
 
-/// A lane with its place.
-struct LanePlace {
-    Lane* lane;
-    std::optional<LaneName> name;
-    QRectF area;
-};
-
 /// Everything of one lane but what must keep clear of the ribbon.
-void layLane(const LaneInput& input, const LanePlace& at, Sheet& sheet) {
+void layLane(const LaneInput& input, const PlacedLane& at, Sheet& sheet) {
     at.lane->lay(input, at.area, sheet);
     if (at.name && input.options.canFold)
         layFolder(input, *at.name, input.options.isFolded(*at.name), at.area,
                   at.lane->nameMiddle(at.area, sheet.ruler()), sheet);
 }
 
+/// The same with a ribbon of its own.
+LaneInput withRibbon(const LaneInput& input, Ribbon& ribbon) {
+    return {input.outlook,   input.axis, input.options, input.visible,   input.titleRight,
+            input.titleLeft, ribbon,     input.stacks,  input.isAsBefore};
+}
+
 /// Lanes side by side, each on a sheet and with ribbon's ends of its own; put together in their
 /// order, whoever is ready first.
-template <class Part>
-void layEach(const LaneInput& input, const std::vector<LanePlace>& places, Sheet& sheet,
-             Part part) {
-    std::vector<Sheet> sheets(places.size(), Sheet(sheet.ruler(), sheet.snap()));
-    std::vector<Ribbon> ribbons(places.size());
-    sideBySide(places.size(), [&](std::size_t i) {
-        part(LaneInput{input.outlook, input.axis, input.options, input.visible, input.titleRight,
-                       input.titleLeft, ribbons[i], input.stacks},
-             places[i], sheets[i]);
+void layEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
+    sideBySide(lanes.size(), [&](std::size_t i) {
+        auto& at = lanes[i];
+        if (at.laid && at.lane->stillLies(withRibbon(input, at.ends), at.area)) return;
+        at.laid = std::make_unique<Sheet>(sheet.ruler(), sheet.snap());
+        at.ends = {};
+        layLane(withRibbon(input, at.ends), at, *at.laid);
     });
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        sheet.append(std::move(sheets[i]));
-        input.ribbon.takeEnds(ribbons[i]);
+    std::vector<const Sheet*> sheets;
+    for (const auto& at : lanes) {
+        sheets.push_back(at.laid.get());
+        input.ribbon.takeEnds(at.ends);
     }
+    sheet.append(sheets);
+}
+
+/// Likewise what they write, clear of the ribbon.
+void writeEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
+    sideBySide(lanes.size(), [&](std::size_t i) {
+        auto& at = lanes[i];
+        Ribbon ribbon;
+        ribbon.course = input.ribbon.course;
+        const auto own = withRibbon(input, ribbon);
+        if (at.written && at.lane->isStillWritten(own)) return;
+        at.written = std::make_unique<Sheet>(sheet.ruler(), sheet.snap());
+        at.lane->write(own, *at.written);
+    });
+    std::vector<const Sheet*> sheets;
+    for (const auto& at : lanes) sheets.push_back(at.written.get());
+    sheet.append(sheets);
 }
 
 /// Lays lane under lane.
-std::vector<LaneSpan> layLanes(const LaneInput& input, const Lanes& lanes,
+std::vector<LaneSpan> layLanes(const LaneInput& input, Lanes& lanes,
                                const std::vector<LaneHeight>& bounds, const QRectF& plot,
                                Sheet& sheet) {
     const auto heights = heightsFor(bounds, plot.height() - kAboveLegend);
@@ -274,41 +306,58 @@ std::vector<LaneSpan> layLanes(const LaneInput& input, const Lanes& lanes,
     std::vector<LaneSpan> spans;
     qreal underBuilders = 0;
     constexpr std::size_t kBuilders = 1;
-    std::vector<LanePlace> places;
     for (std::size_t i = 0; i < lanes.size(); ++i) {
-        places.push_back(
-            {lanes[i].lane.get(), lanes[i].name, {plot.left(), y, plot.width(), heights[i]}});
+        lanes[i].area = QRectF(plot.left(), y, plot.width(), heights[i]);
         y += heights[i];
         spans.push_back({lanes[i].title, y - heights[i], y, lanes[i].isRowsOfBefore});
         if (i == kBuilders) underBuilders = y;
     }
-    layEach(input, places, sheet, layLane);
+    layEach(input, lanes, sheet);
     layRibbon(input, underBuilders, sheet);
-    layEach(input, places, sheet, [&](const LaneInput& own, const LanePlace& at, Sheet& words) {
-        own.ribbon.course = input.ribbon.course;
-        at.lane->write(own, words);
-    });
+    writeEach(input, lanes, sheet);
     return spans;
 }
 
 }  // namespace
 
+LaidUnder::LaidUnder(const Outlook& outlook, const DayAxis& days, const ChartOptions& options,
+                     const TextRuler& by)
+    : axis(days),
+      ruler(&by),
+      pixelRatio(options.pixelRatio),
+      chosenDay(options.chosenDay),
+      selected(options.selected),
+      alsoSelected(options.alsoSelected),
+      openYards(options.openYards),
+      foldedLanes(options.foldedLanes),
+      canFold(options.canFold),
+      isPreview(options.before != nullptr),
+      proposals(options.proposals),
+      today(outlook.snapshot.today()),
+      season(outlook.season),
+      facts(outlook.snapshot.factsPtr()),
+      mating(outlook.mating) {}
+
 Layout layOut(const Outlook& outlook, const DayAxis& axis, const ChartOptions& options,
               const TextRuler& ruler) {
-    YardStacks stacks;  // gone before the outlook can be
-    return layOut(OutlookPtr(OutlookPtr(), &outlook), axis, options, ruler, stacks);
+    LaidBefore nothing;  // gone before the outlook can be
+    return layOut(OutlookPtr(OutlookPtr(), &outlook), axis, options, ruler, nothing);
 }
 
 Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& options,
-              const TextRuler& ruler, YardStacks& stacks) {
+              const TextRuler& ruler, LaidBefore& before) {
     const auto& outlook = *shown;
     Sheet sheet(ruler, Snap{options.pixelRatio});
     Ribbon ribbon;
-    stacks.show(shown);
-    const LaneInput input{outlook, axis,   options, axis.visible(), axis.left() - kAfterName,
-                          kMargin, ribbon, stacks};
+    before.stacks.show(shown);
+    const LaidUnder under(outlook, axis, options, ruler);
+    const LaneInput input{
+        outlook, axis,   options,       axis.visible(),       axis.left() - kAfterName,
+        kMargin, ribbon, before.stacks, before.under == under};
+    before.under = under;
     const qreal head = headHeight(axis, ruler);
-    const auto lanes = LanesOf(outlook, options).all();
+    auto& lanes = before.lanes;
+    lanes = LanesOf(outlook, options, std::move(lanes)).all();
     std::vector<LaneHeight> bounds;
     for (const auto& lane : lanes) bounds.push_back(lane.lane->height(input, ruler));
     const auto foot = footOf(input, options.size.height() - head, sumsOf(bounds).least, ruler);

@@ -2,8 +2,8 @@
 #pragma once
 #include "chart/chart_item.h"
 #include "chart/chart_options.h"
+#include "chart/laid_before.h"
 #include "chart/text_ruler.h"
-#include "chart/yard_stacks.h"
 
 namespace tenthday {
 
@@ -18,9 +18,10 @@ struct PlotSpan {
 /// Lays out everything to be seen. The axis must lie on plotSpan() of the same options.
 [[nodiscard]] Layout layOut(const Outlook& outlook, const DayAxis& axis,
                             const ChartOptions& options, const TextRuler& ruler);
-/// The same. What did not change since the picture before is taken from `stacks`.
+/// The same, item by item. What nothing has changed about since the layout before is taken from
+/// `before`, by the same ruler or after LaidBefore::forget().
 [[nodiscard]] Layout layOut(const OutlookPtr& outlook, const DayAxis& axis,
                             const ChartOptions& options, const TextRuler& ruler,
-                            YardStacks& stacks);
+                            LaidBefore& before);
 
 }  // namespace tenthday

@@ -51,6 +51,8 @@ public:
     /// The same days in another place: keeps the zoom, or the whole span where that was shown.
     [[nodiscard]] DayAxis placed(DayWindow span, qreal left, qreal width) const;
 
+    friend bool operator==(const DayAxis&, const DayAxis&) = default;
+
 private:
     [[nodiscard]] qreal narrowestDay() const;
     [[nodiscard]] DayAxis clamped() const;

@@ -37,13 +37,28 @@ struct Ribbon {
     std::vector<Out> outs;
     std::vector<In> ins;
     QPainterPath course;  ///< over the yards; empty until they are laid
+    /// What was asked of the course, and the answer.
+    struct Asked {
+        QRectF rect;
+        bool met;
+    };
+    std::vector<Asked> asked;
 
     /// Those of another come after those that are here.
     void takeEnds(const Ribbon& other) {
         outs.insert(outs.end(), other.outs.begin(), other.outs.end());
         ins.insert(ins.end(), other.ins.begin(), other.ins.end());
     }
-    [[nodiscard]] bool meets(const QRectF& rect) const { return course.intersects(rect); }
+    [[nodiscard]] bool meets(const QRectF& rect) {
+        asked.push_back({rect, course.intersects(rect)});
+        return asked.back().met;
+    }
+    /// Whether what was asked of another gets the same answers here.
+    [[nodiscard]] bool answersAlike(const std::vector<Asked>& before) const {
+        return std::all_of(before.begin(), before.end(), [this](const Asked& one) {
+            return course.intersects(one.rect) == one.met;
+        });
+    }
 };
 
 /// What all lanes read, and the ribbon whose ends they give.
@@ -56,6 +71,9 @@ struct LaneInput {
     qreal titleLeft = 0;
     Ribbon& ribbon;
     YardStacks& stacks;  ///< shows the outlook
+    /// All that lanes lean on beside the season's batches, builders, nucs and findings is as it was
+    /// when they were laid last: days and their places, options, type, today, facts, weather.
+    bool isAsBefore = false;
 
     /// The batch, or null when it is not of this season.
     [[nodiscard]] const BatchOutlook* find(Id<Batch> id) const { return stacks.batch(id); }
@@ -77,6 +95,9 @@ struct LaneInput {
 };
 
 /// Lanes are laid side by side: one changes nothing but itself, its sheet and its ribbon's ends.
+/// A lane stays from layout to layout, and its sheets with it. It may keep in itself what it laid
+/// and all that hung on, and say that it still lies: what comes of that must be exactly what it
+/// would lay afresh. Where it cannot know, it does not.
 class Lane {
 public:
     virtual ~Lane() = default;
@@ -84,12 +105,19 @@ public:
                                             const TextRuler& ruler) const = 0;
     /// @param area x as the axis, y as given to this lane
     virtual void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) = 0;
+    /// Whether lay() would give again what it gave last, to the sheet and to the ribbon's ends.
+    /// Then it is not called.
+    [[nodiscard]] virtual bool stillLies(const LaneInput& /*input*/, const QRectF& /*area*/) {
+        return false;
+    }
     /// y of the middle of its name.
     [[nodiscard]] virtual qreal nameMiddle(const QRectF& area, const TextRuler& ruler) const {
         return area.top() + 2 + ruler.line(Type::Label) / 2;
     }
     /// Numbers and words that keep clear of the ribbon: called once its course is known.
     virtual void write(const LaneInput& /*input*/, Sheet& /*sheet*/) {}
+    /// The same of write(). Asked after stillLies() or lay().
+    [[nodiscard]] virtual bool isStillWritten(const LaneInput& /*input*/) { return false; }
 };
 
 }  // namespace tenthday

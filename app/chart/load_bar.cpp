@@ -40,7 +40,7 @@ void layExit(const LaneInput& input, const BuilderLoad& load, const BarShape& ba
     if (bar.right <= input.axis.left() || bar.right > input.axis.right() + 4) return;
     const auto stub = sheet.snap().rect(bar.right - 4, base, bar.right, base + kStub);
     sheet.fill(Layer::Body, Role::SealedCells, stub, target);
-    tracks.marks.add(stub);
+    tracks.addMark(stub);
 }
 
 /// The upper edge of a selected batch's bars before they are grafted: dragged, it sets how many
@@ -112,7 +112,7 @@ int layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLoad&
     const auto label = batch ? QString::fromStdString(batch->batch->label) : QString();
     const qreal words = from + sheet.ruler().width(label, Type::Batch) + 7;
     layParts(bar, from, to, base, words, !tracks.isDense(), sheet, target);
-    tracks.bars.add(rect);
+    tracks.addBar(rect);
     layExit(input, load, bar, base, tracks, sheet, target);
     if (input.isMarked(load.batch))
         sheet.frame(Layer::Marks, Role::Selection, rect.adjusted(-3, -3, 3, 3), 1.6, 4);

@@ -14,6 +14,10 @@ int layLoadBar(const LaneInput& input, const BuilderRow& row, const BuilderLoad&
 void writeLoad(const LaneInput& input, const BuilderLoad& load, qreal base, int target,
                BuilderTracks& tracks, Sheet& sheet);
 
+/// Index of the worst finding about a load whose end is in sight; -1: there is none.
+[[nodiscard]] int worstInSight(const LaneInput& input, const BuilderRow& row,
+                               const BuilderLoad& load, const BuilderTracks& tracks);
+
 /// A sign for each load in trouble, and words where they have room beside the bars; those that have
 /// none are left to the lane's head.
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,

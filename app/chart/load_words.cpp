@@ -31,7 +31,7 @@ bool put(Role role, Type type, const QString& text, QPointF at, BuilderTracks& t
          int target) {
     const auto rect = sheet.textRect(type, text, at, Align::Left);
     if (!tracks.isClear(rect)) return false;
-    tracks.words.add(rect);
+    tracks.addWord(rect);
     sheet.text(Layer::Words, role, type, text, at, Align::Left, target);
     return true;
 }
@@ -108,7 +108,7 @@ void writeHours(const LaneInput& input, const LoadSpan& span, const BarShape& ba
         if (rect.left() < axis.left() || rect.right() > axis.right() || input.isCrossed(rect) ||
             !tracks.isClear(rect))
             return;
-        tracks.words.add(rect);
+        tracks.addWord(rect);
         sheet.text(Layer::Words, Role::InkSoft, Type::Small, text, at, align);
     };
     const auto& points = bar.edge.points;
@@ -132,20 +132,17 @@ struct LoadTrouble {
     }
 };
 
-/// Left to the lane's head; once, where a batch has it in several builders.
+/// Left to the lane's head.
 void leaveUntold(const LaneInput& input, const BuilderLoad& load, const LoadTrouble& trouble,
                  BuilderTracks& tracks) {
     constexpr int kComing = 10;
     constexpr int kDanger = 100;
-    const auto key = trouble.key(load.batch);
-    for (const auto& told : tracks.untold)
-        if (told.key == key) return;
     const auto* batch = input.find(load.batch);
     const auto words = chart_text::trouble(*trouble.finding);
     const bool comes = trouble.finding->day >= input.outlook.snapshot.today();
-    tracks.untold.push_back(
-        {key, batch ? QString::fromStdString(batch->batch->label) : QString(), words,
-         trouble.role(), trouble.end,
+    tracks.leaveUntold(
+        {trouble.key(load.batch), batch ? QString::fromStdString(batch->batch->label) : QString(),
+         words, trouble.role(), trouble.end,
          (comes ? kComing : 0) + (trouble.finding->severity == Severity::Danger ? kDanger : 0),
          trouble.finding});
 }
@@ -171,7 +168,7 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
     if (!hasRoom) leaveUntold(input, load, trouble, tracks);
     const auto place = !hasRoom ? sign : isFree(beside) ? beside : above;
     if (!hasRoom && !tracks.isClear(place)) return;
-    tracks.words.add(place);
+    tracks.addWord(place);
     const int target = sheet.target(trouble.key(load.batch), place);
     // Off the outlines of what is proposed, and off the lines of days.
     if (hasRoom && (input.options.proposals || input.isCrossed(place)))
@@ -197,13 +194,19 @@ void writeLoad(const LaneInput& input, const BuilderLoad& load, qreal base, int 
     writeHours(input, *load.span, bar, base, tracks, sheet);
 }
 
+int worstInSight(const LaneInput& input, const BuilderRow& row, const BuilderLoad& load,
+                 const BuilderTracks& tracks) {
+    const qreal end = input.axis.xOf(load.span->span.until);
+    const bool isInSight = end >= input.axis.left() && end <= input.axis.right();
+    return isInSight ? tracks.troubles.worst(row, load) : -1;
+}
+
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,
                 BuilderTracks& tracks, Sheet& sheet) {
     for (const auto& load : row.loads) {
         LoadTrouble trouble;
         trouble.end = input.axis.xOf(load.span->span.until);
-        if (trouble.end < input.axis.left() || trouble.end > input.axis.right()) continue;
-        trouble.index = tracks.troubles.worst(row, load);
+        trouble.index = worstInSight(input, row, load, tracks);
         if (trouble.index < 0) continue;
         trouble.finding = &input.outlook.findings[static_cast<std::size_t>(trouble.index)];
         layLoadTrouble(input, load, trouble, area, tracks, sheet);

@@ -124,7 +124,7 @@ void SeasonChart::setSelectedBatch(std::optional<Id<Batch>> batch) {
 const Layout& SeasonChart::layoutNow() {
     static const Layout nothing;
     if (!shown_) return nothing;
-    if (!layout_) layout_ = layOut(shown_, axis_, options_, *ruler_, stacks_);
+    if (!layout_) layout_ = layOut(shown_, axis_, options_, *ruler_, laidBefore_);
     return *layout_;
 }
 
@@ -247,6 +247,7 @@ void SeasonChart::placeAxis() {
 void SeasonChart::restyle() {
     look_ = wishedLook_.value_or(lookOf(palette()));
     face_ = systemTypeface();
+    laidBefore_.forget();
     ruler_ = std::make_unique<FontRuler>(face_);
     painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
     ground_.forget();

@@ -12,7 +12,6 @@
 #include "chart/hover_card.h"
 #include "chart/magnet.h"
 #include "chart/trouble_place.h"
-#include "chart/yard_stacks.h"
 #include "options/legend_fold.h"
 #include "outlook/outlook.h"
 
@@ -183,7 +182,7 @@ private:
     std::unique_ptr<FontRuler> ruler_;
     std::unique_ptr<ChartPainter> painter_;
     GroundCache ground_;
-    YardStacks stacks_;
+    LaidBefore laidBefore_;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
     HoverCard* card_;

@@ -1,7 +1,5 @@
 #include "chart/sheet.h"
 
-#include <iterator>
-
 namespace tenthday {
 
 int Sheet::target(const TargetKey& key, const QRectF& rect) {
@@ -16,7 +14,7 @@ Item& Sheet::add(Layer layer, Shape shape, Role role, const QRectF& rect, int ta
     item.role = role;
     item.rect = rect;
     item.target = target;
-    return parts_.back()[static_cast<std::size_t>(layer)].emplace_back(item);
+    return layers_[static_cast<std::size_t>(layer)].emplace_back(item);
 }
 
 void Sheet::fill(Layer layer, Role role, const QRectF& rect, int target, qreal radius) {
@@ -101,41 +99,56 @@ void Sheet::frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen)
 
 namespace {
 
+/// Room for what comes, at once; where more comes later, it still grows by leaps.
 template <class T>
-int moveBehind(std::vector<T>& all, std::vector<T>& more) {
+void makeRoom(std::vector<T>& all, std::size_t more) {
+    const auto wanted = all.size() + more;
+    if (wanted > all.capacity()) all.reserve(std::max(wanted, 2 * all.capacity()));
+}
+
+/// @return how many there were before
+template <class T>
+int addBehind(std::vector<T>& all, const std::vector<T>& more) {
     const auto before = static_cast<int>(all.size());
-    all.insert(all.end(), std::make_move_iterator(more.begin()),
-               std::make_move_iterator(more.end()));
+    all.insert(all.end(), more.begin(), more.end());
     return before;
 }
 
 }  // namespace
 
-void Sheet::append(Sheet&& other) {
-    const int targets = moveBehind(layout_.targets, other.layout_.targets);
-    const int texts = moveBehind(layout_.texts, other.layout_.texts);
-    const int paths = moveBehind(layout_.paths, other.layout_.paths);
-    if (other.layout_.pxPerCell != 0) layout_.pxPerCell = other.layout_.pxPerCell;
-    for (auto& part : other.parts_) {
-        for (auto& layer : part)
-            for (auto& item : layer) {
+void Sheet::append(const std::vector<const Sheet*>& others) {
+    std::size_t targetsToCome = 0;
+    std::array<std::size_t, kLayerCount> itemsToCome{};
+    for (const auto* other : others) {
+        targetsToCome += other->layout_.targets.size();
+        for (std::size_t i = 0; i < kLayerCount; ++i) itemsToCome[i] += other->layers_[i].size();
+    }
+    makeRoom(layout_.targets, targetsToCome);
+    for (std::size_t i = 0; i < kLayerCount; ++i) makeRoom(layers_[i], itemsToCome[i]);
+    for (const auto* other : others) {
+        const int targets = addBehind(layout_.targets, other->layout_.targets);
+        const int texts = addBehind(layout_.texts, other->layout_.texts);
+        const int paths = addBehind(layout_.paths, other->layout_.paths);
+        if (other->layout_.pxPerCell != 0) layout_.pxPerCell = other->layout_.pxPerCell;
+        for (std::size_t i = 0; i < kLayerCount; ++i) {
+            auto& layer = layers_[i];
+            const auto first = static_cast<std::size_t>(addBehind(layer, other->layers_[i]));
+            for (auto at = first; at < layer.size(); ++at) {
+                auto& item = layer[at];
                 if (item.target >= 0) item.target += targets;
                 if (item.shape == Shape::Text) item.detail += texts;
                 if (item.shape == Shape::Path || item.shape == Shape::Stroke) item.detail += paths;
             }
-        parts_.push_back(std::move(part));
+        }
     }
-    parts_.emplace_back();
 }
 
 Layout Sheet::finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) && {
     std::size_t count = 0;
-    for (const auto& part : parts_)
-        for (const auto& layer : part) count += layer.size();
+    for (const auto& layer : layers_) count += layer.size();
     layout_.items.reserve(count);
-    for (std::size_t layer = 0; layer < kLayerCount; ++layer)
-        for (const auto& part : parts_)
-            layout_.items.insert(layout_.items.end(), part[layer].begin(), part[layer].end());
+    for (const auto& layer : layers_)
+        layout_.items.insert(layout_.items.end(), layer.begin(), layer.end());
     layout_.axis = axis;
     layout_.plot = plot;
     layout_.contentHeight = contentHeight;

@@ -61,8 +61,12 @@ public:
     void frameTarget(Layer layer, Role role, const TargetKey& key, qreal pen);
     void setPxPerCell(qreal px) { layout_.pxPerCell = px; }
 
-    /// What another collected comes after what is here, layer by layer.
-    void append(Sheet&& other);
+    /// Places of what was collected, for a key that is to be told anew.
+    [[nodiscard]] std::vector<Target>& targets() { return layout_.targets; }
+
+    /// What others collected comes after what is here, layer by layer, in their order.
+    void append(const std::vector<const Sheet*>& others);
+    void append(const Sheet& other) { append(std::vector{&other}); }
 
     /// Everything collected, in painting order.
     [[nodiscard]] Layout finish(const DayAxis& axis, const QRectF& plot, qreal contentHeight) &&;
@@ -73,8 +77,7 @@ private:
     const TextRuler& ruler_;
     Snap snap_;
     Layout layout_;  ///< its items come last
-    using Layers = std::array<std::vector<Item>, kLayerCount>;
-    std::vector<Layers> parts_ = std::vector<Layers>(1);  ///< of this and appended sheets, in order
+    std::array<std::vector<Item>, kLayerCount> layers_;
 };
 
 }  // namespace tenthday

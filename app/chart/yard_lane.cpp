@@ -110,7 +110,20 @@ LaneHeight YardLane::height(const LaneInput& input, const TextRuler& ruler) cons
             sides};
 }
 
+YardLane::Laid YardLane::leaning(const LaneInput& input, const QRectF& area) const {
+    const auto& yard = input.outlook.nucs.yards[yard_];
+    return {area, yard.yard, input.stacks.stateOf(yard)};
+}
+
+bool YardLane::stillLies(const LaneInput& input, const QRectF& area) {
+    if (!input.isAsBefore || laid_ != leaning(input, area)) return false;
+    picture_.yard = &input.outlook.nucs.yards[yard_];
+    return true;
+}
+
 void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    laid_ = leaning(input, area);
+    written_.reset();
     const auto& yard = input.outlook.nucs.yards[yard_];
     const auto& snap = sheet.snap();
     const QRectF nucs = snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
@@ -124,8 +137,21 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     layNames(input, yard, nucs, sheet);
 }
 
+bool YardLane::isStillWritten(const LaneInput& input) {
+    const auto& days = input.outlook.nucs.cellsDays;
+    return written_ &&
+           std::equal(days.begin(), days.end(), written_->cellsDays.begin(),
+                      written_->cellsDays.end(),
+                      [](const CellsDay& is, Day was) { return is.day == was; }) &&
+           input.ribbon.answersAlike(written_->asked);
+}
+
 void YardLane::write(const LaneInput& input, Sheet& sheet) {
+    input.ribbon.asked.clear();
     writeYardNumbers(input, picture_, sheet);
+    written_.emplace();
+    for (const auto& day : input.outlook.nucs.cellsDays) written_->cellsDays.push_back(day.day);
+    written_->asked = std::move(input.ribbon.asked);
 }
 
 }  // namespace tenthday

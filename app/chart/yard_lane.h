@@ -10,11 +10,30 @@ public:
     explicit YardLane(std::size_t yard) : yard_(yard) {}
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
     void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
+    [[nodiscard]] bool stillLies(const LaneInput& input, const QRectF& area) override;
     void write(const LaneInput& input, Sheet& sheet) override;
+    [[nodiscard]] bool isStillWritten(const LaneInput& input) override;
+    [[nodiscard]] std::size_t yard() const { return yard_; }
 
 private:
+    /// What laying leans on, beside what LaneInput::isAsBefore tells of.
+    struct Laid {
+        QRectF area;
+        Ptr<Yard> yard;
+        int state = 0;  ///< as the stacks give it
+        friend bool operator==(const Laid&, const Laid&) = default;
+    };
+    /// Likewise writing, where it lies as it did.
+    struct Written {
+        std::vector<Day> cellsDays;
+        std::vector<Ribbon::Asked> asked;  ///< of the ribbon
+    };
+    [[nodiscard]] Laid leaning(const LaneInput& input, const QRectF& area) const;
+
     std::size_t yard_;
     YardPicture picture_;
+    std::optional<Laid> laid_;
+    std::optional<Written> written_;  ///< none: it lies elsewise since
 };
 
 }  // namespace tenthday

@@ -56,6 +56,7 @@ YardStacks::Kept YardStacks::keptOf(const YardOutlook& yard) {
         return std::move(before->second);
     }
     Kept fresh;
+    fresh.state = ++states_;
     fresh.inputs = inputsOf(yard);
     fresh.runs.resize(yard.days.size());
     fresh.places = stackOf(fresh, yard).places();
@@ -81,10 +82,13 @@ const std::vector<YardStack::Places>& YardStacks::places(const YardOutlook& yard
     return kept_.at(yard.yard->id).places;
 }
 
-const BatchOutlook* YardStacks::batch(Id<Batch> id) const {
+const std::shared_ptr<const BatchOutlook>& YardStacks::held(Id<Batch> id) const {
+    static const std::shared_ptr<const BatchOutlook> none;
     const auto at = facts_->batches.find(id);
-    return at == facts_->batches.end() ? nullptr : at->second.get();
+    return at == facts_->batches.end() ? none : at->second;
 }
+
+int YardStacks::stateOf(const YardOutlook& yard) const { return kept_.at(yard.yard->id).state; }
 
 YardStacks::Inputs YardStacks::inputsOf(const YardOutlook& yard) const {
     Inputs inputs{outlook_->season.first, yard.mostSides, yard.days, yard.blocks, {}, {}, {}};

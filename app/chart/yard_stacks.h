@@ -32,7 +32,11 @@ public:
     /// As YardStack::places().
     [[nodiscard]] const std::vector<YardStack::Places>& places(const YardOutlook& yard);
     /// As Outlook::find(), at once.
-    [[nodiscard]] const BatchOutlook* batch(Id<Batch> id) const;
+    [[nodiscard]] const BatchOutlook* batch(Id<Batch> id) const { return held(id).get(); }
+    [[nodiscard]] const std::shared_ptr<const BatchOutlook>& held(Id<Batch> id) const;
+    /// A number that is another one once anything of the yard has changed: its days, its blocks or
+    /// their batches. Never the same for two states, not even of different yards.
+    [[nodiscard]] int stateOf(const YardOutlook& yard) const;
     /// How many days were reckoned, ever.
     [[nodiscard]] int reckoned() const { return reckoned_; }
 
@@ -48,6 +52,7 @@ private:
         std::vector<DayWindow> wintered;
     };
     struct Kept {
+        int state = 0;
         Inputs inputs;
         std::optional<YardStack> stack;  ///< of the season shown; made when a day is missing
         std::vector<YardStack::Places> places;
@@ -65,6 +70,7 @@ private:
     OutlookPtr outlook_;
     std::optional<StackFacts> facts_;
     std::unordered_map<Id<Yard>, Kept> kept_;
+    std::atomic<int> states_ = 0;  ///< given so far
     std::atomic<int> reckoned_ = 0;
 };
 

@@ -33,7 +33,7 @@ struct Scene {
     DayAxis axis;
     QImage image;
     OutlookMemo memo;
-    YardStacks stacks;
+    LaidBefore before;
 
     /// @param days  to see, from today; kWholeSeason: as the season is first shown
     explicit Scene(int days) {
@@ -53,7 +53,7 @@ struct Scene {
     [[nodiscard]] Layout layout() const { return layOut(*outlook, axis, options, *ruler); }
     /// As the window does: what did not change is kept from picture to picture.
     void paint(const ChartPainter& painter, GroundCache& ground) {
-        const auto layout = layOut(outlook, axis, options, *ruler, stacks);
+        const auto layout = layOut(outlook, axis, options, *ruler, before);
         QPainter on(&image);
         ground.paint(on, painter, layout, kScreen, 1);
         painter.paintOverGround(on, layout);
@@ -85,7 +85,7 @@ void dragFrame(benchmark::State& state) {
     state.counters["picture_p50_ms"] = pictures[pictures.size() / 2] * 1000;
     state.counters["picture_p99_ms"] = pictures[pictures.size() * 99 / 100] * 1000;
     state.counters["days_reckoned"] = benchmark::Counter(
-        static_cast<double>(scene.stacks.reckoned()), benchmark::Counter::kAvgIterations);
+        static_cast<double>(scene.before.stacks.reckoned()), benchmark::Counter::kAvgIterations);
 }
 BENCHMARK(dragFrame)
     ->Arg(30)

@@ -1,0 +1,175 @@
+#include "chart/kept_rows.h"
+
+#include <tuple>
+
+#include "chart/load_bar.h"
+
+namespace tenthday {
+namespace {
+
+// What follows names every field: one that is added is not forgotten here.
+
+auto partsOf(const ReadyNumbers& numbers) {
+    const auto& [ready, likely, canStock, needsBrood] = numbers;
+    return std::tie(ready, likely, canStock, needsBrood);
+}
+
+auto partsOf(const SeasonLimit& of) {
+    const auto& [limit, day, binds, cause, days, yard, open] = of;
+    return std::tie(limit, day, binds, cause, days, yard, open);
+}
+
+/// Of a finding all that compares by itself.
+auto plainPartsOf(const Finding& finding) {
+    const auto& [day, severity, kind, subject, subjectLabel, builder, builderLabel, moment, until,
+                 otherLabel, count, limit, sealed, dearth, virgins, freeFrom, why, nucs, catchRule,
+                 nucDays, numbers, event, graftLimit] = finding;
+    (void)numbers;
+    (void)graftLimit;
+    return std::tie(day, severity, kind, subject, subjectLabel, builder, builderLabel, moment,
+                    until, otherLabel, count, limit, sealed, dearth, virgins, freeFrom, why, nucs,
+                    catchRule, nucDays, event);
+}
+
+bool isSame(const Finding& a, const Finding& b) {
+    return plainPartsOf(a) == plainPartsOf(b) && partsOf(a.numbers) == partsOf(b.numbers) &&
+           a.graftLimit.has_value() == b.graftLimit.has_value() &&
+           (!a.graftLimit || partsOf(*a.graftLimit) == partsOf(*b.graftLimit));
+}
+
+auto partsOf(const WildClock& clock) {
+    const auto& [cause, start, firstLook, secondLook, firstTicked, secondTicked, oldest, old, young,
+                 runsOut] = clock;
+    return std::tie(cause, start, firstLook, secondLook, firstTicked, secondTicked, oldest, old,
+                    young, runsOut);
+}
+
+template <class T, class Same>
+bool areSame(const std::vector<T>& a, const std::vector<T>& b, Same same) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), same);
+}
+
+bool holdsMoved(const LaneInput& input, const BuilderRow& row, const BuilderTracks& tracks) {
+    if (tracks.moved.empty() || !row.builder) return false;
+    for (const auto& builder : input.options.before->builders)
+        if (builder.builder->id == row.builder->builder->id)
+            return std::any_of(builder.loads.begin(), builder.loads.end(),
+                               [&](const auto& load) { return tracks.moved.contains(load.batch); });
+    return false;
+}
+
+/// Troubles by where they stand in the findings of now.
+void tellAnew(const LaneInput& input, const RowLeaning& before, const RowLeaning& now,
+              std::vector<Target>& targets, std::vector<Trouble>& untold) {
+    const auto indexOf = [&](int was) {
+        for (std::size_t i = 0; i < before.told.size(); ++i)
+            if (before.told[i].index == was) return now.told[i].index;
+        return was;
+    };
+    const bool differs = !areSame(before.told, now.told,
+                                  [](const auto& a, const auto& b) { return a.index == b.index; });
+    if (differs)
+        for (auto& target : targets)
+            if (target.key.hit == Hit::Trouble) target.key.index = indexOf(target.key.index);
+    for (auto& trouble : untold) {
+        trouble.key.index = indexOf(trouble.key.index);
+        trouble.finding = &input.outlook.findings[static_cast<std::size_t>(trouble.key.index)];
+    }
+}
+
+}  // namespace
+
+RowLeaning::RowLeaning(const LaneInput& input, const BuilderRow& row, const QRectF& rowArea,
+                       const BuilderTracks& tracks)
+    : area(rowArea), track(tracks.track), pxPerCell(tracks.pxPerCell) {
+    loads.reserve(row.loads.size());
+    for (std::size_t i = 0; i < row.loads.size(); ++i) {
+        const auto& load = row.loads[i];
+        loads.push_back({input.stacks.held(load.batch), load.span, row.tracks[i]});
+        const int index = worstInSight(input, row, load, tracks);
+        if (index >= 0)
+            told.push_back({i, index, input.outlook.findings[static_cast<std::size_t>(index)]});
+    }
+    if (row.builder) {
+        builder = row.builder->builder;
+        makeUps = row.builder->makeUps;
+        clocks = row.builder->clocks;
+        idle = row.builder->idle;
+    }
+    hasGhosts = holdsMoved(input, row, tracks);
+}
+
+bool RowLeaning::isAs(const RowLeaning& before) const {
+    const auto isUnknown = [](const Load& load) { return load.batch == nullptr; };
+    if (hasGhosts || before.hasGhosts || std::any_of(loads.begin(), loads.end(), isUnknown))
+        return false;
+    return area == before.area && track == before.track && pxPerCell == before.pxPerCell &&
+           builder == before.builder && loads == before.loads && makeUps == before.makeUps &&
+           idle == before.idle &&
+           areSame(clocks, before.clocks,
+                   [](const auto& a, const auto& b) { return partsOf(a) == partsOf(b); }) &&
+           areSame(told, before.told, [](const Told& a, const Told& b) {
+               return a.load == b.load && isSame(a.finding, b.finding);
+           });
+}
+
+std::unique_ptr<KeptRows::Kept> KeptRows::layAfresh(const LaneInput& input, const BuilderRow& row,
+                                                    RowLeaning leaning, BuilderTracks& tracks,
+                                                    const Sheet& sheet) {
+    ++laid_;
+    auto kept = std::make_unique<Kept>(
+        Kept{std::move(leaning), Sheet(sheet.ruler(), sheet.snap()), {}, {}});
+    auto& outs = input.ribbon.outs;
+    const auto before = static_cast<std::ptrdiff_t>(outs.size());
+    layBuilderRow(input, row, kept->leaning.area, tracks, kept->sheet);
+    kept->places = tracks.takeRow();
+    kept->outs.assign(outs.begin() + before, outs.end());
+    return kept;
+}
+
+void KeptRows::lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,
+                   qreal top, BuilderTracks& tracks, Sheet& sheet) {
+    if (!input.isAsBefore) rows_.clear();
+    rows_.resize(rows.size());
+    std::vector<Stripe> differing;  // where rows above stand elsewise than before
+    std::vector<const Sheet*> sheets;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        auto& kept = rows_[i];
+        const QRectF area(lane.left(), top, lane.width(), tracks.track * rows[i].trackCount);
+        top += area.height();
+        RowLeaning leaning(input, rows[i], area, tracks);
+        const bool isAsBefore =
+            kept && leaning.isAs(kept->leaning) &&
+            std::none_of(differing.begin(), differing.end(),
+                         [&](const Stripe& stripe) { return stripe.meets(kept->places.asked); });
+        if (isAsBefore) {
+            tellAnew(input, kept->leaning, leaning, kept->sheet.targets(), kept->places.untold);
+            kept->leaning = std::move(leaning);
+            tracks.add(kept->places);
+            input.ribbon.outs.insert(input.ribbon.outs.end(), kept->outs.begin(), kept->outs.end());
+        } else {
+            const auto before =
+                std::exchange(kept, layAfresh(input, rows[i], std::move(leaning), tracks, sheet));
+            if (!before || !before->places.standsAs(kept->places)) {
+                differing.push_back(kept->places.stripe());
+                if (before) differing.push_back(before->places.stripe());
+            }
+        }
+        sheets.push_back(&kept->sheet);
+    }
+    sheet.append(sheets);
+}
+
+std::vector<Trouble> KeptRows::untold() const {
+    std::vector<Trouble> all;
+    for (const auto& row : rows_)
+        for (const auto& trouble : row->places.untold) {
+            const bool isTold = std::any_of(all.begin(), all.end(), [&](const Trouble& told) {
+                return told.key == trouble.key;
+            });
+            if (!isTold) all.push_back(trouble);
+        }
+    return all;
+}
+
+}  // namespace tenthday

@@ -1,0 +1,64 @@
+/// @file kept_rows.h  Builders' rows as they were laid last: one on which nothing differs is not
+/// laid again.
+#pragma once
+#include "chart/builder_row.h"
+
+namespace tenthday {
+
+/// A row of now with all that its layout hangs on, beside what LaneInput::isAsBefore tells of and
+/// other rows' places. All of it is held, so that equal pointers are equal ones.
+struct RowLeaning {
+    struct Load {
+        std::shared_ptr<const BatchOutlook> batch;  ///< null where it is of no batch of the season
+        const LoadSpan* span = nullptr;             ///< in its timeline
+        int track = 0;
+        friend bool operator==(const Load&, const Load&) = default;
+    };
+    /// What is wrong with a load in sight.
+    struct Told {
+        std::size_t load = 0;
+        int index = -1;  ///< in the findings: what is told stays the same where it differs
+        Finding finding;
+    };
+    QRectF area;
+    qreal track = 0;      ///< px
+    qreal pxPerCell = 0;  ///< thickness of one cell
+    Ptr<Builder> builder;
+    std::vector<Load> loads;
+    std::vector<Told> told;
+    std::vector<Ptr<MakeUp>> makeUps;
+    std::vector<WildClock> clocks;
+    std::vector<DayWindow> idle;
+    bool hasGhosts = false;  ///< of what the preview moves: it is laid afresh
+
+    RowLeaning(const LaneInput& input, const BuilderRow& row, const QRectF& rowArea,
+               const BuilderTracks& tracks);
+    [[nodiscard]] bool isAs(const RowLeaning& before) const;
+};
+
+class KeptRows {
+public:
+    /// Lays row under row, as layBuilderRow() does one by one, in a lane. @param top  of the first
+    void lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,
+             qreal top, BuilderTracks& tracks, Sheet& sheet);
+    /// Troubles without room in their rows, each once.
+    [[nodiscard]] std::vector<Trouble> untold() const;
+    /// How many rows were laid afresh, ever.
+    [[nodiscard]] int laidAfresh() const { return laid_; }
+
+private:
+    struct Kept {
+        RowLeaning leaning;
+        Sheet sheet;
+        RowPlaces places;
+        std::vector<Ribbon::Out> outs;
+    };
+    using Rows = std::vector<std::unique_ptr<Kept>>;
+    [[nodiscard]] std::unique_ptr<Kept> layAfresh(const LaneInput& input, const BuilderRow& row,
+                                                  RowLeaning leaning, BuilderTracks& tracks,
+                                                  const Sheet& sheet);
+    Rows rows_;
+    int laid_ = 0;
+};
+
+}  // namespace tenthday

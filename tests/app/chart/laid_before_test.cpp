@@ -1,0 +1,335 @@
+// What is used again of the layout before must be what a fresh layout gives, item by item and place
+// by place.
+#include "chart/laid_before.h"
+
+#include <gtest/gtest.h>
+
+#include <QLocale>
+#include <random>
+
+#include "app/chart/layout_text.h"
+#include "chart/builders_lane.h"
+#include "chart/chart_layout.h"
+#include "records/verbs.h"
+#include "support/days.h"
+#include "support/large_season.h"
+#include "support/sample_orders.h"
+#include "support/sample_outlook.h"
+
+namespace tenthday::test {
+namespace {
+
+/// Wider than the other.
+class WideRuler : public FixedRuler {
+public:
+    [[nodiscard]] qreal width(const QString& text, Type type) const override {
+        return 1.25 * FixedRuler::width(text, type);
+    }
+};
+
+class LaidBeforeTest : public ::testing::Test {
+protected:
+    LaidBeforeTest() {
+        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        options.size = {1366, 768};
+        options.canFold = true;
+        options.strip = true;
+    }
+    ~LaidBeforeTest() override { QLocale::setDefault(QLocale::c()); }
+
+    void show(const Snapshot& snapshot) {
+        saved = snapshot;
+        outlook = outlookOf(saved, memo);
+        options.before = nullptr;
+    }
+    void showDays(DayWindow days) {
+        const auto span = plotSpan(*outlook, options, *ruler);
+        axis = DayAxis(outlook->season, span.left, span.width).fittedTo(days);
+    }
+    /// A batch stands so many days from where it is saved, as a preview.
+    void drag(Id<Batch> id, int by) {
+        const auto kept = outlookOf(saved, memo);
+        const auto batch = saved.find(id);
+        const auto changes = moveBatch(saved, id, batch->day + Days{by});
+        ASSERT_TRUE(changes) << changes.error().text;
+        const auto next = applied(saved, changes.value());
+        ASSERT_TRUE(next) << next.error().text;
+        options.before = kept;
+        outlook = outlookOf(next.value(), memo);
+    }
+    void drop() { show(saved); }
+    void edit(const ChangeSet& changes) {
+        const auto next = applied(saved, changes);
+        ASSERT_TRUE(next) << next.error().text;
+        show(next.value());
+    }
+
+    /// Lays it out with what was laid before, and afresh.
+    void expectAsAfresh(const std::string& what) {
+        SCOPED_TRACE(what);
+        const auto again = layOut(outlook, axis, options, *ruler, before);
+        const auto fresh = layOut(*outlook, axis, options, *ruler);
+        ++layouts;
+        ASSERT_EQ(layoutText(again, *outlook), layoutText(fresh, *outlook));
+        ASSERT_EQ(again.items, fresh.items);
+        ASSERT_EQ(again.paths, fresh.paths);
+        ASSERT_EQ(again.targets.size(), fresh.targets.size());
+        for (std::size_t i = 0; i < fresh.targets.size(); ++i) {
+            ASSERT_EQ(again.targets[i].key, fresh.targets[i].key) << i;
+            ASSERT_EQ(again.targets[i].rect, fresh.targets[i].rect) << i;
+        }
+        ASSERT_EQ(again.texts.size(), fresh.texts.size());
+        for (std::size_t i = 0; i < fresh.texts.size(); ++i) {
+            ASSERT_EQ(again.texts[i].text, fresh.texts[i].text);
+            ASSERT_EQ(again.texts[i].type, fresh.texts[i].type);
+            ASSERT_EQ(again.texts[i].baseline, fresh.texts[i].baseline);
+        }
+        ASSERT_EQ(again.pxPerCell, fresh.pxPerCell);
+        ASSERT_EQ(again.contentHeight, fresh.contentHeight);
+        ASSERT_EQ(again.plot, fresh.plot);
+    }
+
+    /// Rows of builders laid afresh so far.
+    [[nodiscard]] int rowsLaid() const {
+        for (const auto& at : before.lanes)
+            if (const auto* builders = dynamic_cast<const BuildersLane*>(at.lane.get()))
+                return builders->rows().laidAfresh();
+        return 0;
+    }
+    /// Sheets of yards, by which it is seen whether they were laid anew.
+    [[nodiscard]] std::vector<const Sheet*> yardSheets() const {
+        std::vector<const Sheet*> sheets;
+        for (const auto& at : before.lanes)
+            if (!at.name && !at.isRowsOfBefore) sheets.push_back(at.laid.get());
+        return sheets;
+    }
+
+    OutlookMemo memo;
+    Snapshot saved;
+    OutlookPtr outlook;
+    DayAxis axis;
+    ChartOptions options;
+    FixedRuler narrow;
+    WideRuler wide;
+    const TextRuler* ruler = &narrow;
+    LaidBefore before;
+    int layouts = 0;
+};
+
+constexpr LargeSeason kSeason{60, 700, 2};
+const DayWindow kSummer{day("2027-05-24"), day("2027-08-20")};
+
+TEST_F(LaidBeforeTest, ADragGivesWhatAFreshLayoutGives) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    const auto batch = largeSeasonBatch(45);
+    options.selected = batch;
+    expectAsAfresh("saved");
+    for (const int by : {1, 2, 3, 2, 5, -1, 0, 1}) {
+        drag(batch, by);
+        expectAsAfresh("dragged by " + std::to_string(by));
+    }
+    drop();
+    expectAsAfresh("dropped");
+}
+
+TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    const auto batch = largeSeasonBatch(45);
+    options.selected = batch;
+    drag(batch, 1);
+    expectAsAfresh("first");
+    const int all = rowsLaid();
+    ASSERT_GT(all, 5);
+    const auto sheets = yardSheets();
+    drag(batch, 2);
+    expectAsAfresh("a day further");
+    EXPECT_LT(rowsLaid() - all, all / 2);
+    const auto after = yardSheets();
+    ASSERT_EQ(after.size(), sheets.size());
+    int kept = 0;
+    for (std::size_t i = 0; i < sheets.size(); ++i) kept += sheets[i] == after[i];
+    EXPECT_GT(kept, 0);
+    EXPECT_LT(kept, static_cast<int>(sheets.size())) << "where the batch goes is laid anew";
+}
+
+TEST_F(LaidBeforeTest, NothingDiffersInTheSameSeason) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    expectAsAfresh("first");
+    const int all = rowsLaid();
+    const auto sheets = yardSheets();
+    outlook = outlookOf(saved, memo);
+    expectAsAfresh("the same anew");
+    EXPECT_EQ(rowsLaid(), all);
+    EXPECT_EQ(yardSheets(), sheets);
+}
+
+TEST_F(LaidBeforeTest, TheBooksRowsCount) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    expectAsAfresh("saved");
+    const auto builders = saved.all<Builder>();
+    ChangeSet renamed;
+    auto builder = **builders.begin();
+    builder.label = "Renamed";
+    renamed.edit(*builders.begin(), builder);
+    const auto yards = saved.all<Yard>();
+    auto yard = **yards.begin();
+    yard.label = "Renamed too";
+    renamed.edit(*yards.begin(), yard);
+    edit(renamed);
+    expectAsAfresh("a builder and a yard renamed");
+    ChangeSet gone;
+    const auto makeUps = saved.all<MakeUp>();
+    ASSERT_FALSE(makeUps.empty());
+    gone.erase(*makeUps.begin());
+    edit(gone);
+    expectAsAfresh("a make-up taken out");
+    const auto warmer = setFact(saved, Fact::EggsAfterFlightD, 4.0, Id<FactOverride>{Uuid{7, 7}});
+    ASSERT_TRUE(warmer) << warmer.error().text;
+    edit(warmer.value());
+    expectAsAfresh("a trade number");
+    auto tomorrow = saved;
+    tomorrow.setToday(saved.today() + Days{1});
+    show(tomorrow);
+    expectAsAfresh("the next day");
+}
+
+TEST_F(LaidBeforeTest, FindingsThatMoveUpTheListAreFound) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    expectAsAfresh("saved");
+    ASSERT_GT(outlook->findings.size(), 3U);
+    auto fewer = std::make_shared<Outlook>(*outlook);
+    fewer->findings.erase(fewer->findings.begin());
+    outlook = fewer;
+    expectAsAfresh("the first finding gone");
+    auto other = std::make_shared<Outlook>(*outlook);
+    for (auto& finding : other->findings) finding.count += 1;
+    outlook = other;
+    expectAsAfresh("all count one more");
+    auto worse = std::make_shared<Outlook>(*outlook);
+    for (auto& finding : worse->findings) finding.severity = Severity::Danger;
+    outlook = worse;
+    expectAsAfresh("all in danger");
+}
+
+TEST_F(LaidBeforeTest, AnotherRulerIsAskedAfterItIsToldOf) {
+    show(largeSeason(kSeason));
+    showDays(kSummer);
+    expectAsAfresh("narrow");
+    ruler = &wide;
+    expectAsAfresh("wide");
+    before.forget();
+    ruler = &narrow;
+    expectAsAfresh("narrow again");
+}
+
+TEST_F(LaidBeforeTest, TheSampleIsLaidAsAfresh) {
+    outlook = sampleOutlook();
+    options.orders = sampleOrders();
+    showDays({day("2027-05-10"), day("2027-07-25")});
+    for (const auto* label : {"18", "15", "20"}) {
+        options.selected = sampleBatch(label);
+        expectAsAfresh(std::string("selected ") + label);
+    }
+    options.before = outlook;
+    for (const auto* to : {"2027-06-05", "2027-06-08", "2027-06-05"}) {
+        outlook = sampleOutlook("18", day(to));
+        expectAsAfresh(std::string("18 dragged to ") + to);
+    }
+    outlook = std::exchange(options.before, nullptr);
+    expectAsAfresh("dropped");
+}
+
+/// A hand that does all sorts of things, the same each time.
+class Hand {
+public:
+    explicit Hand(unsigned seed) : draw_(seed) {}
+    /// One of 0 .. below - 1.
+    [[nodiscard]] int one(int below) {
+        return static_cast<int>(draw_() % static_cast<unsigned>(below));
+    }
+
+private:
+    std::mt19937 draw_;
+};
+
+class AnyHand : public LaidBeforeTest, public ::testing::WithParamInterface<unsigned> {
+protected:
+    template <class T>
+    static void toggle(std::vector<T>& all, T one) {
+        if (std::erase(all, one) == 0) all.push_back(one);
+    }
+    /// @return what was done
+    std::string doOne(Hand& hand) {
+        const auto batch = largeSeasonBatch(30 + hand.one(30));
+        switch (hand.one(16)) {
+            case 0:
+                options.selected = batch;
+                return "select";
+            case 1:
+                toggle(options.alsoSelected, batch);
+                return "select also";
+            case 2:
+                options.selected.reset();
+                options.alsoSelected.clear();
+                return "select nothing";
+            case 3:
+                options.scrollY = 30 * hand.one(8);
+                return "scroll lanes";
+            case 4:
+                axis = axis.scrolledBy(hand.one(2) == 0 ? 40 : -40);
+                return "scroll days";
+            case 5:
+                axis = axis.zoomedAt(600, hand.one(2) == 0 ? 1.25 : 0.8);
+                return "zoom";
+            case 6:
+                toggle(options.foldedLanes, static_cast<LaneName>(hand.one(5)));
+                return "fold";
+            case 7: {
+                const auto& yards = outlook->nucs.yards;
+                toggle(options.openYards,
+                       yards[static_cast<std::size_t>(hand.one(static_cast<int>(yards.size())))]
+                           .yard->id);
+                return "open a yard";
+            }
+            case 8:
+                options.chosenDay = outlook->snapshot.today() + Days{hand.one(50)};
+                return "choose a day";
+            case 9:
+                options.legendFolded = !options.legendFolded;
+                return "fold the legend";
+            case 10:
+                options.pixelRatio = options.pixelRatio == 1 ? 1.5 : 1;
+                return "another screen";
+            case 11:
+                drop();
+                return "drop";
+            default: {
+                const auto moved = options.selected.value_or(batch);
+                if (!outlook->find(moved)->timeline.grafted) drag(moved, hand.one(6) - 2);
+                return "drag";
+            }
+        }
+    }
+};
+
+TEST_P(AnyHand, GetsWhatAFreshLayoutGives) {
+    show(largeSeason({60, 300, 2}));
+    showDays(kSummer);
+    Hand hand(GetParam());
+    expectAsAfresh("first");
+    std::string done;
+    for (int step = 0; step < 60; ++step) {
+        done += doOne(hand) + ", ";
+        expectAsAfresh(done);
+        if (HasFatalFailure()) return;
+    }
+}
+INSTANTIATE_TEST_SUITE_P(Seeds, AnyHand, ::testing::Range(1U, 7U));
+
+}  // namespace
+}  // namespace tenthday::test

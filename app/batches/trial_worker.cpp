@@ -4,6 +4,8 @@
 #include <QPointer>
 #include <QThreadPool>
 
+#include "base/side_by_side.h"
+
 namespace tenthday {
 namespace {
 
@@ -29,6 +31,7 @@ void TrialWorker::ask(const Snapshot& snapshot, const Question& question) {
     QThreadPool::globalInstance()->start([=] {
         const auto isCancelled = [&] { return cancelled->load(); };
         if (isCancelled()) return;
+        const OneByOne beside;  // what is typed comes first
         const auto& draft = question.draft;
         DayTrials trials(snapshot, draft, question.free);
         TrialResult result;

@@ -15,8 +15,7 @@ std::vector<Day> clearDaysAbout(const Outlook& saved, Id<Batch> id) {
     for (int by = -Magnet::kReach; by <= Magnet::kReach; ++by) {
         const Day day = draft.day + Days{by};
         if (day < saved.snapshot.today()) continue;
-        const auto trial = trials.on(day);
-        if (trial && trial.value().clashesWithNothing()) clear.push_back(day);
+        if (trials.clashesWithNothing(day)) clear.push_back(day);
     }
     return clear;
 }

@@ -7,6 +7,8 @@
 #include <atomic>
 #include <memory>
 
+#include "base/side_by_side.h"
+
 namespace tenthday {
 
 /// A new question ends the one before, whose answer is dropped. Ending never waits.
@@ -27,6 +29,7 @@ public:
         cancelled_ = cancelled;
         QThreadPool::globalInstance()->start([cancelled, find, take, owner = owner_] {
             if (*cancelled) return;
+            const OneByOne beside;
             const auto answer = find();
             QMetaObject::invokeMethod(qApp, [cancelled, take, owner, answer] {
                 if (owner && !*cancelled) take(answer);

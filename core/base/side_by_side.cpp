@@ -2,10 +2,23 @@
 
 #include <tbb/parallel_for.h>
 
+#include <utility>
+
 namespace tenthday {
+namespace {
+
+thread_local bool oneByOne = false;
+
+}  // namespace
+
+OneByOne::OneByOne() : before_(std::exchange(oneByOne, true)) {}
+OneByOne::~OneByOne() { oneByOne = before_; }
 
 void sideBySide(std::size_t pieces, const std::function<void(std::size_t)>& piece) {
-    if (pieces == 1) return piece(0);
+    if (pieces == 1 || oneByOne) {
+        for (std::size_t i = 0; i < pieces; ++i) piece(i);
+        return;
+    }
     const tbb::blocked_range<std::size_t> all(0, pieces, 1);
     tbb::parallel_for(
         all,

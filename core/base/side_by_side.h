@@ -12,4 +12,17 @@ namespace tenthday {
 /// one piece, it is a plain loop.
 void sideBySide(std::size_t pieces, const std::function<void(std::size_t)>& piece);
 
+/// While one lives, sideBySide() is a plain loop in its thread: for work in the background, which
+/// leaves the other cores to what somebody waits for.
+class OneByOne {
+public:
+    OneByOne();
+    ~OneByOne();
+    OneByOne(const OneByOne&) = delete;
+    OneByOne& operator=(const OneByOne&) = delete;
+
+private:
+    bool before_;
+};
+
 }  // namespace tenthday

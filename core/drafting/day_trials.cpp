@@ -75,22 +75,39 @@ DayTrials::DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free)
     before_ = outlookOf(withoutBatch(snapshot, draft_.id), memo_)->findings;
 }
 
-Result<DayTrial> DayTrials::on(Day day, const Repeat& repeat) {
+/// The season with the draft on a day.
+Result<OutlookPtr> DayTrials::tried(Day day, const Repeat& repeat) {
     auto draft = draft_;
     draft.day = day;
     const auto next = withDraft(base_, draft, repeat);
     if (!next) return next.error();
-    const auto outlook = outlookOf(next.value(), memo_);
-    const auto* batch = outlook->find(draft.id);
-    if (batch == nullptr) return Error{"the batch is outside the season"};
+    auto outlook = outlookOf(next.value(), memo_);
+    if (outlook->find(draft.id) == nullptr) return Error{"the batch is outside the season"};
+    return outlook;
+}
+
+DayTrial DayTrials::clashesOf(const Outlook& tried) const {
     DayTrial trial;
+    trial.clashes = newOnes(tried.findings, before_);
+    trial.lateMakeUp = lateMakeUp(base_, tried.snapshot);
+    return trial;
+}
+
+bool DayTrials::clashesWithNothing(Day day) {
+    const auto outlook = tried(day, {});
+    return outlook && clashesOf(*outlook.value()).clashesWithNothing();
+}
+
+Result<DayTrial> DayTrials::on(Day day, const Repeat& repeat) {
+    const auto outlook = tried(day, repeat);
+    if (!outlook) return outlook.error();
+    const auto& there = *outlook.value();
+    auto trial = clashesOf(there);
     trial.day = day;
-    trial.graft = dayOf(batch->timeline.graft);
-    trial.jobs = jobsOf(*outlook, tasksOf(*outlook), draft.id);
+    trial.graft = dayOf(there.find(draft_.id)->timeline.graft);
+    trial.jobs = jobsOf(there, tasksOf(there), draft_.id);
     for (const auto& job : trial.jobs)
         if (free_.contains(job.dayBeside(free_))) trial.onFreeDays.push_back(job);
-    trial.clashes = newOnes(outlook->findings, before_);
-    trial.lateMakeUp = lateMakeUp(base_, next.value());
     return trial;
 }
 

@@ -37,6 +37,10 @@ public:
     /// @param repeat  batches that follow: what they clash with is told too; jobs are the draft's
     [[nodiscard]] Result<DayTrial> on(Day day, const Repeat& repeat = {});
 
+    /// What DayTrial::clashesWithNothing() says of the day, sooner: without its jobs. False where
+    /// the draft cannot be there.
+    [[nodiscard]] bool clashesWithNothing(Day day);
+
     /// The seven days of the ISO week of the draft's day, Monday first, but those outside the
     /// season. Empty when cancelled or when the draft is refused.
     [[nodiscard]] std::vector<DayTrial> week(const Cancelled& cancelled = {});
@@ -48,6 +52,9 @@ public:
                                                      const Cancelled& cancelled = {});
 
 private:
+    [[nodiscard]] Result<OutlookPtr> tried(Day day, const Repeat& repeat);
+    [[nodiscard]] DayTrial clashesOf(const Outlook& tried) const;
+
     Snapshot base_;
     BatchDraft draft_;
     FreeDays free_;

@@ -1,10 +1,11 @@
-/// The window as a hand has it: a batch of the large season dragged in the chart of a 1920x1080
-/// window. A frame is the whole path, from the pointer's event to the picture: the change, the
-/// season derived from it, all that listens, layout and painting. Run with
-/// QT_QPA_PLATFORM=offscreen; the reach is 16 ms for 99 % of frames.
+/// The window as a hand has it: a batch of the large season, or of the example, dragged in the
+/// chart of a 1920x1080 window, and the chart scrolled. A frame is the whole path, from the
+/// pointer's event to the picture: the change, the season derived from it, all that listens, layout
+/// and painting. Run with QT_QPA_PLATFORM=offscreen; the reach is 16 ms for 99 % of frames.
 #include <QMouseEvent>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <QWheelEvent>
 
 #include "bench/bench_application.h"
 #include "bench/frame_times.h"
@@ -12,6 +13,7 @@
 #include "chart/active_days.h"
 #include "chart/hit_test.h"
 #include "chart/season_chart.h"
+#include "exchange/example.h"
 #include "support/large_season.h"
 #include "window/main_window.h"
 
@@ -21,17 +23,25 @@ namespace {
 constexpr QSize kScreen{1920, 1080};
 constexpr int kWholeSeason = 0;
 
-/// A window with the large season's book, and a batch to drag.
-class LargeWindow {
+/// A season to open.
+struct Season {
+    ChangeSet rows;
+    Day today;
+};
+Season largeSeason() { return {test::largeSeasonRows(), test::largeSeason().today()}; }
+Season exampleSeason() { return {exampleContent(), date::local_days{date::June / 17 / 2027}}; }
+
+/// A window with a season's book, and a batch to drag.
+class BookWindow {
 public:
     /// @param days  to see, from today; kWholeSeason: as the season is first shown
-    explicit LargeWindow(int days) {
+    BookWindow(const Season& season, int days) {
         (void)benchApplication();
-        const Clock clock(test::largeSeason().today());
-        const auto book = folder_.filePath(QStringLiteral("large.tenthday"));
+        const Clock clock(season.today);
+        const auto book = folder_.filePath(QStringLiteral("season.tenthday"));
         OpenOptions options;
         options.clock = clock;
-        if (!createBook(book, test::largeSeasonRows(), options)) return;
+        if (!createBook(book, season.rows, options)) return;
         window_ = std::make_unique<MainWindow>(
             Settings(std::make_unique<QSettings>(folder_.filePath(QStringLiteral("settings.ini")),
                                                  QSettings::IniFormat)),
@@ -54,6 +64,14 @@ public:
     void dragBy(double days) { send(QEvent::MouseMove, days); }
     /// Where the dragged batch stands in what is shown.
     [[nodiscard]] Day day() const { return window_->chart()->outlook()->find(batch_)->batch->day; }
+    /// By a turn of the wheel, along the days.
+    void scroll(int turn) {
+        auto& chart = *window_->chart();
+        QWheelEvent event(grip_, chart.mapToGlobal(grip_), {}, {turn, 0}, Qt::NoButton,
+                          Qt::NoModifier, Qt::NoScrollPhase, false);
+        QCoreApplication::sendEvent(&chart, &event);
+    }
+    [[nodiscard]] qreal leftDay() const { return window_->chart()->dayAxis().xOf(day()); }
     /// What stands in the queue: the picture with it.
     void settle() { QCoreApplication::processEvents(); }
 
@@ -88,8 +106,8 @@ private:
     QPointF grip_;
 };
 
-void windowDragFrame(benchmark::State& state) {
-    LargeWindow window(static_cast<int>(state.range(0)));
+void dragFrames(benchmark::State& state, const Season& season) {
+    BookWindow window(season, static_cast<int>(state.range(0)));
     if (!window.isReady()) return state.SkipWithError("there is no batch to drag");
     window.press();
     int frame = 0;
@@ -103,12 +121,36 @@ void windowDragFrame(benchmark::State& state) {
     });
     if (still > 0) state.SkipWithError("the batch did not move in each frame");
 }
-BENCHMARK(windowDragFrame)
-    ->Arg(30)
-    ->Arg(120)
-    ->Arg(kWholeSeason)
-    ->Unit(benchmark::kMillisecond)
-    ->Iterations(200);
+
+void windowDragFrame(benchmark::State& state) { dragFrames(state, largeSeason()); }
+void exampleDragFrame(benchmark::State& state) { dragFrames(state, exampleSeason()); }
+
+/// Back and forth, an eighth of a notch each time.
+void scrollFrames(benchmark::State& state, const Season& season) {
+    BookWindow window(season, static_cast<int>(state.range(0)));
+    if (!window.isReady()) return state.SkipWithError("there is no window");
+    int frame = 0;
+    qreal before = window.leftDay();
+    int still = 0;
+    timeFrames(state, [&] {
+        window.scroll(frame++ / 20 % 2 == 0 ? -15 : 15);
+        window.settle();
+        still += window.leftDay() == before;
+        before = window.leftDay();
+    });
+    if (still > 0) state.SkipWithError("the days did not move in each frame");
+}
+
+void windowScrollFrame(benchmark::State& state) { scrollFrames(state, largeSeason()); }
+void exampleScrollFrame(benchmark::State& state) { scrollFrames(state, exampleSeason()); }
+
+void spans(benchmark::internal::Benchmark* bench) {
+    bench->Arg(30)->Arg(120)->Arg(kWholeSeason)->Unit(benchmark::kMillisecond)->Iterations(200);
+}
+BENCHMARK(windowDragFrame)->Apply(spans);
+BENCHMARK(windowScrollFrame)->Apply(spans);
+BENCHMARK(exampleDragFrame)->Apply(spans);
+BENCHMARK(exampleScrollFrame)->Apply(spans);
 
 }  // namespace
 }  // namespace tenthday

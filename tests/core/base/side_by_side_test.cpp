@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <atomic>
 #include <stdexcept>
+#include <thread>
 #include <vector>
 
 namespace tenthday {
@@ -32,6 +34,22 @@ TEST(SideBySide, WhatAPieceThrowsIsThrownOn) {
                                     if (i == 0) throw std::runtime_error("a piece");
                                 }),
                      std::runtime_error);
+}
+
+TEST(SideBySide, OneByOneIsInOrderAndInThisThread) {
+    const auto here = std::this_thread::get_id();
+    std::vector<std::size_t> order;
+    {
+        const OneByOne beside;
+        sideBySide(100, [&](std::size_t i) {
+            if (std::this_thread::get_id() == here) order.push_back(i);
+        });
+    }
+    ASSERT_EQ(order.size(), 100U);
+    EXPECT_TRUE(std::is_sorted(order.begin(), order.end()));
+    std::atomic<int> after = 0;
+    sideBySide(100, [&](std::size_t) { ++after; });
+    EXPECT_EQ(after, 100);
 }
 
 }  // namespace

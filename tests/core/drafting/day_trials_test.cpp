@@ -186,6 +186,25 @@ TEST(DayTrials, NearestClearDaysKeepOffAnotherBatch) {
         }
 }
 
+TEST(DayTrials, WhetherADayClashesIsToldWithoutItsJobsToo) {
+    auto maker = season();
+    maker.batch("9", "2027-06-09", 15, 20, "Box");
+    const auto snapshot = maker.snapshot();
+    const auto draft = friday(snapshot, MakeUpPlan::None);
+    DayTrials all(snapshot, draft, {});
+    DayTrials quick(snapshot, draft, {});
+    int clear = 0;
+    for (int by = -20; by <= 20; ++by) {
+        const Day on = draft.day + Days{by};
+        const auto trial = all.on(on);
+        const bool isClear = trial && trial.value().clashesWithNothing();
+        EXPECT_EQ(quick.clashesWithNothing(on), isClear) << toText(on);
+        clear += isClear;
+    }
+    EXPECT_GT(clear, 0);
+    EXPECT_LT(clear, 41);
+}
+
 TEST(DayTrials, AnEditedBatchDoesNotClashWithItself) {
     auto maker = season();
     maker.batch("9", "2027-06-11", 15, 20, "Box");

@@ -1,9 +1,12 @@
 #include "occupancy/free_sides.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace tenthday {
 namespace {
+
+constexpr std::size_t kBits = 64;
 
 /// It stands in the yard on the day.
 /// @param holds  brought down to the last day for which that is so
@@ -58,18 +61,19 @@ void FreeSides::add(std::size_t side) {
     Slot slot;
     slot.side = side;
     slots_.push_back(slot);
-    isFree_.push_back(false);
+    free_.resize((slots_.size() + kBits - 1) / kBits);
 }
 
 std::vector<FreeSide> FreeSides::on(Day day, Day heldUntil) {
     goTo(day);
     std::vector<FreeSide> free;
-    for (std::size_t i = 0; i < slots_.size(); ++i) {
-        if (!isFree_[i]) continue;
-        const auto& found = slots_[i].found;
-        if (found.takes(day, heldUntil))
-            free.push_back({found.free, found.certain, slots_[i].side});
-    }
+    for (std::size_t word = 0; word < free_.size(); ++word)
+        for (auto bits = free_[word]; bits != 0; bits &= bits - 1) {
+            const auto& slot =
+                slots_[word * kBits + static_cast<std::size_t>(std::countr_zero(bits))];
+            if (slot.found.takes(day, heldUntil))
+                free.push_back({slot.found.free, slot.found.certain, slot.side});
+        }
     return free;
 }
 
@@ -110,7 +114,9 @@ void FreeSides::look(std::int32_t index, bool changed) {
     if (changed || now_ > slot.found.holds) slot.found = freedomOn(sides_[slot.side], yard_, now_);
     slot.lookAgain = slot.found.holds + Days{1};
     const bool isFree = slot.found.free <= now_;
-    isFree_[static_cast<std::size_t>(index)] = isFree;
+    const auto bit = std::uint64_t{1} << (static_cast<std::size_t>(index) % kBits);
+    auto& word = free_[static_cast<std::size_t>(index) / kBits];
+    word = isFree ? word | bit : word & ~bit;
     if (!isFree) slot.lookAgain = std::min(slot.lookAgain, slot.found.free);
     if (slot.lookAgain < kLastDay) wait(index);
 }

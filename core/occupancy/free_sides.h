@@ -69,9 +69,9 @@ private:
 
     std::span<const SideOutlook> sides_;
     Id<Yard> yard_;
-    std::vector<Slot> slots_;           ///< by side
-    std::vector<std::uint8_t> isFree_;  ///< of each slot, close together: most are not
-    Day first_, now_;                   ///< days asked for: the first and the latest
+    std::vector<Slot> slots_;          ///< by side
+    std::vector<std::uint64_t> free_;  ///< a bit for each slot: most are not
+    Day first_, now_;                  ///< days asked for: the first and the latest
     bool asked_ = false;
     std::vector<std::int32_t> waiting_;  ///< per day from `first_`: first slot to look at; -1: none
 };

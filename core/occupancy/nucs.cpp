@@ -82,8 +82,11 @@ std::shared_ptr<const FittedNucs> fittedNucs(const Snapshot& snapshot, const Tim
     auto sides = storedSides(snapshot, timelines, *bare);
     made->fits = firstFit(sides, yards, snapshot, timelines, *bare);
     for (std::size_t i = 0; i < made->fits.size(); ++i) made->places[made->fits[i].wish.batch] = i;
-    made->sides.reserve(sides.size());
-    for (auto& side : sides) made->sides.push_back(std::move(side));
+    // In one piece: a list of them is copied without touching each.
+    const auto block = std::make_shared<const std::vector<SideOutlook>>(std::move(sides));
+    made->sides.reserve(block->size());
+    for (const auto& side : *block)
+        made->sides.push_back(std::shared_ptr<const SideOutlook>(block, &side));
     made->recorded = recordedByDay(made->sides);
     const auto season = snapshot.season();
     made->sums.assign(yards.yards.size(), YardSums(season, snapshot.today()));

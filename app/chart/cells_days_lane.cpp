@@ -3,6 +3,7 @@
 #include <array>
 
 #include "chart/counted_day.h"
+#include "chart/line_room.h"
 #include "chart/trouble_line.h"
 #include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
@@ -27,15 +28,13 @@ struct Label {
 
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
 
-/// Cells for which there is no ready nuc, and none likely either.
-bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
-
 /// Too many only where nothing likely covers them: else what they hang on.
 QString leftText(const CellsDay& day, bool brief) {
     if (day.left() < 0 && !isUncovered(day))
         return brief ? chart_text::nucsToFreeShort(-day.left())
                      : chart_text::nucsToFree(-day.left());
-    return brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left());
+    return brief ? chart_text::leftShort(day.left())
+                 : cells_sum_text::left(day.left(), wholeLikely(day.numbers));
 }
 
 /// Labels of the batches whose cells are ripe that day.
@@ -52,8 +51,26 @@ QString nameOf(const LaneInput& input, Day day) {
     return day == input.outlook.snapshot.today() ? chart_text::today() : shortDay(day);
 }
 
-/// @param brief  in the least room  @param named  says which batches have too many cells
-Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool named,
+/// Which batches have too many cells; empty where none has.
+QString namedText(const LaneInput& input, const CellsDay& day, const QString& left) {
+    return isUncovered(day) && !day.batches.empty()
+               ? cells_sum_text::ofBatches(batchesOf(input, day), left)
+               : QString();
+}
+
+/// Cells too many in more words than they must have, from the most on: of which batches, and that
+/// they are cells.
+QStringList tooManyWords(const LaneInput& input, const CellsDay& day, bool brief) {
+    const auto left = leftText(day, brief);
+    const auto whole =
+        brief ? left : cells_sum_text::leftInWords(day.left(), wholeLikely(day.numbers));
+    QStringList words{namedText(input, day, whole), namedText(input, day, left), whole};
+    words.removeAll(QString());
+    return words;
+}
+
+/// @param brief  in the least room
+Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, const QString& left,
               const TextRuler& ruler) {
     const int likely = wholeLikely(day.numbers);
     const int ready = day.numbers.ready;
@@ -63,9 +80,7 @@ Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool name
     label.lines[2] = {
         brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
         Type::Small};
-    const auto left = leftText(day, brief);
-    label.lines[3] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
-                      Type::Strong};
+    label.lines[3] = {left, Type::Strong};
     for (const auto& line : label.lines)
         label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
     return label;
@@ -108,26 +123,11 @@ QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput&
     constexpr qreal kAir = 3;
     const qreal wide = label.width;
     const qreal wished = x - wide / 2;
-    std::vector<qreal> lefts{wished, input.axis.left(), input.axis.right() - wide};
-    for (const auto& other : taken) {
-        lefts.push_back(other.right() + kAir);
-        lefts.push_back(other.left() - kAir - wide);
-    }
-    const auto isFree = [&](qreal left) {
-        constexpr qreal kTouch = 0.01;
-        if (left < input.axis.left() || left + wide > input.axis.right()) return false;
-        return std::none_of(taken.begin(), taken.end(), [&](const QRectF& other) {
-            return left + kTouch < other.right() + kAir &&
-                   other.left() - kAir + kTouch < left + wide;
-        });
-    };
-    std::optional<qreal> best;
-    for (const qreal left : lefts) {
-        const qreal shift = std::abs(left - wished);
-        if (shift > wide / 2 - kPad || (best && std::abs(*best - wished) <= shift)) continue;
-        if (isFree(left)) best = left;
-    }
-    return best ? QRectF(*best, row.top(), wide, row.height()) : QRectF();
+    const LineRoom room({input.axis.left(), row.top(), input.axis.width(), row.height()}, taken,
+                        kAir);
+    const auto place = room.nearest(wished, wide);
+    const bool isOverX = std::abs(place.left() - wished) <= wide / 2 - kPad;
+    return isOverX ? place : QRectF();
 }
 
 /// In one yard alone its own number says it.
@@ -198,6 +198,8 @@ int wholeLikely(const ReadyNumbers& numbers) {
     return static_cast<int>(std::floor(numbers.likely + 1e-6));
 }
 
+bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
+
 LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
     const qreal height = ruler.line(Type::Label) + kTick + 1 + kLines * lineOf(ruler) + kAroundRows;
     return {height, height, height, 0};
@@ -245,9 +247,10 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool n
     for (const auto index : byWeight(input, days)) {
         const auto& day = days[index];
         const auto taken = platesBut(all, nullptr);
-        const bool hasName = named && isUncovered(day) && !day.batches.empty();
         for (const bool brief : {false, true}) {
-            const auto label = labelOf(input, day, brief, hasName, ruler);
+            const auto left = leftText(day, brief);
+            const auto name = named ? namedText(input, day, left) : QString();
+            const auto label = labelOf(input, day, brief, name.isEmpty() ? left : name, ruler);
             const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
             if (plate.isNull()) continue;
             all.push_back({index, brief, label, plate});
@@ -257,19 +260,38 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool n
     return all;
 }
 
-/// Says which batches have too many cells wherever there is room left for that.
-void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
-                 std::vector<Placed>& all) {
-    for (auto& placed : all) {
-        const auto& day = input.outlook.nucs.cellsDays[placed.index];
-        if (!isUncovered(day) || day.batches.empty()) continue;
-        const auto label = labelOf(input, day, placed.brief, true, ruler);
-        const auto plate =
-            placeFor(label, input.axis.middleOf(day.day), row, input, platesBut(all, &placed));
+/// Says what is left in the first words that have room there. @return whether any have
+bool say(const LaneInput& input, const QStringList& wordings, const QRectF& row,
+         const TextRuler& ruler, Placed& placed, const std::vector<QRectF>& taken) {
+    const auto& day = input.outlook.nucs.cellsDays[placed.index];
+    for (const auto& words : wordings) {
+        const auto label = labelOf(input, day, placed.brief, words, ruler);
+        const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
         if (plate.isNull()) continue;
         placed.label = label;
         placed.plate = plate;
+        return true;
     }
+    return false;
+}
+
+/// Says which batches have too many cells wherever there is room for that; and that it is nucs
+/// that are left, where all days can.
+void sayMore(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
+             std::vector<Placed>& all) {
+    const auto& days = input.outlook.nucs.cellsDays;
+    for (auto& placed : all)
+        if (isUncovered(days[placed.index]))
+            say(input, tooManyWords(input, days[placed.index], placed.brief), row, ruler, placed,
+                platesBut(all, &placed));
+    auto told = all;
+    const bool canAll = std::all_of(told.begin(), told.end(), [&](Placed& placed) {
+        const int left = days[placed.index].left();
+        return left < 0 || placed.brief ||
+               say(input, {cells_sum_text::leftInWords(left, 0)}, row, ruler, placed,
+                   platesBut(told, &placed));
+    });
+    if (canAll) all = std::move(told);
 }
 
 /// How many days are told in whole words, and how many at all.
@@ -285,8 +307,8 @@ std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, const T
     auto named = placedDays(input, row, true, ruler);
     const auto [whole, told] = toldOf(all);
     const auto [wholeNamed, toldNamed] = toldOf(named);
-    if (wholeNamed >= whole && toldNamed >= told) return named;
-    nameBatches(input, row, ruler, all);
+    if (wholeNamed >= whole && toldNamed >= told) all = std::move(named);
+    sayMore(input, row, ruler, all);
     return all;
 }
 

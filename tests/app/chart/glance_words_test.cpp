@@ -120,7 +120,7 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
     EXPECT_FALSE(texts.contains("22 ripe"));
     EXPECT_TRUE(texts.contains("17 Jun")) << "each sum names its day";
     // What is left is of the nucs, less the cells that are for them.
-    EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " left"));
+    EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " nucs left"));
     of->toNucs = 22;
     EXPECT_TRUE(textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 ripe"));
 }

@@ -1011,5 +1011,19 @@
             <numerusform>%Ln nucs to free</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) left</source>
+        <translation>
+            <numerusform>%Ln nuc left</numerusform>
+            <numerusform>%Ln nucs left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 to %Ln cell(s) too many</source>
+        <translation>
+            <numerusform>%1 to %Ln cell too many</numerusform>
+            <numerusform>%1 to %Ln cells too many</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -629,19 +629,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>too many</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the likely ones would do</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ready less ripe for nucs</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10417,10 +10405,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2 ...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>cells go out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10809,6 +10793,80 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>free %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) left</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 to %Ln cell(s) too many</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>of these in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ready less %2 cells for nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nucs to free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cells too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cells for nucs less %2 ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still too many with the likely ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press, or key %1, to scroll there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in this picture: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lanes below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lanes above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scroll there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 more not met</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -148,6 +148,10 @@ CardText joinedTroubles(const Outlook& outlook, const Layout& layout, const Targ
 
 CardText cardFor(const Outlook& outlook, const Layout& layout, const Target& target,
                  const SeasonOrders* orders) {
+    if (target.key.hit == Hit::LanesBelow)
+        return chart_hand_text::lanesBelowCard(layout.hidden.below);
+    if (target.key.hit == Hit::LanesAbove)
+        return chart_hand_text::lanesAboveCard(layout.hidden.above);
     if (target.key.hit == Hit::Trouble) {
         auto card = joinedTroubles(outlook, layout, target);
         if (!card.lines.empty()) return card;

@@ -1,84 +1,20 @@
 #include "chart/cells_days_lane.h"
 
-#include <array>
-
+#include "chart/cells_day_sums.h"
 #include "chart/counted_day.h"
 #include "chart/trouble_line.h"
-#include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
-#include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kPad = 5;
 constexpr qreal kTick = 5;
 constexpr qreal kAroundRows = 7;  ///< above and below the lines of a sum
 constexpr int kLines = 4;         ///< of a sum: its day, ripe, ready, left
 
-struct LabelLine {
-    QString text;
-    Type type;
-};
-struct Label {
-    std::array<LabelLine, kLines> lines;
-    qreal width = 0;
-};
-
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
 
-/// Cells for which there is no ready nuc, and none likely either.
-bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
-
-/// Too many only where nothing likely covers them: else what they hang on.
-QString leftText(const CellsDay& day, bool brief) {
-    if (day.left() < 0 && !isUncovered(day))
-        return brief ? chart_text::nucsToFreeShort(-day.left())
-                     : chart_text::nucsToFree(-day.left());
-    return brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left());
-}
-
-/// Labels of the batches whose cells are ripe that day.
-QStringList batchesOf(const LaneInput& input, const CellsDay& day) {
-    QStringList labels;
-    for (const auto id : day.batches)
-        if (const auto* batch = input.find(id))
-            labels.push_back(QString::fromStdString(batch->batch->label));
-    return labels;
-}
-
-/// "today", or its date.
-QString nameOf(const LaneInput& input, Day day) {
-    return day == input.outlook.snapshot.today() ? chart_text::today() : shortDay(day);
-}
-
-/// @param brief  in the least room  @param named  says which batches have too many cells
-Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool named,
-              const TextRuler& ruler) {
-    const int likely = wholeLikely(day.numbers);
-    const int ready = day.numbers.ready;
-    Label label;
-    label.lines[0] = {nameOf(input, day.day), Type::Small};
-    label.lines[1] = {cells_sum_text::ripe(day.ripe, day.toNucs, brief), Type::Strong};
-    label.lines[2] = {
-        brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
-        Type::Small};
-    const auto left = leftText(day, brief);
-    label.lines[3] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
-                      Type::Strong};
-    for (const auto& line : label.lines)
-        label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
-    return label;
-}
-
-int weightOf(const LaneInput& input, const CellsDay& day) {
-    const bool selected = std::any_of(day.batches.begin(), day.batches.end(),
-                                      [&](Id<Batch> batch) { return input.isSelected(batch); });
-    return (selected ? 4 : 0) + (input.options.chosenDay == day.day ? 2 : 0) +
-           (day.left() < 0 ? 1 : 0);
-}
-
-void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int target,
+void layLabel(const CellsDay& day, const CellsDayLabel& label, const QRectF& plate, int target,
               bool onPlate, Sheet& sheet) {
     const qreal line = lineOf(sheet.ruler());
     const bool tooMany = day.left() < 0;
@@ -102,41 +38,13 @@ void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int 
     }
 }
 
-/// The plate over x, or as near to that as it meets no other; null where it cannot.
-QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput& input,
-                const std::vector<QRectF>& taken) {
-    constexpr qreal kAir = 3;
-    const qreal wide = label.width;
-    const qreal wished = x - wide / 2;
-    std::vector<qreal> lefts{wished, input.axis.left(), input.axis.right() - wide};
-    for (const auto& other : taken) {
-        lefts.push_back(other.right() + kAir);
-        lefts.push_back(other.left() - kAir - wide);
-    }
-    const auto isFree = [&](qreal left) {
-        constexpr qreal kTouch = 0.01;
-        if (left < input.axis.left() || left + wide > input.axis.right()) return false;
-        return std::none_of(taken.begin(), taken.end(), [&](const QRectF& other) {
-            return left + kTouch < other.right() + kAir &&
-                   other.left() - kAir + kTouch < left + wide;
-        });
-    };
-    std::optional<qreal> best;
-    for (const qreal left : lefts) {
-        const qreal shift = std::abs(left - wished);
-        if (shift > wide / 2 - kPad || (best && std::abs(*best - wished) <= shift)) continue;
-        if (isFree(left)) best = left;
-    }
-    return best ? QRectF(*best, row.top(), wide, row.height()) : QRectF();
-}
-
 /// In one yard alone its own number says it.
 bool hasTotal(const Outlook& outlook) { return outlook.nucs.yards.size() > 1; }
 
 /// "today: 168 ready +358", of all yards, under the lane's name.
 QString totalWords(const LaneInput& input, Day day) {
     const auto all = readyInAllYards(input.outlook, day);
-    return chart_text::readyOn(nameOf(input, day), all.ready, wholeLikely(all));
+    return chart_text::readyOn(cellsDayName(input, day), all.ready, wholeLikely(all));
 }
 
 /// In the line of the days, as it is of one, too. Can be asked: so it lies over the place that
@@ -171,17 +79,6 @@ void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, She
     }
 }
 
-/// Days to be seen, those that matter most first: they get their room first.
-std::vector<std::size_t> byWeight(const LaneInput& input, const std::vector<CellsDay>& days) {
-    std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < days.size(); ++i)
-        if (input.visible.contains(days[i].day)) order.push_back(i);
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return weightOf(input, days[a]) > weightOf(input, days[b]);
-    });
-    return order;
-}
-
 /// Something runs through a place: its words want a ground of their own.
 bool isCrossed(const LaneInput& input, const QRectF& place) {
     const auto& axis = input.axis;
@@ -197,6 +94,8 @@ int wholeLikely(const ReadyNumbers& numbers) {
     // A sum of chances may fall a rounding error short of the whole it is.
     return static_cast<int>(std::floor(numbers.likely + 1e-6));
 }
+
+bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
 
 LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
     const qreal height = ruler.line(Type::Label) + kTick + 1 + kLines * lineOf(ruler) + kAroundRows;
@@ -221,87 +120,19 @@ void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet
 
 namespace {
 
-/// A cells day with its room.
-struct Placed {
-    std::size_t index;
-    bool brief;
-    Label label;
-    QRectF plate;
-};
-
-std::vector<QRectF> platesBut(const std::vector<Placed>& all, const Placed* one) {
-    std::vector<QRectF> plates;
-    for (const auto& placed : all)
-        if (&placed != one) plates.push_back(placed.plate);
-    return plates;
-}
-
-/// Those that matter most first; in few words where whole ones have no room.
-/// @param named  says which batches have too many cells
-std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool named,
-                               const TextRuler& ruler) {
-    const auto& days = input.outlook.nucs.cellsDays;
-    std::vector<Placed> all;
-    for (const auto index : byWeight(input, days)) {
-        const auto& day = days[index];
-        const auto taken = platesBut(all, nullptr);
-        const bool hasName = named && isUncovered(day) && !day.batches.empty();
-        for (const bool brief : {false, true}) {
-            const auto label = labelOf(input, day, brief, hasName, ruler);
-            const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
-            if (plate.isNull()) continue;
-            all.push_back({index, brief, label, plate});
-            break;
-        }
-    }
-    return all;
-}
-
-/// Says which batches have too many cells wherever there is room left for that.
-void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
-                 std::vector<Placed>& all) {
-    for (auto& placed : all) {
-        const auto& day = input.outlook.nucs.cellsDays[placed.index];
-        if (!isUncovered(day) || day.batches.empty()) continue;
-        const auto label = labelOf(input, day, placed.brief, true, ruler);
-        const auto plate =
-            placeFor(label, input.axis.middleOf(day.day), row, input, platesBut(all, &placed));
-        if (plate.isNull()) continue;
-        placed.label = label;
-        placed.plate = plate;
-    }
-}
-
-/// How many days are told in whole words, and how many at all.
-std::pair<std::ptrdiff_t, std::size_t> toldOf(const std::vector<Placed>& all) {
-    return {std::count_if(all.begin(), all.end(), [](const Placed& one) { return !one.brief; }),
-            all.size()};
-}
-
-/// Which batches have too many cells is said where that takes no other day its room: first in
-/// place of what the others would have, so that they move aside.
-std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
-    auto all = placedDays(input, row, false, ruler);
-    auto named = placedDays(input, row, true, ruler);
-    const auto [whole, told] = toldOf(all);
-    const auto [wholeNamed, toldNamed] = toldOf(named);
-    if (wholeNamed >= whole && toldNamed >= told) return named;
-    nameBatches(input, row, ruler, all);
-    return all;
-}
-
 /// Days whose numbers have no room say so, where at least that fits, and can be asked there and at
 /// their ticks.
-void layOthers(const LaneInput& input, const QRectF& row, const std::vector<Placed>& placed,
+void layOthers(const LaneInput& input, const QRectF& row, const std::vector<CellsDaySum>& placed,
                Sheet& sheet) {
     constexpr qreal kGrip = 4;
     constexpr qreal kAir = 3;
     const auto& days = input.outlook.nucs.cellsDays;
     const auto words = chart_text::noRoom();
-    auto taken = platesBut(placed, nullptr);
+    std::vector<QRectF> taken;
+    for (const auto& sum : placed) taken.push_back(sum.plate);
     for (std::size_t i = 0; i < days.size(); ++i) {
         const bool isTold = std::any_of(placed.begin(), placed.end(),
-                                        [&](const Placed& one) { return one.index == i; });
+                                        [&](const CellsDaySum& one) { return one.index == i; });
         if (isTold || !input.visible.contains(days[i].day)) continue;
         const qreal x = input.axis.middleOf(days[i].day);
         const TargetKey key{.hit = Hit::CellsDay, .day = days[i].day, .index = static_cast<int>(i)};
@@ -329,7 +160,7 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
     layTotal(input, row_, sheet);
     layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
-    const auto all = namedDays(input, row_, sheet.ruler());
+    const auto all = cellsDaySums(input, row_, sheet.ruler());
     for (const auto& placed : all) {
         const auto& day = days[placed.index];
         const int target = sheet.target(

@@ -35,7 +35,7 @@ public:
     [[nodiscard]] int indexOfChild(const QAccessibleInterface* /*child*/) const override {
         return -1;
     }
-    [[nodiscard]] QAccessible::Role role() const override { return QAccessible::ListItem; }
+    [[nodiscard]] QAccessible::Role role() const override;
     [[nodiscard]] QAccessible::State state() const override;
     [[nodiscard]] QRect rect() const override;
     [[nodiscard]] QString text(QAccessible::Text kind) const override;
@@ -51,9 +51,7 @@ public:
     [[nodiscard]] QString localizedActionDescription(const QString& /*name*/) const override {
         return {};
     }
-    [[nodiscard]] QStringList keyBindingsForAction(const QString& /*name*/) const override {
-        return {};
-    }
+    [[nodiscard]] QStringList keyBindingsForAction(const QString& name) const override;
 
 private:
     [[nodiscard]] const ChartPart* part() const;
@@ -93,10 +91,13 @@ public:
     [[nodiscard]] const std::vector<ChartPart>& parts() const {
         const auto& outlook = chart().outlook();
         const auto& options = chart().options();
+        const auto& hidden = chart().layoutNow().hidden;
         if (!outlook) {
             parts_.clear();
-        } else if (outlook != of_ || options.chosenDay != day_ || options.orders != orders_) {
-            parts_ = chartParts(*outlook, options);
+        } else if (outlook != of_ || options.chosenDay != day_ || options.orders != orders_ ||
+                   hidden != hidden_) {
+            parts_ = chartParts(*outlook, options, hidden);
+            hidden_ = hidden;
             of_ = outlook;
             day_ = options.chosenDay;
             orders_ = options.orders;
@@ -111,8 +112,16 @@ private:
     mutable OutlookPtr of_;
     mutable std::optional<Day> day_;
     mutable SeasonOrdersPtr orders_;
+    mutable HiddenLanes hidden_;
     mutable std::map<int, QAccessible::Id> made_;
 };
+
+/// That of the whole chart which does what the part is for; empty: none.
+QString keyOf(ChartPart::Kind kind) {
+    return kind == ChartPart::Kind::LanesBelow   ? chart_hand_text::lanesBelowKey()
+           : kind == ChartPart::Kind::LanesAbove ? chart_hand_text::lanesAboveKey()
+                                                 : QString();
+}
 
 const ChartPart* PartAccess::part() const {
     if (!chart_) return nullptr;
@@ -141,7 +150,8 @@ QRect PartAccess::rect() const {
     if (is == nullptr) return {};
     const auto* target = findTarget(chart_->layoutNow(), is->key);
     if (target == nullptr) return {};
-    const auto place = target->rect.toAlignedRect().intersected(chart_->rect());
+    const auto place =
+        seenPart(chart_->layoutNow(), *target).intersected(chart_->rect()).toAlignedRect();
     return {chart_->mapToGlobal(place.topLeft()), place.size()};
 }
 
@@ -150,7 +160,20 @@ QString PartAccess::text(QAccessible::Text kind) const {
     if (is == nullptr) return {};
     if (kind == QAccessible::Name) return is->name;
     if (kind == QAccessible::Value || kind == QAccessible::Description) return is->value;
+    if (kind == QAccessible::Accelerator) return keyOf(is->kind);
     return {};
+}
+
+QAccessible::Role PartAccess::role() const {
+    const auto* is = part();
+    return is != nullptr && !keyOf(is->kind).isEmpty() ? QAccessible::Button
+                                                       : QAccessible::ListItem;
+}
+
+QStringList PartAccess::keyBindingsForAction(const QString& name) const {
+    const auto* is = part();
+    if (is == nullptr || name != chart_hand_text::scrollThere()) return {};
+    return {keyOf(is->kind)};
 }
 
 QStringList PartAccess::actionNames() const {
@@ -165,6 +188,9 @@ QStringList PartAccess::actionNames() const {
             return {change()};
         case ChartPart::Kind::YardDay:
             return {choose()};
+        case ChartPart::Kind::LanesBelow:
+        case ChartPart::Kind::LanesAbove:
+            return {scrollThere()};
     }
     return {};
 }
@@ -173,6 +199,8 @@ void PartAccess::doAction(const QString& name) {
     const auto* is = part();
     if (is == nullptr) return;
     const auto batch = is->key.batch;
+    if (is->kind == ChartPart::Kind::LanesBelow) return chart_->scrollLanes(1);
+    if (is->kind == ChartPart::Kind::LanesAbove) return chart_->scrollLanes(-1);
     if (is->order) return Q_EMIT chart_->orderRequested(*is->order);
     if (batch.isNone()) return chart_->standOn(is->key);
     chart_->setSelectedBatch(batch);

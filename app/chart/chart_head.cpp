@@ -204,7 +204,7 @@ void layFlags(const LaneInput& input, const QRectF& row, Sheet& sheet) {
         if (same) return;
     }
     if (!showsToday) return;
-    const Flag flag{chart_text::today(), axis.xOf(today), true};
+    const Flag flag{chart_text::today(), axis.middleOf(today), true};
     auto rect = flagRect(flag, input, row, sheet);
     if (taken && rect.intersects(taken->adjusted(-3, 0, 3, 0))) {
         const bool left = today < *chosen;
@@ -283,6 +283,21 @@ void layClearDays(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     }
 }
 
+/// Today begins at its line: its column is raised from the ground, and ends where the next day
+/// begins.
+void layTodayGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
+    constexpr qreal kLeast = 4;  ///< px of a day, to end visibly
+    const auto& axis = input.axis;
+    const Day today = input.outlook.snapshot.today();
+    const auto column =
+        sheet.snap().rect(axis.xOf(today), area.top(), axis.xOf(today + Days{1}), area.bottom());
+    sheet.fill(Layer::Ground, Role::ChosenGround, column);
+    if (column.width() < kLeast) return;
+    sheet.fill(
+        Layer::Ground, Role::GridStrong,
+        {column.right() - sheet.snap().hair(), area.top(), sheet.snap().hair(), area.height()});
+}
+
 }  // namespace
 
 void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
@@ -304,6 +319,7 @@ void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     }
     const Day today = input.outlook.snapshot.today();
     if (input.visible.contains(today)) {
+        layTodayGround(input, area, sheet);
         const qreal x = snap(axis.xOf(today));
         sheet.fill(Layer::Marks, Role::Today,
                    {x - snap.hair(), area.top(), 2 * snap.hair(), area.height()});

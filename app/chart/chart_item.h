@@ -3,6 +3,7 @@
 #include <QPainterPath>
 #include <QRectF>
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -110,6 +111,13 @@ struct Target {
     QRectF rect;
 };
 
+/// Names of lanes out of sight, from top to bottom.
+struct HiddenLanes {
+    QStringList above;
+    QStringList below;
+    friend bool operator==(const HiddenLanes&, const HiddenLanes&) = default;
+};
+
 /// A chart laid out: everything painted and everything that can be hit, from one reckoning.
 struct Layout {
     std::vector<Item> items;  ///< in painting order
@@ -121,6 +129,7 @@ struct Layout {
     qreal contentHeight = 0;    ///< of the lanes; taller than the plot when it can be scrolled
     qreal pxPerCell = 0;        ///< thickness of one cell in a builder
     bool legendFolded = false;  ///< by hand, or for want of room
+    HiddenLanes hidden;
 };
 
 }  // namespace tenthday

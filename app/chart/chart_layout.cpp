@@ -10,6 +10,7 @@
 #include "chart/hidden_lanes.h"
 #include "chart/hint_lane.h"
 #include "chart/legend.h"
+#include "chart/legend_marks.h"
 #include "chart/promise_lane.h"
 #include "chart/queens_lane.h"
 #include "chart/ribbon.h"
@@ -206,38 +207,71 @@ struct Foot {
     qreal strip = 0;
     qreal legend = kMargin;
     bool isFolded = false;
+    std::vector<LegendMark> marks;  ///< of the legend
     [[nodiscard]] qreal height() const { return hidden + strip + legend; }
 };
 
 /// Lanes go before the legend, which the hand that opens it has the last word about.
 bool foldsLegend(const ChartOptions& options, qreal room, qreal least) {
-    if (options.legendFolded || options.legendOpened || !options.canFold)
-        return options.legendFolded;
-    return options.legendHeld.value_or(room < least);
+    const bool isSet = options.legendFolded || options.legendOpened;
+    if (isSet || !(options.canFold || options.isPicture)) return options.legendFolded;
+    return options.legendHeld ? options.legendHeld->folded : room < least;
+}
+
+/// A picture shows its days; a window can be scrolled to all others.
+std::vector<LegendMark> marksOf(const LaneInput& input) {
+    const auto& options = input.options;
+    if (options.legendHeld) return options.legendHeld->marks;
+    return legendMarks(input.outlook, options,
+                       options.isPicture ? input.visible : input.outlook.season);
+}
+
+/// A picture cannot be scrolled: the last lanes for which it has no room are left out.
+/// @param room  for lanes and what lies under them, px  @return their names
+QStringList leaveOut(Lanes& lanes, std::vector<LaneHeight>& bounds, qreal room,
+                     const TextRuler& ruler) {
+    constexpr std::size_t kFewest = 2;
+    QStringList names;
+    while (lanes.size() > kFewest) {
+        const qreal foot =
+            kMargin + kAboveLegend + (names.isEmpty() ? 0 : hiddenLanesHeight(ruler));
+        if (sumsOf(bounds).least + foot <= room) break;
+        names.prepend(lanes.back().title);
+        lanes.pop_back();
+        bounds.pop_back();
+    }
+    return names;
 }
 
 /// @param room   for lanes and what lies under them, px
 /// @param least  that lanes can bear
-Foot footOf(const LaneInput& input, qreal room, qreal least, const TextRuler& ruler) {
+/// @param lacks  lanes are left out
+Foot footOf(const LaneInput& input, qreal room, qreal least, bool lacks, const TextRuler& ruler) {
     const auto& options = input.options;
     const auto& axis = input.axis;
     Foot foot;
+    if (lacks) foot.hidden = hiddenLanesHeight(ruler);
     if (options.strip && !axis.showsAll()) foot.strip = stripHeight(ruler) + 2 * kAboveLegend;
     if (options.legend) {
-        foot.legend = kAboveLegend + legendHeight(input.outlook, options, axis.width(), ruler);
+        foot.marks = marksOf(input);
+        foot.legend = kAboveLegend + legendHeight(foot.marks, axis.width(), ruler);
         foot.isFolded = foldsLegend(options, room - foot.height(), least + kAboveLegend);
-        if (foot.isFolded) foot.legend = kAboveLegend + foldedLegendHeight(ruler);
+        if (foot.isFolded)
+            foot.legend = options.isPicture ? kMargin : kAboveLegend + foldedLegendHeight(ruler);
     }
-    if (room - foot.height() < least + kAboveLegend) foot.hidden = hiddenLanesHeight(ruler);
+    if (!options.isPicture && room - foot.height() < least + kAboveLegend)
+        foot.hidden = hiddenLanesHeight(ruler);
     return foot;
 }
 
-void layFoot(const LaneInput& input, const Foot& foot, const std::vector<LaneSpan>& lanes,
+void layFoot(const LaneInput& input, const Foot& foot, const HiddenLanes& hidden,
              const QRectF& plot, Sheet& sheet) {
     const auto& axis = input.axis;
-    if (foot.hidden > 0)
-        layHiddenLanes(hiddenLanes(lanes, plot, sheet.ruler()),
-                       {axis.left(), plot.bottom(), axis.width(), foot.hidden}, sheet);
+    const QRectF line(axis.left(), plot.bottom(), axis.width(), foot.hidden);
+    if (input.options.isPicture)
+        layLackingLanes(hidden.below, line, sheet);
+    else
+        layHiddenLanes(hidden, line, sheet);
     if (foot.strip > 0)
         layStrip(input,
                  {axis.left(), plot.bottom() + foot.hidden + kAboveLegend, axis.width(),
@@ -246,7 +280,7 @@ void layFoot(const LaneInput& input, const Foot& foot, const std::vector<LaneSpa
     if (!input.options.legend) return;
     const QRectF area(axis.left(), plot.bottom() + foot.hidden + foot.strip + kAboveLegend,
                       axis.width(), foot.legend - kAboveLegend);
-    layLegend(input, foot.isFolded, area, sheet);
+    layLegend(input, foot.marks, foot.isFolded, area, sheet);
 }
 
 /// Everything of one lane but what must keep clear of the ribbon.
@@ -331,6 +365,7 @@ LaidUnder::LaidUnder(const Outlook& outlook, const DayAxis& days, const ChartOpt
       openYards(options.openYards),
       foldedLanes(options.foldedLanes),
       canFold(options.canFold),
+      isPicture(options.isPicture),
       isPreview(options.before != nullptr),
       proposals(options.proposals),
       today(outlook.snapshot.today()),
@@ -360,7 +395,10 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
     lanes = LanesOf(outlook, options, std::move(lanes)).all();
     std::vector<LaneHeight> bounds;
     for (const auto& lane : lanes) bounds.push_back(lane.lane->height(input, ruler));
-    const auto foot = footOf(input, options.size.height() - head, sumsOf(bounds).least, ruler);
+    const qreal room = options.size.height() - head;
+    HiddenLanes hidden;
+    if (options.isPicture) hidden.below = leaveOut(lanes, bounds, room, ruler);
+    const auto foot = footOf(input, room, sumsOf(bounds).least, !hidden.below.isEmpty(), ruler);
     const auto plot = sheet.snap().rect(axis.left(), head, axis.right(),
                                         std::max(head + 40, options.size.height() - foot.height()));
     layGround(input, plot, sheet);
@@ -370,10 +408,12 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
         sheet.frameTarget(Layer::Marks, Role::Selection, options.place, 1);
     layCovers(input, options, plot, sheet);
     layHead(input, {axis.left(), 0, axis.width(), head}, sheet);
-    layFoot(input, foot, laid, plot, sheet);
+    if (!options.isPicture && foot.hidden > 0) hidden = hiddenLanes(laid, plot, ruler);
+    layFoot(input, foot, hidden, plot, sheet);
     const qreal content = laid.back().bottom - laid.front().top + kAboveLegend;
     auto layout = std::move(sheet).finish(axis, plot, content);
     layout.legendFolded = foot.isFolded;
+    layout.hidden = hidden;
     return layout;
 }
 

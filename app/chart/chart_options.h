@@ -9,12 +9,20 @@
 #include "calendar/day.h"
 #include "chart/chart_item.h"
 #include "chart/chart_proposals.h"
+#include "chart/legend_mark.h"
 #include "outlook/season_orders.h"
 
 namespace tenthday {
 
 /// Lanes that fold to one line with their name; yards fold by themselves.
 enum class LaneName : std::uint8_t { FlyingDays, Builders, CellsDays, Queens, Promise };
+
+/// The legend as it was: one that came and went, or grew, with each day of a drag would move all
+/// that is dragged over.
+struct LegendHeld {
+    bool folded = false;
+    std::vector<LegendMark> marks;
+};
 
 struct ChartOptions {
     QSizeF size{1280, 720};  ///< logical px
@@ -27,15 +35,16 @@ struct ChartOptions {
     std::vector<Id<Yard>> openYards;      ///< shown nuc by nuc
     std::vector<LaneName> foldedLanes;
     bool legend = true;
-    bool legendFolded = false;         ///< to its head, which opens it again
-    bool legendOpened = false;         ///< by hand: open however little room lanes have
-    std::optional<bool> legendHeld{};  ///< folded or not, as it was, while a preview is shown
-    bool canFold = false;              ///< marks beside names fold lanes
-    bool strip = false;                ///< the whole season in small, where not all of it is shown
-    TargetKey place;                   ///< where the keys are: framed
-    bool offersDays = false;           ///< while a batch is dragged: `clearDays` are marked
-    std::vector<Day> clearDays;        ///< days on which it could start and clash with nothing
-    ChartProposalsPtr proposals;       ///< drawn as ghosts beside what is planned
+    bool legendFolded = false;             ///< to its head, which opens it again
+    bool legendOpened = false;             ///< by hand: open however little room lanes have
+    std::optional<LegendHeld> legendHeld;  ///< while a preview is shown
+    bool isPicture = false;       ///< nobody scrolls or presses: lanes without room are left out
+    bool canFold = false;         ///< marks beside names fold lanes
+    bool strip = false;           ///< the whole season in small, where not all of it is shown
+    TargetKey place;              ///< where the keys are: framed
+    bool offersDays = false;      ///< while a batch is dragged: `clearDays` are marked
+    std::vector<Day> clearDays;   ///< days on which it could start and clash with nothing
+    ChartProposalsPtr proposals;  ///< drawn as ghosts beside what is planned
     /// Orders and queens, reckoned apart; null while they are not there yet.
     SeasonOrdersPtr orders;
     bool ordersAreOld = false;  ///< of the season as it was: what is shown of them is about right

@@ -4,6 +4,7 @@
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 #include "screen_text/flying_text.h"
+#include "screen_text/lists.h"
 #include "screen_text/order_text.h"
 
 namespace tenthday {
@@ -92,13 +93,31 @@ void addOrders(const ChartOptions& options, std::vector<ChartPart>& parts) {
     }
 }
 
+void addHidden(const HiddenLanes& hidden, std::vector<ChartPart>& parts) {
+    using namespace chart_hand_text;
+    if (!hidden.below.isEmpty())
+        parts.push_back({ChartPart::Kind::LanesBelow,
+                         {.hit = Hit::LanesBelow},
+                         lanesBelowName(),
+                         listed(hidden.below),
+                         {}});
+    if (!hidden.above.isEmpty())
+        parts.push_back({ChartPart::Kind::LanesAbove,
+                         {.hit = Hit::LanesAbove},
+                         lanesAboveName(),
+                         listed(hidden.above),
+                         {}});
+}
+
 }  // namespace
 
-std::vector<ChartPart> chartParts(const Outlook& outlook, const ChartOptions& options) {
+std::vector<ChartPart> chartParts(const Outlook& outlook, const ChartOptions& options,
+                                  const HiddenLanes& hidden) {
     std::vector<ChartPart> parts;
     addBatches(outlook, parts);
     addYards(outlook, options, parts);
     addOrders(options, parts);
+    addHidden(hidden, parts);
     return parts;
 }
 

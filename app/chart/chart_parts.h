@@ -9,7 +9,7 @@
 namespace tenthday {
 
 struct ChartPart {
-    enum class Kind : std::uint8_t { Batch, Load, YardDay, Order };
+    enum class Kind : std::uint8_t { Batch, Load, YardDay, Order, LanesBelow, LanesAbove };
     Kind kind{};
     TargetKey key;  ///< as the layout names it; of a batch, its first load
     QString name;
@@ -18,8 +18,8 @@ struct ChartPart {
 };
 
 /// Batches with their loads by graft, then yards on the chosen day (today without one) in driving
-/// order, then orders by due day.
-[[nodiscard]] std::vector<ChartPart> chartParts(const Outlook& outlook,
-                                                const ChartOptions& options);
+/// order, then orders by due day; last, lanes out of sight.
+[[nodiscard]] std::vector<ChartPart> chartParts(const Outlook& outlook, const ChartOptions& options,
+                                                const HiddenLanes& hidden = {});
 
 }  // namespace tenthday

@@ -88,4 +88,11 @@ void layHiddenLanes(const HiddenLanes& hidden, const QRectF& line, Sheet& sheet)
     laySign(text, false, {line.right() - width, line.top(), width, line.height()}, sheet);
 }
 
+void layLackingLanes(const QStringList& lanes, const QRectF& line, Sheet& sheet) {
+    if (lanes.isEmpty()) return;
+    sheet.text(Layer::Heads, Role::Ink, Type::Small,
+               fitted(lanes, chart_hand_text::lanesLacking, line.width(), sheet.ruler()),
+               {line.left(), sheet.baselineAt(Type::Small, line.center().y())}, Align::Left);
+}
+
 }  // namespace tenthday

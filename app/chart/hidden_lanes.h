@@ -1,7 +1,6 @@
 /// @file hidden_lanes.h  Where lanes are scrolled, a line under the plot names those above and
 /// below.
 #pragma once
-#include <QStringList>
 #include <vector>
 
 #include "chart/sheet.h"
@@ -16,11 +15,6 @@ struct LaneSpan {
     bool isRowsOfBefore = false;  ///< hidden as soon as some of them are
 };
 
-/// Names of lanes out of sight, from top to bottom.
-struct HiddenLanes {
-    QStringList above;
-    QStringList below;
-};
 [[nodiscard]] HiddenLanes hiddenLanes(const std::vector<LaneSpan>& lanes, const QRectF& plot,
                                       const TextRuler& ruler);
 
@@ -30,5 +24,7 @@ struct HiddenLanes {
 /// Can be pressed: Hit::LanesBelow at its left, Hit::LanesAbove at its right. As many are named as
 /// have room.
 void layHiddenLanes(const HiddenLanes& hidden, const QRectF& line, Sheet& sheet);
+/// In a picture, which nobody scrolls: which lanes it lacks.
+void layLackingLanes(const QStringList& lanes, const QRectF& line, Sheet& sheet);
 
 }  // namespace tenthday

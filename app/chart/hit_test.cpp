@@ -13,17 +13,32 @@ QRectF grip(const Target& target) {
     return target.rect.adjusted(-beside, -above, beside, above);
 }
 
+/// Beside, above, under or in the plot.
+QRectF regionOf(const Layout& layout, Hit hit) {
+    constexpr qreal kFar = 1e6;
+    const auto& plot = layout.plot;
+    switch (hit) {
+        case Hit::LegendName:
+        case Hit::Strip:
+        case Hit::LanesBelow:
+        case Hit::LanesAbove:
+            return {-kFar, plot.bottom(), 2 * kFar, kFar};
+        case Hit::YardName:
+        case Hit::LaneName:
+        case Hit::ReadyTotal:
+            return {-kFar, plot.top(), plot.left() + kFar, plot.height()};
+        case Hit::Head:
+            return {plot.left(), -kFar, plot.width(), plot.top() + kFar};
+        default:
+            return plot;
+    }
+}
+
 bool isInSight(const Layout& layout, const Target& target, QPointF point) {
-    if (target.key.hit == Hit::LegendName || target.key.hit == Hit::Strip ||
-        target.key.hit == Hit::LanesBelow || target.key.hit == Hit::LanesAbove)
-        return point.y() >= layout.plot.bottom();
-    if (target.key.hit == Hit::YardName || target.key.hit == Hit::LaneName ||
-        target.key.hit == Hit::ReadyTotal)
-        return point.x() < layout.plot.left() && point.y() >= layout.plot.top() &&
-               point.y() < layout.plot.bottom();
-    if (point.x() < layout.plot.left() || point.x() > layout.plot.right()) return false;
-    const bool inPlot = point.y() >= layout.plot.top() && point.y() < layout.plot.bottom();
-    return target.key.hit == Hit::Head ? point.y() < layout.plot.top() : inPlot;
+    const auto region = regionOf(layout, target.key.hit);
+    // Where regions meet, what lies between is of the lower and of the right one.
+    return region.contains(point) && point.y() < region.bottom() &&
+           (point.x() < region.right() || region.right() > layout.plot.left());
 }
 
 /// What lies behind everything: asked only where nothing stands on it.
@@ -55,6 +70,10 @@ const Target* targetAt(const Layout& layout, QPointF point, Hit hit) {
         if (at->key.hit == hit && at->rect.contains(point) && isInSight(layout, *at, point))
             return &*at;
     return nullptr;
+}
+
+QRectF seenPart(const Layout& layout, const Target& target) {
+    return target.rect.intersected(regionOf(layout, target.key.hit));
 }
 
 const Target* findTarget(const Layout& layout, const TargetKey& key) {

@@ -10,6 +10,8 @@ namespace tenthday {
 [[nodiscard]] const Target* targetAt(const Layout& layout, QPointF point);
 /// The topmost place of one kind at a point, whatever else lies over it; null where there is none.
 [[nodiscard]] const Target* targetAt(const Layout& layout, QPointF point, Hit hit);
+/// What of a place is in sight: not scrolled behind head, foot or names. Empty where nothing is.
+[[nodiscard]] QRectF seenPart(const Layout& layout, const Target& target);
 /// The place of this name, or null where it is not laid out.
 [[nodiscard]] const Target* findTarget(const Layout& layout, const TargetKey& key);
 

@@ -30,6 +30,7 @@ struct LaidUnder {
     std::vector<Id<Yard>> openYards;
     std::vector<LaneName> foldedLanes;
     bool canFold;
+    bool isPicture;
     bool isPreview;
     ChartProposalsPtr proposals;
     Day today;

@@ -1,17 +1,10 @@
 #include "chart/legend.h"
 
-#include <array>
-#include <variant>
-
 #include "chart/bands.h"
-#include "chart/flying_lane.h"
 #include "chart/legend_signs.h"
-#include "chart/queens_lane.h"
 #include "look/space.h"
-#include "outlook/season_orders.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
-#include "screen_text/flying_text.h"
 #include "screen_text/legend_text.h"
 
 namespace tenthday {
@@ -19,10 +12,7 @@ namespace {
 
 using chart_text::LegendEntry;
 
-/// A colour of the lanes, or a sign.
-using Entry = std::variant<LegendEntry, LegendSign>;
-
-QString textOf(const Entry& entry) {
+QString textOf(const LegendMark& entry) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return chart_text::legend(*of);
     return legend_text::sign(std::get<LegendSign>(entry));
 }
@@ -31,49 +21,14 @@ constexpr qreal kSwatch = 15;
 constexpr qreal kToText = space::kPart;
 constexpr qreal kBetween = 17;
 
-/// Of every season, lane by lane.
-constexpr auto kEntries = std::to_array<Entry>(
-    {LegendEntry::OpenCells,  LegendEntry::SealedCells, LegendSign::CellsOut,
-     LegendSign::MakeUp,      LegendEntry::LookDue,     LegendEntry::LookDone,
-     LegendEntry::Rest,       LegendSign::Idle,         LegendSign::CellsDay,
-     LegendSign::TooMany,     LegendEntry::Virgin,      LegendEntry::DueToFly,
-     LegendEntry::FirstEggs,  LegendEntry::Laying,      LegendEntry::JudgedGood,
-     LegendEntry::NoQueen,    LegendSign::DroneLayer,   LegendEntry::Ready,
-     LegendEntry::Likely,     LegendSign::BoxedNumber,  LegendEntry::Waiting,
-     LegendEntry::NotStocked, LegendSign::Spent});
-constexpr auto kOfOrders = std::to_array<LegendSign>(
-    {LegendSign::OrderMet, LegendSign::OrderAtRisk, LegendSign::OrderShort, LegendSign::Leaves});
-constexpr auto kLast =
-    std::to_array<LegendSign>({LegendSign::Chosen, LegendSign::ClearDay, LegendSign::Planned,
-                               LegendSign::Trouble, LegendSign::Urgent});
-
 qreal lineHeight(const TextRuler& ruler) { return ruler.line(Type::Small) + 4; }
-
-std::vector<Entry> entriesOf(const Outlook& outlook, const ChartOptions& options) {
-    std::vector<Entry> entries(kEntries.begin(), kEntries.end());
-    if (knowsFlyingDays(outlook))
-        entries.insert(entries.end(), {LegendEntry::FlyingDay, LegendEntry::NoFlyingDay});
-    if (knowsFlyingDays(outlook) && !flying_text::isThisYearOnly(outlook))
-        entries.push_back(LegendEntry::FlyingChance);
-    if (knowsDrones(outlook)) entries.push_back(LegendEntry::DronesMature);
-    if (outlook.limits.firstGraft() || outlook.limits.lastGraft())
-        entries.push_back(LegendEntry::OutsideLimits);
-    if (hasQueensOrOrders(outlook)) entries.push_back(LegendSign::InHand);
-    if (showsOrders(outlook, options))
-        entries.insert(entries.end(), kOfOrders.begin(), kOfOrders.end());
-    entries.push_back(LegendSign::Weekend);
-    if (outlook.snapshot.all<DayOff>().size() > 0) entries.push_back(LegendSign::DayOff);
-    entries.insert(entries.end(), kLast.begin(), kLast.end());
-    return entries;
-}
 
 /// Places entries left to right, in lines; gives each its line and x.
 template <class Do>
-int flow(const Outlook& outlook, const ChartOptions& options, qreal width, const TextRuler& ruler,
-         Do&& place) {
+int flow(const std::vector<LegendMark>& marks, qreal width, const TextRuler& ruler, Do&& place) {
     int line = 0;
     qreal x = 0;
-    for (const auto entry : entriesOf(outlook, options)) {
+    for (const auto& entry : marks) {
         const qreal needs = kSwatch + kToText + ruler.width(textOf(entry), Type::Small);
         if (x > 0 && x + needs > width) {
             ++line;
@@ -175,7 +130,7 @@ void laySwatch(LegendEntry entry, const QRectF& box, Sheet& sheet) {
     }
 }
 
-void layEntry(const Entry& entry, const QRectF& box, Sheet& sheet) {
+void layEntry(const LegendMark& entry, const QRectF& box, Sheet& sheet) {
     if (const auto* of = std::get_if<LegendEntry>(&entry)) return laySwatch(*of, box, sheet);
     layLegendSign(std::get<LegendSign>(entry), box, sheet);
 }
@@ -198,31 +153,26 @@ void layFold(bool folded, const QRectF& area, Sheet& sheet) {
 
 }  // namespace
 
-qreal legendHeight(const Outlook& outlook, const ChartOptions& options, qreal width,
-                   const TextRuler& ruler) {
-    return flow(outlook, options, width, ruler, [](const Entry&, qreal, int) {}) *
-               lineHeight(ruler) +
-           10;
+qreal legendHeight(const std::vector<LegendMark>& marks, qreal width, const TextRuler& ruler) {
+    return flow(marks, width, ruler, [](const LegendMark&, qreal, int) {}) * lineHeight(ruler) + 10;
 }
 
 qreal foldedLegendHeight(const TextRuler& ruler) { return lineHeight(ruler) + 10; }
 
-void layLegend(const LaneInput& input, bool folded, const QRectF& area, Sheet& sheet) {
-    const auto& outlook = input.outlook;
+void layLegend(const LaneInput& input, const std::vector<LegendMark>& marks, bool folded,
+               const QRectF& area, Sheet& sheet) {
     if (input.options.canFold) layFold(folded, area, sheet);
     if (folded) return;
     const auto& snap = sheet.snap();
     const qreal line = lineHeight(sheet.ruler());
-    flow(outlook, input.options, area.width(), sheet.ruler(),
-         [&](const Entry& entry, qreal x, int row) {
-             const qreal middle = area.top() + 6 + (row + 0.5) * line;
-             const auto box =
-                 snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
-             layEntry(entry, box, sheet);
-             sheet.text(Layer::Heads, Role::InkSoft, Type::Small, textOf(entry),
-                        {box.right() + kToText, sheet.baselineAt(Type::Small, middle)},
-                        Align::Left);
-         });
+    flow(marks, area.width(), sheet.ruler(), [&](const LegendMark& entry, qreal x, int row) {
+        const qreal middle = area.top() + 6 + (row + 0.5) * line;
+        const auto box =
+            snap.rect(area.left() + x, middle - 5, area.left() + x + kSwatch, middle + 5);
+        layEntry(entry, box, sheet);
+        sheet.text(Layer::Heads, Role::InkSoft, Type::Small, textOf(entry),
+                   {box.right() + kToText, sheet.baselineAt(Type::Small, middle)}, Align::Left);
+    });
 }
 
 }  // namespace tenthday

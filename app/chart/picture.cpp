@@ -70,6 +70,7 @@ Picture pictureOf(const Outlook& outlook, const PictureOptions& options) {
     const FontRuler ruler(face);
     ChartOptions chart;
     chart.size = options.size;
+    chart.isPicture = true;
     QRectF page(QPointF(), QSizeF(options.size));
     QRectF area = page;
     QString head;

@@ -28,19 +28,19 @@ std::optional<DayWindow> byPlan(const Outlook& outlook, Id<Batch> batch, const D
 
 }  // namespace
 
-std::optional<Moment::duration> shiftToPlan(const LaneInput& input, Id<Batch> id) {
-    const auto* batch = input.find(id);
+std::optional<Moment::duration> shiftToPlan(const Outlook& outlook, Id<Batch> id) {
+    const auto* batch = outlook.find(id);
     if (batch == nullptr || !batch->timeline.grafted) return std::nullopt;
     const auto& row = *batch->batch;
     const Moment planned =
-        reckonedGraft(row.start, momentOf(row.day, row.hour), input.outlook.snapshot.facts());
+        reckonedGraft(row.start, momentOf(row.day, row.hour), outlook.snapshot.facts());
     if (dayOf(planned) == dayOf(batch->timeline.graft)) return std::nullopt;
     return planned - batch->timeline.graft;
 }
 
 std::optional<DayWindow> plannedDays(const LaneInput& input, Id<Batch> batch,
                                      const DayWindow& days) {
-    const bool asked = input.isSelected(batch) || shiftToPlan(input, batch);
+    const bool asked = input.isSelected(batch) || shiftToPlan(input.outlook, batch);
     const auto planned = asked ? byPlan(input.outlook, batch, days) : std::nullopt;
     return planned == days ? std::nullopt : planned;
 }

@@ -13,6 +13,7 @@
 #include "chart/dragged_card.h"
 #include "chart/gesture_resting.h"
 #include "chart/hit_test.h"
+#include "chart/legend_marks.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
@@ -75,11 +76,11 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
 }
 
 void SeasonChart::setPreview(const OutlookPtr& preview) {
-    // A legend that came and went with each day of a drag would move all that is dragged over.
     if (!preview)
         options_.legendHeld.reset();
     else if (!options_.legendHeld)
-        options_.legendHeld = layoutNow().legendFolded;
+        options_.legendHeld = {layoutNow().legendFolded,
+                               legendMarks(*saved_, options_, saved_->season)};
     shown_ = preview ? preview : saved_;
     options_.before = preview ? saved_ : nullptr;
     orders_->show(shown_, preview != nullptr);

@@ -3,6 +3,7 @@
 #include <numeric>
 #include <set>
 
+#include "chart/line_room.h"
 #include "look/space.h"
 #include "screen_text/chart_hand_text.h"
 #include "screen_text/dates.h"
@@ -16,54 +17,6 @@ namespace {
 constexpr qreal kSign = 9;
 constexpr qreal kToWord = space::kInset;
 constexpr qreal kBetween = 14;
-
-/// Room along a line that is given away piece by piece.
-class LineRoom {
-public:
-    LineRoom(const QRectF& line, const std::vector<QRectF>& taken) : line_(line) {
-        for (const auto& rect : taken) close(rect, kBetween);
-    }
-
-    /// What comes keeps so much air to it.
-    void close(const QRectF& rect, qreal air) {
-        closed_.push_back({rect.left() - air, rect.right() + air});
-    }
-    /// The free place of such a width nearest to x; null where there is none. It is taken then.
-    QRectF take(qreal x, qreal width) {
-        std::vector<qreal> starts{x, line_.right() - width};
-        for (const auto& [from, until] : closed_) {
-            starts.push_back(until);
-            starts.push_back(from - width);
-        }
-        std::optional<qreal> best;
-        for (const qreal start : starts)
-            if (isFree(start, width) && (!best || std::abs(start - x) < std::abs(*best - x)))
-                best = start;
-        if (!best) return {};
-        const QRectF place(*best, line_.top(), width, line_.height());
-        close(place, kBetween);
-        return place;
-    }
-    /// The first free place of such a width from x on.
-    QRectF takeFrom(qreal x, qreal width) {
-        auto right = *this;
-        right.close({line_.left(), 0, x - line_.left(), 0}, 0);
-        const auto place = right.take(x, width);
-        if (!place.isNull()) close(place, kBetween);
-        return place;
-    }
-
-private:
-    [[nodiscard]] bool isFree(qreal left, qreal width) const {
-        constexpr qreal kTouch = 0.01;
-        if (left < line_.left() || left + width > line_.right()) return false;
-        return std::none_of(closed_.begin(), closed_.end(), [&](const auto& other) {
-            return left + kTouch < other.second && other.first + kTouch < left + width;
-        });
-    }
-    QRectF line_;
-    std::vector<std::pair<qreal, qreal>> closed_;  ///< from and until, with their air
-};
 
 /// The lines of today and the chosen day cut through no words.
 void closeDayLines(const LaneInput& input, LineRoom& room) {
@@ -353,7 +306,7 @@ void layTroubles(const LaneInput& input, std::vector<Trouble> troubles, const QR
         return a.weight != b.weight ? a.weight > b.weight : a.x < b.x;
     });
     const auto all = joined(troubles);
-    LineRoom room(line, taken);
+    LineRoom room(line, taken, kBetween);
     closeDayLines(input, room);
     const bool inDanger = std::any_of(all.begin(), all.end(), [](const Trouble& trouble) {
         return trouble.role == Role::Danger;

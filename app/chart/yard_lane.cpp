@@ -23,6 +23,7 @@ const YardDay* yardDayOn(const LaneInput& input, const YardOutlook& yard, Day da
 /// The mark that says whether the yard is opened; all of its names can be pressed.
 void layOpener(const LaneInput& input, const YardOutlook& yard, qreal middle, const QRectF& area,
                Sheet& sheet) {
+    if (input.options.isPicture) return;
     const int target = sheet.target({.hit = Hit::YardName, .yard = yard.yard->id},
                                     {0, area.top(), input.axis.left(), area.height()});
     sheet.glyph(Layer::Names, Role::InkSoft,

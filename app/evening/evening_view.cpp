@@ -90,7 +90,8 @@ EveningView::EveningView(Desk& desk, QWidget* parent)
     connect(model_, &EveningModel::noteWished, this, &EveningView::enterNote, Qt::QueuedConnection);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &EveningView::tellCurrent);
-    connect(&desk_, &Desk::shown, this, &EveningView::follow);
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
+    seen_.follow();
 }
 
 QWidget* EveningView::makeTop() {
@@ -147,7 +148,7 @@ void EveningView::setDay(Day day) {
     day = std::clamp(day, days.first, std::max(days.first, desk_.snapshot().today()));
     if (day == day_) return;
     day_ = day;
-    follow();
+    seen_.follow();
     Q_EMIT dayChosen(day_);
 }
 
@@ -158,8 +159,6 @@ const EveningRow* EveningView::current() const {
 
 /// Keeps the current row, wherever it stands now.
 void EveningView::follow() {
-    stale_ = !isVisible();
-    if (stale_) return;
     std::optional<EveningRow> before;
     if (const auto* row = current()) before = *row;
     const int at = std::max(table_->currentIndex().row(), 0);
@@ -339,11 +338,6 @@ bool EveningView::press(int key) {
         default:
             return false;
     }
-}
-
-void EveningView::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) follow();
 }
 
 bool EveningView::eventFilter(QObject* watched, QEvent* event) {

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "evening/evening_model.h"
 
 class QLabel;
@@ -46,7 +47,6 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -68,7 +68,7 @@ private:
 
     Desk& desk_;
     Day day_;
-    bool stale_ = true;  ///< there is something new that nobody has seen yet
+    WhileSeen seen_{this, [this] { follow(); }};
     QString queenNumbers_;
     EveningModel* model_;
     QTableView* table_;

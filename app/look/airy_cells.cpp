@@ -20,8 +20,7 @@ QSize AiryCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&
     words.rect.adjust(air(), 0, -air(), 0);
     const auto needed = QStyledItemDelegate::sizeHint(words, index);
     const auto column = static_cast<std::size_t>(index.column());
-    const int room = column < rooms_.size() ? rooms_[column] : QWIDGETSIZE_MAX;
-    const int most = std::min(widthOfLetters(most_, option.fontMetrics), room);
+    const int most = column < rooms_.size() ? rooms_[column] : widthOfMost(option.fontMetrics);
     return {std::min(needed.width() + 2 * air(), most), needed.height() + more_};
 }
 

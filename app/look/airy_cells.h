@@ -27,17 +27,20 @@ class AiryCells : public QStyledItemDelegate {
 public:
     /// @param air  px on each side of the words
     /// @param more  px above and below them, together
-    /// @param most  letters of one column; longer words are cut short
+    /// @param most  letters of one column; longer words are cut short, unless it is given more room
     AiryCells(int air, int more, int most, QObject* parent);
 
-    /// The widest a cell of each column asks for, px with its air; columns beyond the list ask for
-    /// all of their words.
+    /// The widest a cell of each column asks for, px with its air; in columns beyond the list that
+    /// is `most` letters.
     void setRooms(std::vector<int> rooms) { rooms_ = std::move(rooms); }
     [[nodiscard]] const std::vector<int>& rooms() const { return rooms_; }
     void setFit(ListFit fit) { fit_ = fit; }
     [[nodiscard]] ListFit fit() const { return fit_; }
-    /// px of a cell with so many letters, with its air.
+    /// px of a cell with so many letters, with its air; of the most it asks for by itself.
     [[nodiscard]] int widthOfLetters(int letters, const QFontMetrics& font) const;
+    [[nodiscard]] int widthOfMost(const QFontMetrics& font) const {
+        return widthOfLetters(most_, font);
+    }
 
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override;

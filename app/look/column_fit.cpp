@@ -25,12 +25,19 @@ int widthOf(const std::vector<ColumnWish>& columns, int room) {
     return width;
 }
 
+std::vector<int> unbounded(const AiryHead& head) {
+    return std::vector<int>(static_cast<std::size_t>(head.count()), QWIDGETSIZE_MAX);
+}
+
+/// Whether words longer than a list lets one column ask for are asked for, too.
+enum class Words : std::uint8_t { Most, All };
+
 /// What the columns ask for, however much room there is; hidden ones nothing.
 std::vector<ColumnWish> wishesOf(const QTableView& table, const AiryHead& head, AiryCells& cells,
-                                 ListFit fit) {
+                                 ListFit fit, Words asked = Words::Most) {
     auto before = cells.rooms();
     const auto fitBefore = cells.fit();
-    cells.setRooms({});
+    cells.setRooms(asked == Words::All ? unbounded(head) : std::vector<int>());
     cells.setFit(fit);
     const QAbstractItemView& view = table;
     const int whole = cells.widthOfLetters(kWholeLetters, table.fontMetrics());
@@ -109,9 +116,16 @@ private:
             columns = wishesOf(table_, *head, *cells, chosen);
         }
         if (chosen > head->fit()) closeAt_ = width;
-        const int room = roomOfColumns(columns, width,
-                                       cells->widthOfLetters(kFewestLetters, table_.fontMetrics()));
+        const int narrowest = cells->widthOfLetters(kFewestLetters, table_.fontMetrics());
+        int room = roomOfColumns(columns, width, narrowest);
         auto rooms = roomsOf(columns, room);
+        if (rooms.empty()) {  // what they leave is for words longer than that
+            columns = wishesOf(table_, *head, *cells, chosen, Words::All);
+            room = std::max(roomOfColumns(columns, width, narrowest),
+                            cells->widthOfMost(table_.fontMetrics()));
+            rooms = roomsOf(columns, room);
+            if (rooms.empty()) rooms = unbounded(*head);
+        }
         const bool isWider = head->length() > std::max(width, widthOf(columns, room));
         if (rooms == cells->rooms() && chosen == head->fit() && !isWider) return;
         cells->setRooms(std::move(rooms));

@@ -114,7 +114,8 @@ NucsPage::NucsPage(Desk& desk, QWidget* parent)
             &NucsPage::tellCurrent);
     connect(all_, &QPushButton::clicked, table_, &QTableView::selectAll);
     connect(stock_, &QPushButton::clicked, this, &NucsPage::enterSelected);
-    connect(&desk_, &Desk::shown, this, &NucsPage::follow);
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
+    seen_.follow();
 }
 
 QWidget* NucsPage::makeTop() {
@@ -225,11 +226,6 @@ void NucsPage::resizeEvent(QResizeEvent* event) {
     divide();
 }
 
-void NucsPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) follow();
-}
-
 /// The list gets what all its columns take, as far as the reasons keep a readable width.
 void NucsPage::divide() {
     if (isDivided_) return;
@@ -250,13 +246,11 @@ void NucsPage::setDay(Day day) {
     day = std::clamp(day, season.first, season.last);
     if (day == day_) return;
     day_ = day;
-    follow();
+    seen_.follow();
     Q_EMIT dayChosen(day);
 }
 
 void NucsPage::follow() {
-    stale_ = !isVisible();
-    if (stale_) return;
     const auto chosen = selected();
     const int currentRow = table_->currentIndex().row();
     const auto& season = desk_.outlook()->season;

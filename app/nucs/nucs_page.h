@@ -3,6 +3,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "nucs/nucs_model.h"
 #include "reasons/why_dialog.h"
 
@@ -58,7 +59,6 @@ Q_SIGNALS:
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -80,7 +80,7 @@ private:
 
     Desk& desk_;
     Day day_;
-    bool stale_ = true;  ///< there is something new that nobody has seen yet
+    WhileSeen seen_{this, [this] { follow(); }};
     NucsModel* model_;
     NucsFilter* shown_;
     QTableView* table_;

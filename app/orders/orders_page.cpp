@@ -146,7 +146,8 @@ void OrdersPage::connectParts() {
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &OrdersPage::tellCurrent);
     connect(table_, &QTableView::doubleClicked, this, &OrdersPage::changeOrder);
-    connect(&desk_, &Desk::shown, this, &OrdersPage::follow);
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
+    seen_.follow();
 }
 
 QString OrdersPage::totals() const { return totals_->text(); }
@@ -161,7 +162,6 @@ const OrderRow* OrdersPage::chosen() const {
 }
 
 void OrdersPage::choose(Id<Order> order) {
-    if (stale_) follow();
     find_->clear();
     filter_->setCurrentIndex(order_page_text::kFilters - 1);
     for (int row = 0; row < model_->rowCount(); ++row)
@@ -186,8 +186,7 @@ DateOfBatch OrdersPage::chosenDate() const {
 
 /// What the book says is shown at once; how orders stand comes when it is reckoned.
 void OrdersPage::follow() {
-    stale_ = !isVisible() || desk_.isPreviewing();
-    if (stale_) return;
+    if (desk_.isPreviewing()) return seen_.putOff();
     const auto outlook = desk_.outlook();
     isReckoning_ = true;
     showRows(outlook, orderRows(*outlook, model_->rows()));
@@ -301,11 +300,6 @@ bool OrdersPage::key(int key, Qt::KeyboardModifiers with) {
         default:
             return false;
     }
-}
-
-void OrdersPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) follow();
 }
 
 bool OrdersPage::eventFilter(QObject* watched, QEvent* event) {

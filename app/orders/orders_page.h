@@ -6,6 +6,7 @@
 
 #include "desk/desk.h"
 #include "desk/side_work.h"
+#include "desk/while_seen.h"
 #include "orders/orders_model.h"
 #include "reasons/why_dialog.h"
 
@@ -70,7 +71,6 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -94,7 +94,7 @@ private:
     QString save(const Result<ChangeSet>& changes);
 
     Desk& desk_;
-    bool stale_ = true;  ///< there is something new that nobody has seen yet
+    WhileSeen seen_{this, [this] { follow(); }};
     bool isReckoning_ = false;
     SideWork work_{this};
     OrdersModel* model_;

@@ -13,6 +13,19 @@ QString ripe(int ripe, int toNucs, bool brief) {
     return brief ? Words::tr("%1 of %2").arg(some, all) : Words::tr("%1 of %2 ripe").arg(some, all);
 }
 
+QString left(int left, int likely) {
+    if (left >= 0 || likely <= 0) return chart_text::left(left);
+    return Words::tr("%1 to %2 too many")
+        .arg(chart_text::number(-left - likely), chart_text::number(-left));
+}
+
+QString leftInWords(int left, int likely) {
+    if (left >= 0) return Words::tr("%Ln nuc(s) left", nullptr, left);
+    if (likely <= 0) return Words::tr("%Ln cell(s) too many", nullptr, -left);
+    return Words::tr("%1 to %Ln cell(s) too many", nullptr, -left)
+        .arg(chart_text::number(-left - likely));
+}
+
 QString ofBatches(const QStringList& batches, const QString& left) {
     constexpr int kMostNames = 2;
     const int count = static_cast<int>(batches.size());

@@ -181,6 +181,45 @@ QString dayRange(const DayWindow& days) {
                : Words::tr("%1 to %2").arg(weekdayAndDay(days.first), weekdayAndDay(days.last));
 }
 
+/// Where the ready ones of a day are, if in more than one yard.
+void addReadyYards(const Outlook& outlook, Day day, CardText& card) {
+    std::vector<CardLine> lines;
+    for (const auto& yard : outlook.nucs.yards)
+        if (const auto* found = yardDayOf(outlook, yard, day); found && found->numbers.ready > 0)
+            lines.push_back({Words::tr("of these in %1").arg(plain(yard.yard->label)),
+                             count(found->numbers.ready),
+                             {}});
+    if (lines.size() < 2) return;
+    const auto after = std::find_if(card.lines.begin(), card.lines.end(), [](const auto& line) {
+        return line.name == Words::tr("ready for a cell");
+    });
+    card.lines.insert(after == card.lines.end() ? after : after + 1, lines.begin(), lines.end());
+}
+
+/// What is left of a cells day or lacks, with the numbers it comes from.
+void addSum(const CellsDay& day, CardText& card) {
+    const auto likely = std::floor(day.numbers.likely + 1e-6);
+    const auto cells = chart_text::number(day.toNucs);
+    const auto ready = chart_text::number(day.numbers.ready);
+    if (day.left() >= 0) {
+        card.lines.push_back({Words::tr("nucs left"), count(day.left()),
+                              Words::tr("%1 ready less %2 cells for nucs").arg(ready, cells)});
+        return;
+    }
+    const bool covered = day.left() + likely >= 0;
+    card.lines.push_back({covered ? Words::tr("nucs to free") : Words::tr("cells too many"),
+                          count(-day.left()),
+                          Words::tr("%1 cells for nucs less %2 ready").arg(cells, ready),
+                          covered ? CardTone::Caution : CardTone::Danger});
+    if (covered)
+        card.lines.push_back({Words::tr("the likely ones would do"), {}, {}});
+    else if (likely > 0)
+        card.lines.push_back({Words::tr("still too many with the likely ones"),
+                              count(-day.left() - likely),
+                              {},
+                              CardTone::Danger});
+}
+
 }  // namespace
 
 CardText load(const Outlook& outlook, Id<Batch> id, Id<Builder> builder) {
@@ -279,14 +318,8 @@ CardText cellsDay(const Outlook& outlook, const CellsDay& day) {
     if (day.toNucs != day.ripe)
         card.lines.push_back({Words::tr("of these for nucs"), count(day.toNucs), {}});
     addReady(outlook.snapshot.facts(), day.numbers, card);
-    const bool covered = day.left() + std::floor(day.numbers.likely + 1e-6) >= 0;
-    card.lines.push_back({day.left() < 0 ? Words::tr("too many") : Words::tr("left"),
-                          count(std::abs(day.left())),
-                          day.left() < 0 && covered ? Words::tr("the likely ones would do")
-                                                    : Words::tr("ready less ripe for nucs"),
-                          day.left() >= 0 ? CardTone::Plain
-                          : covered       ? CardTone::Caution
-                                          : CardTone::Danger});
+    addReadyYards(outlook, day.day, card);
+    addSum(day, card);
     return card;
 }
 

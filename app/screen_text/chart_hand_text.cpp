@@ -7,6 +7,20 @@
 #include "screen_text/words.h"
 
 namespace tenthday::chart_hand_text {
+namespace {
+
+CardText lanesCard(const QString& title, const QStringList& lanes, const QString& key) {
+    constexpr int kMost = 12;
+    CardText card;
+    card.title = title;
+    for (const auto& lane : lanes.mid(0, kMost)) card.lines.push_back({lane, {}, {}});
+    if (const int more = static_cast<int>(lanes.size()) - kMost; more > 0)
+        card.lines.push_back({Words::tr("%1 more").arg(chart_text::number(more)), {}, {}});
+    card.lines.push_back({Words::tr("Press, or key %1, to scroll there.").arg(key), {}, {}});
+    return card;
+}
+
+}  // namespace
 
 QString legend() { return Words::tr("What the colours and marks mean"); }
 QString wholeSeason() { return Words::tr("Whole season"); }
@@ -54,6 +68,20 @@ QString lanesBelow(const QStringList& first, int more) {
 QString lanesAbove(const QStringList& first, int more) {
     return Words::tr("above: %1").arg(listedWithMore(first, more));
 }
+QString lanesLacking(const QStringList& first, int more) {
+    return Words::tr("not in this picture: %1").arg(listedWithMore(first, more));
+}
+CardText lanesBelowCard(const QStringList& lanes) {
+    return lanesCard(lanesBelowName(), lanes, lanesBelowKey());
+}
+CardText lanesAboveCard(const QStringList& lanes) {
+    return lanesCard(lanesAboveName(), lanes, lanesAboveKey());
+}
+QString lanesBelowName() { return Words::tr("Lanes below"); }
+QString lanesAboveName() { return Words::tr("Lanes above"); }
+QString scrollThere() { return Words::tr("Scroll there"); }
+QString lanesBelowKey() { return Words::tr("B"); }
+QString lanesAboveKey() { return Words::tr("Shift+B"); }
 QString moreNucsOf(const QString& yard) { return Words::tr("more nucs of %1").arg(yard); }
 QString loadIn(const QString& batch, const QString& builder) {
     return Words::tr("Batch %1 in %2").arg(batch, builder);

@@ -3,6 +3,7 @@
 #include <QString>
 
 #include "occupancy/nucs.h"
+#include "screen_text/chart_cards.h"
 
 namespace tenthday::chart_hand_text {
 
@@ -38,6 +39,17 @@ namespace tenthday::chart_hand_text {
 /// "below: Heath, Queens and 2 more"; lanes that are scrolled out of sight.
 [[nodiscard]] QString lanesBelow(const QStringList& first, int more);
 [[nodiscard]] QString lanesAbove(const QStringList& first, int more);
+/// "not in this picture: Heath, Queens and 2 more".
+[[nodiscard]] QString lanesLacking(const QStringList& first, int more);
+/// Their card: each by its name, the first dozen, and how to see them.
+[[nodiscard]] CardText lanesBelowCard(const QStringList& lanes);
+[[nodiscard]] CardText lanesAboveCard(const QStringList& lanes);
+/// For a screen reader: name and action, and the key that does the same.
+[[nodiscard]] QString lanesBelowName();
+[[nodiscard]] QString lanesAboveName();
+[[nodiscard]] QString scrollThere();
+[[nodiscard]] QString lanesBelowKey();
+[[nodiscard]] QString lanesAboveKey();
 /// "more nucs of Heath".
 [[nodiscard]] QString moreNucsOf(const QString& yard);
 [[nodiscard]] QString loadIn(const QString& batch, const QString& builder);

@@ -68,10 +68,20 @@ QStringList joinedWithNames(const std::vector<const OrderOutlook*>& orders) {
     if (unmet == 0)
         return {Words::tr("%1, all met").arg(listed(all)),
                 Words::tr("%1, all met").arg(listedWithMore({flagOf(first)}, more))};
-    const auto brief =
-        unmet == 1 ? Words::tr("%1, %2 more met").arg(withState(first), chart_text::number(more))
-                   : Words::tr("%1: %2 ...").arg(joinedBriefly(orders), withState(first));
-    return {all.join(QStringLiteral(", ")), brief};
+    const auto met = static_cast<int>(orders.size() - unmet);
+    const auto withMet = [&](const QString& names) {
+        return met == 0 ? names : Words::tr("%1, %2 more met").arg(names, chart_text::number(met));
+    };
+    const auto beside = QStringLiteral(", ");
+    QStringList names{all.join(beside), withMet(all.mid(0, unmet).join(beside))};
+    if (unmet > 1) {
+        const auto one =
+            Words::tr("%1, %2 more not met")
+                .arg(withState(first), chart_text::number(static_cast<int>(unmet) - 1));
+        names += {withMet(one), one};
+    }
+    names.removeDuplicates();
+    return names;
 }
 
 CardText joinedCard(const std::vector<const OrderOutlook*>& orders) {

@@ -16,7 +16,8 @@ namespace tenthday::order_text {
 /// Where one alone is not met, which and what it lacks: "K-04 14 short, 2 more met"; else briefly.
 [[nodiscard]] QString joinedName(const std::vector<const OrderOutlook*>& orders);
 /// With names, from the longest to the shortest: of all, "5 K-05 and 8 Splits, all met" or
-/// "17 K-04 14 short, 5 K-05 met"; then of the first alone, which is the worst.
+/// "17 K-04 14 short, 5 K-05 met"; then of those not met, and of the first, which is the worst:
+/// "17 K-04 14 short, 1 more not met, 5 more met".
 [[nodiscard]] QStringList joinedWithNames(const std::vector<const OrderOutlook*>& orders);
 /// Each with its state and due day.
 [[nodiscard]] CardText joinedCard(const std::vector<const OrderOutlook*>& orders);

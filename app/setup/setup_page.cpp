@@ -211,15 +211,13 @@ QString SetupPage::emptyText() const {
 
 void SetupPage::follow(const Changes& changes) {
     if (changes.isPreview() || busy_) return;
-    stale_ = true;
-    if (isVisible()) reload(form_->draft().ids);
+    seen_.follow();
 }
 
 void SetupPage::readBook() {
     // Batches of other seasons hang on these things too.
     auto all = desk_.file().read({{}, true});
     book_ = all ? std::move(all).value() : desk_.snapshot();
-    stale_ = false;
     const QScopedValueRollback busy(busy_, true);
     for (std::size_t i = 0; i < all_.size(); ++i)
         kinds_->item(static_cast<int>(i))
@@ -403,7 +401,6 @@ QString SetupPage::retire(const std::vector<Uuid>& ids, Day from) {
 void SetupPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     model_->setLook(lookOf(palette()));
-    if (stale_) reload(form_->draft().ids);
 }
 
 void SetupPage::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "setup/setup_form.h"
 #include "setup/setup_model.h"
 
@@ -71,7 +72,7 @@ private:
     std::vector<std::unique_ptr<SetupKind>> all_;
     std::size_t current_ = 0;
     Snapshot book_;  ///< of all seasons
-    bool stale_ = true;
+    WhileSeen seen_{this, [this] { reload(form_->draft().ids); }};
     bool busy_ = false;  ///< the page itself chooses or saves
     SetupModel* model_;
     QSortFilterProxyModel* shown_;

@@ -111,7 +111,8 @@ void VirginsPage::connectParts() {
     });
     connect(nuc_, &QPushButton::clicked, this, &VirginsPage::wishNuc);
     connect(batch_, &QPushButton::clicked, this, &VirginsPage::wishBatch);
-    connect(&desk_, &Desk::shown, this, &VirginsPage::follow);
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
+    seen_.follow();
 }
 
 QWidget* VirginsPage::makeTop() {
@@ -191,14 +192,12 @@ void VirginsPage::setDay(Day day) {
     day = std::clamp(day, season.first, season.last);
     if (day == day_) return;
     day_ = day;
-    follow();
+    seen_.follow();
     Q_EMIT dayChosen(day_);
 }
 
 /// Keeps the chosen nuc while it is listed, else the place in the list.
 void VirginsPage::follow() {
-    stale_ = !isVisible();
-    if (stale_) return;
     const auto* before = chosen();
     const auto side = before ? std::optional(before->side->side->id) : std::nullopt;
     const int row = std::max(table_->currentIndex().row(), 0);
@@ -239,11 +238,6 @@ void VirginsPage::wishNuc() {
 
 void VirginsPage::wishBatch() {
     if (const auto* virgin = chosen()) Q_EMIT batchWished(virgin->round->batch);
-}
-
-void VirginsPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) follow();
 }
 
 bool VirginsPage::eventFilter(QObject* watched, QEvent* event) {

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "reasons/why_dialog.h"
 #include "virgins/virgins_model.h"
 
@@ -48,7 +49,6 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -62,7 +62,7 @@ private:
 
     Desk& desk_;
     Day day_;
-    bool stale_ = true;  ///< there is something new that nobody has seen yet
+    WhileSeen seen_{this, [this] { follow(); }};
     VirginsModel* model_;
     QSortFilterProxyModel* shown_;
     VirginGroupsModel* groups_;

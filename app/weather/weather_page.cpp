@@ -77,9 +77,8 @@ WeatherPage::WeatherPage(Desk& desk, QWidget* parent)
     told_->setWordWrap(true);
     column->addWidget(told_);
     setFocusProxy(days_);
-    connect(&desk_, &Desk::shown, this, &WeatherPage::follow);
-    stale_ = true;
-    follow();
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
+    seen_.follow();
 }
 
 QWidget* WeatherPage::makeTop() {
@@ -162,8 +161,6 @@ QString WeatherPage::dronesText() const { return drones_->text(); }
 QString WeatherPage::told() const { return told_->text(); }
 
 void WeatherPage::follow() {
-    stale_ = !isVisible();
-    if (stale_) return;
     const auto& outlook = *desk_.outlook();
     const auto& facts = outlook.snapshot.facts();
     daysModel_->show(outlook.snapshot);
@@ -267,11 +264,6 @@ QString WeatherPage::takeIn(const std::vector<WeatherFileDay>& days) {
     auto why = save(changes);
     if (why.isEmpty()) told_->setText(record_text::imported(static_cast<int>(changes.rows.size())));
     return why;
-}
-
-void WeatherPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) follow();
 }
 
 bool WeatherPage::eventFilter(QObject* watched, QEvent* event) {

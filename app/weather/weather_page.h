@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "weather/fly_fit.h"
 #include "weather/import_dialog.h"
 
@@ -46,7 +47,6 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -81,7 +81,7 @@ private:
     QPushButton* import_;
     QPointer<WeatherImportDialog> importing_;
     std::optional<FlyFit> fit_;
-    bool stale_ = false;  ///< there is something new, but nobody sees it: shown when they do
+    WhileSeen seen_{this, [this] { follow(); }};
 };
 
 }  // namespace tenthday

@@ -76,7 +76,7 @@ WeekPage::WeekPage(Desk& desk, QWidget* parent)
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &WeekPage::chose);
     connect(table_, &QTableView::doubleClicked, this, &WeekPage::changeTask);
-    connect(&desk_, &Desk::shown, this, &WeekPage::follow);
+    connect(&desk_, &Desk::shown, &seen_, &WhileSeen::follow);
     fill();
     goToDay();
 }
@@ -180,8 +180,6 @@ void WeekPage::goToDay() {
 
 /// Keeps the chosen task, wherever it stands now.
 void WeekPage::follow() {
-    stale_ = !isVisible();
-    if (stale_) return;
     const auto* before = chosen();
     const auto key = before ? std::optional(before->key) : std::nullopt;
     const bool wasOpen = before && model_->isStillOpen(table_->currentIndex().row());
@@ -332,11 +330,6 @@ bool WeekPage::key(int key, Qt::KeyboardModifiers with) {
         default:
             return false;
     }
-}
-
-void WeekPage::showEvent(QShowEvent* event) {
-    if (stale_) follow();
-    QWidget::showEvent(event);
 }
 
 bool WeekPage::eventFilter(QObject* watched, QEvent* event) {

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "desk/desk.h"
+#include "desk/while_seen.h"
 #include "reasons/why_dialog.h"
 #include "week/own_task_dialog.h"
 #include "week/week_model.h"
@@ -55,7 +56,6 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* makeTop();
@@ -79,7 +79,7 @@ private:
     Desk& desk_;
     Day day_;
     bool filling_ = false;
-    bool stale_ = false;  ///< there is something new, but nobody sees it: shown when they do
+    WhileSeen seen_{this, [this] { follow(); }};
     WeekModel* model_;
     QTableView* table_;
     ReasonsView* reasons_;

@@ -91,6 +91,64 @@ TEST_F(HeardChart, IsWhereItIsPainted) {
     EXPECT_TRUE(hit->text(QAccessible::Name).contains(QStringLiteral("18")));
 }
 
+/// So low that lanes have to be scrolled.
+class HeardLowChart : public HeardChart {
+protected:
+    HeardLowChart() {
+        chart.openOrCloseYards();
+        chart.resize(1366, 470);
+    }
+    QAccessibleInterface* below() { return named(QStringLiteral("Lanes below")); }
+    QAccessibleInterface* above() { return named(QStringLiteral("Lanes above")); }
+    static void press(QAccessibleInterface* sign) {
+        sign->actionInterface()->doAction(sign->actionInterface()->actionNames().value(0));
+    }
+};
+
+TEST_F(HeardLowChart, LanesOutOfSightAreSignsWithNameValueKeyAndAction) {
+    EXPECT_FALSE(above());
+    auto* sign = below();
+    ASSERT_TRUE(sign);
+    EXPECT_EQ(sign->role(), QAccessible::Button);
+    const auto last = chart.outlook()->nucs.yards.back().yard->label;
+    EXPECT_TRUE(sign->text(QAccessible::Value).contains(QString::fromStdString(last)))
+        << sign->text(QAccessible::Value).toStdString();
+    const auto action = sign->actionInterface()->actionNames().value(0);
+    EXPECT_EQ(sign->actionInterface()->keyBindingsForAction(action),
+              QStringList{QStringLiteral("B")});
+    EXPECT_EQ(sign->text(QAccessible::Accelerator), QStringLiteral("B"));
+    const auto rect = sign->rect();
+    EXPECT_FALSE(sign->state().offscreen);
+    EXPECT_EQ(root()->childAt(rect.center().x(), rect.center().y()), sign);
+    press(sign);
+    EXPECT_GT(chart.options().scrollY, 0);
+    ASSERT_TRUE(above());
+    EXPECT_TRUE(above()->text(QAccessible::Value).startsWith(QStringLiteral("Flying days")));
+    EXPECT_EQ(above()->text(QAccessible::Accelerator), QStringLiteral("Shift+B"));
+    while (below()) press(below());
+    while (above()) press(above());
+    EXPECT_EQ(chart.options().scrollY, 0);
+}
+
+TEST_F(HeardLowChart, WhatIsScrolledBehindHeadOrFootIsOffscreen) {
+    chart.resize(1366, 340);
+    const auto plot = [&] {
+        const auto rect = chart.layoutNow().plot.toRect();
+        return QRect(chart.mapToGlobal(rect.topLeft()), rect.size());
+    };
+    auto* batch = named(QStringLiteral("Batch 18"));
+    auto* yard =
+        named(QStringLiteral("Yard %1 on Thu 17 Jun")
+                  .arg(QString::fromStdString(chart.outlook()->nucs.yards.back().yard->label)));
+    ASSERT_TRUE(batch && yard);
+    EXPECT_FALSE(batch->state().offscreen);
+    EXPECT_TRUE(yard->state().offscreen) << "under the foot";
+    while (below()) press(below());
+    EXPECT_TRUE(batch->state().offscreen) << "behind the head";
+    EXPECT_FALSE(yard->state().offscreen);
+    EXPECT_TRUE(plot().contains(yard->rect()));
+}
+
 TEST(HeardOrders, HaveNameStateAndAWayToThem) {
     ChartOptions options;
     options.orders = sampleOrders();

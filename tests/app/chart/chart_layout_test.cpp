@@ -163,7 +163,7 @@ TEST_F(SampleLayout, TellsRipeReadyLeftInWords) {
     };
     EXPECT_TRUE(has("31 ripe"));
     EXPECT_TRUE(has("54 ready"));
-    EXPECT_TRUE(has("23 left"));
+    EXPECT_TRUE(has("23 nucs left"));
     EXPECT_TRUE(has("wild cells: look today"));
 }
 
@@ -180,8 +180,8 @@ TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
         ADD_FAILURE() << words;
         return Role::Ground;
     };
-    EXPECT_EQ(roleOf("2 too many"), Role::DangerInk);  // 29 ripe, 27 ready
-    EXPECT_EQ(roleOf("1 nuc to free"), Role::Ink);     // 28 ripe, 27 ready, 19 likely
+    EXPECT_EQ(roleOf("2 cells too many"), Role::DangerInk);  // 29 ripe, 27 ready
+    EXPECT_EQ(roleOf("1 nuc to free"), Role::Ink);           // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("27 ready +19"), 1U);
 }
 

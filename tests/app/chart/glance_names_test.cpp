@@ -180,7 +180,11 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
     ASSERT_FALSE(of->batches.empty());
     const auto label = outlook->find(of->batches.front())->batch->label;
     const DayWindow month{day("2027-06-07"), day("2027-06-27")};
-    EXPECT_TRUE(textsOf(lay(*changed, month)).contains("batch " + label + ": 9 too many"));
+    EXPECT_TRUE(textsOf(lay(*changed, month)).contains("batch " + label + ": 9 cells too many"));
+    // What is likely to be ready too is not kept from who reads how many are too many.
+    of->numbers.likely = 5.2;
+    EXPECT_TRUE(
+        textsOf(lay(*changed, month)).contains("batch " + label + ": 4 to 9 cells too many"));
     // Nucs enough once their queens are caught: ordinary work, of no batch in particular.
     of->numbers.likely = 12;
     const auto likely = lay(*changed, month);
@@ -192,7 +196,20 @@ TEST_F(Glance, ACellsDayWithTooManyCellsNamesItsBatches) {
     of->numbers.likely = 0;
     // What is left over is no trouble, and needs no name.
     of->numbers.ready = of->toNucs + 4;
-    EXPECT_TRUE(textsOf(lay(*changed, month)).contains("4 left"));
+    EXPECT_TRUE(textsOf(lay(*changed, month)).contains("4 nucs left"));
+    // They say so together or not at all.
+    std::set<std::string> said;
+    for (qreal width = 400; width < 1400; width += 20) {
+        options.size.setWidth(width);
+        std::set<std::string> here;
+        for (const auto& text : textsOf(lay(*changed, changed->season)))
+            if (text.ends_with(" left") && text != "nucs left")  // that is the name of the row
+                here.insert(text.find(" nuc") != std::string::npos ? "nucs left" : "left");
+        EXPECT_LE(here.size(), 1U) << width;
+        said.insert(here.begin(), here.end());
+    }
+    EXPECT_EQ(said, (std::set<std::string>{"left", "nucs left"}));
+    options.size.setWidth(1366);
     // A name never takes another day its room: as many days are told as without names.
     for (auto& cells : changed->nucs.cellsDays) cells.numbers = {};
     for (const qreal width : {500.0, 700.0, 1366.0}) {
@@ -283,9 +300,12 @@ TEST_F(Glance, OrdersThatShareAFlagAreNamedWhereThereIsRoom) {
     // Two that are not met are never told as if they were one.
     const auto two = told({Short, Short, Met, Met, Met}, 520);
     EXPECT_TRUE(two.find("2 not met") != std::string::npos ||
+                two.find("Ahlgren 4 short, 1 more not met") != std::string::npos ||
                 (two.find("Ahlgren 4 short") != std::string::npos &&
                  two.find("Brandt 4 short") != std::string::npos))
         << two;
+    const auto widest = told({Short, Short, Short, Met, Met}, 2000);
+    EXPECT_NE(widest.find("Castell 4 short"), std::string::npos) << widest;
 }
 
 }  // namespace

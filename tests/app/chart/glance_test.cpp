@@ -301,5 +301,28 @@ TEST_F(Glance, AWholeLargeSeasonFitsOneWindow) {
     expectClear(layout, "large");
 }
 
+TEST_F(Glance, TodayIsAColumnWithItsNameOverIt) {
+    const Day today = outlook->snapshot.today();
+    options.chosenDay = today + Days{9};
+    const auto layout = lay();
+    const auto& axis = layout.axis;
+    for (const auto& [rect, text] : textsIn(layout, Layer::Heads)) {
+        if (text != "today") continue;
+        EXPECT_NEAR(rect.center().x(), axis.middleOf(today), 1);
+    }
+    const auto reaches = [&](const Item& item, qreal from, qreal until) {
+        return item.layer == Layer::Ground && item.shape == Shape::Fill &&
+               item.rect.height() >= layout.plot.height() - 1 &&
+               std::abs(item.rect.left() - from) < 1.5 && std::abs(item.rect.right() - until) < 1.5;
+    };
+    const qreal end = axis.xOf(today + Days{1});
+    const auto has = [&](qreal from, qreal until) {
+        return std::any_of(layout.items.begin(), layout.items.end(),
+                           [&](const Item& item) { return reaches(item, from, until); });
+    };
+    EXPECT_TRUE(has(axis.xOf(today), end)) << "raised";
+    EXPECT_TRUE(has(end - 1, end)) << "and ended by a line";
+}
+
 }  // namespace
 }  // namespace tenthday::test

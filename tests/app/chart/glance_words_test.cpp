@@ -4,6 +4,7 @@
 #include "chart/hit_test.h"
 #include "chart/yard_stack.h"
 #include "exchange/example.h"
+#include "screen_text/chart_cards.h"
 #include "support/ids.h"
 #include "support/season_maker.h"
 
@@ -120,9 +121,41 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
     EXPECT_FALSE(texts.contains("22 ripe"));
     EXPECT_TRUE(texts.contains("17 Jun")) << "each sum names its day";
     // What is left is of the nucs, less the cells that are for them.
-    EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " left"));
+    EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " nucs left"));
     of->toNucs = 22;
     EXPECT_TRUE(textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 ripe"));
+}
+
+TEST_F(Glance, ACellsDaysCardReckonsWhatIsLeftOrTooMany) {
+    CellsDay cells = outlook->nucs.cellsDays.front();
+    cells.toNucs = 20;
+    const auto told = [&](std::int32_t ready, double likely) {
+        cells.numbers = {ready, likely, 0, 0};
+        return chart_cards::cellsDay(*outlook, cells).lines;
+    };
+    const auto lineOf = [](const std::vector<CardLine>& lines, const char* name) {
+        for (const auto& line : lines)
+            if (line.name == QLatin1String(name))
+                return (line.value + QStringLiteral(": ") + line.because).toStdString();
+        return std::string();
+    };
+    EXPECT_EQ(lineOf(told(33, 0), "nucs left"), "13: 33 ready less 20 cells for nucs");
+    const auto tooMany = told(11, 5.2);
+    EXPECT_EQ(lineOf(tooMany, "cells too many"), "9: 20 cells for nucs less 11 ready");
+    EXPECT_EQ(lineOf(tooMany, "still too many with the likely ones"), "4: ");
+    EXPECT_EQ(lineOf(told(11, 9), "nucs to free"), "9: 20 cells for nucs less 11 ready");
+    // Where the ready ones are, as the yards of that day have them.
+    int inYards = 0;
+    for (const auto& line : tooMany)
+        if (line.name.startsWith(QStringLiteral("of these in "))) inYards += line.value.toInt();
+    const auto day = static_cast<std::size_t>((cells.day - outlook->season.first).count());
+    int ready = 0;
+    int yards = 0;
+    for (const auto& yard : outlook->nucs.yards) {
+        ready += yard.days[day].numbers.ready;
+        yards += yard.days[day].numbers.ready > 0 ? 1 : 0;
+    }
+    EXPECT_EQ(inYards, yards > 1 ? ready : 0);
 }
 
 /// Yards of the example and the numbers of likely nucs along their days.

@@ -141,8 +141,56 @@ TEST_F(Legend, TheArrowOfAnOrderThatLeavesIsThereInBothItsColours) {
                             [](const auto& arrow) { return arrow.second.size() == 2; }));
 }
 
+/// Words of the legend.
+std::set<std::string> entriesOf(const Layout& layout) {
+    std::set<std::string> entries;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Text && item.layer == Layer::Heads &&
+            item.rect.top() >= layout.plot.bottom())
+            entries.insert(layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString());
+    return entries;
+}
+
+TEST_F(Legend, NamesOnlyWhatTheSeasonHas) {
+    auto bare = std::make_shared<Outlook>(*outlook);
+    bare->findings.clear();
+    for (auto& yard : bare->nucs.yards)
+        for (auto& nucs : yard.days) {
+            nucs.stack = {};
+            nucs.numbers = {};
+        }
+    options.orders.reset();
+    const auto all = entriesOf(lay());
+    const auto few = entriesOf(lay(*bare, bare->season));
+    for (const auto* entry : {"virgin", "laying, not judged", "ready for a cell", "not stocked"}) {
+        EXPECT_TRUE(all.contains(entry)) << entry;
+        EXPECT_FALSE(few.contains(entry)) << entry;
+    }
+    for (const auto* entry : {"open cells", "weekend", "chosen batch", "no clash, while dragging"})
+        EXPECT_TRUE(few.contains(entry)) << entry;
+    // Nobody drags in a picture, and nobody chooses.
+    options.isPicture = true;
+    options.size = {1366, 1400};
+    const auto drawn = entriesOf(lay());
+    EXPECT_TRUE(drawn.contains("open cells"));
+    for (const auto* entry : {"chosen batch", "no clash, while dragging"})
+        EXPECT_FALSE(drawn.contains(entry)) << entry;
+    options.selected = outlook->batches.front()->batch->id;
+    EXPECT_TRUE(entriesOf(lay()).contains("chosen batch"));
+}
+
+TEST_F(Legend, OfAPictureIsOfItsDays) {
+    options.isPicture = true;
+    options.size = {1366, 1400};
+    const DayWindow early{outlook->season.first, outlook->season.first + Days{13}};
+    EXPECT_TRUE(entriesOf(lay()).contains("laying, not judged"));
+    EXPECT_FALSE(entriesOf(lay(*outlook, early)).contains("laying, not judged"));
+}
+
 TEST_F(Legend, HatchesDifferInDirectionOrAreCrossedAndInDensity) {
-    const auto layout = lay();
+    auto changed = std::make_shared<Outlook>(*outlook);
+    changed->nucs.yards[0].days[40].stack[static_cast<std::size_t>(NucState::DroneLayer)] = 1;
+    const auto layout = lay(*changed, changed->season);
     std::map<Role, std::set<std::pair<Slope, int>>> hatches;
     for (const auto& item : layout.items)
         if (item.shape == Shape::Hatch && isInLegend(layout, item))

@@ -101,6 +101,19 @@ TEST_F(Picture, APosterHasItsPaperItsHeadAndALegend) {
     }
 }
 
+TEST_F(Picture, LanesWithoutRoomAreNamedAndNoneIsCut) {
+    options.size = {1000, 420};
+    ASSERT_TRUE(draw("low.svg").ok());
+    const auto low = bytesOf(path("low.svg"));
+    EXPECT_TRUE(low.contains(">not in this picture: "));
+    for (const char* word : {">below: ", ">Can promise"}) EXPECT_FALSE(low.contains(word)) << word;
+    options.size = {1000, 1400};
+    ASSERT_TRUE(draw("high.svg").ok());
+    const auto high = bytesOf(path("high.svg"));
+    EXPECT_FALSE(high.contains("not in this picture"));
+    EXPECT_TRUE(high.contains(">Can promise"));
+}
+
 struct BadPicture {
     const char* name;
     const char* file;

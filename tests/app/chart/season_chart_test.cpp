@@ -7,7 +7,9 @@
 #include <QTest>
 #include <QWheelEvent>
 
+#include "chart/card_for.h"
 #include "chart/hit_test.h"
+#include "chart/legend_marks.h"
 #include "look/space.h"
 #include "support/days.h"
 #include "support/sample_outlook.h"
@@ -475,6 +477,14 @@ TEST_F(Chart, TheLegendStaysAsItIsWhileABatchIsDragged) {
     EXPECT_EQ(chart.layoutNow().legendFolded, folded);
     QTest::keyClick(&chart, Qt::Key_Escape);
     EXPECT_NE(chart.layoutNow().legendFolded, folded);
+    // Nor does it grow by what the preview alone would have.
+    chart.resize(1366, 1000);
+    dragBy(loadOf("18"), days(2), false);
+    ASSERT_TRUE(chart.options().legendHeld);
+    EXPECT_EQ(chart.options().legendHeld->marks,
+              legendMarks(*sampleOutlook(), chart.options(), sampleOutlook()->season));
+    QTest::keyClick(&chart, Qt::Key_Escape);
+    EXPECT_FALSE(chart.options().legendHeld);
 }
 
 TEST_F(Chart, ATroubleThatIsPressedLeadsToItsBatch) {
@@ -532,6 +542,21 @@ TEST_F(Chart, LanesOutOfSightAreNamedAndReachedByPointerAndKey) {
     for (int i = 0; i < 20; ++i) QTest::keyClick(&chart, Qt::Key_B, Qt::ShiftModifier);
     EXPECT_EQ(chart.options().scrollY, 0);
     EXPECT_EQ(namedAs(chart, Hit::LanesBelow), below);
+}
+
+TEST_F(Chart, LanesOutOfSightHaveACardThatNamesThemAndTheKey) {
+    chart.openOrCloseYards();
+    chart.resize(1366, 470);
+    const auto sign = first(chart, Hit::LanesBelow);
+    ASSERT_TRUE(sign);
+    const auto card = cardFor(*chart.outlook(), chart.layoutNow(), *sign, nullptr);
+    EXPECT_EQ(card.title, QStringLiteral("Lanes below"));
+    QStringList lines;
+    for (const auto& line : card.lines) lines += line.name;
+    const auto& below = chart.layoutNow().hidden.below;
+    EXPECT_FALSE(below.isEmpty());
+    EXPECT_EQ(lines.mid(0, lines.size() - 1), below);
+    EXPECT_TRUE(lines.last().contains(QStringLiteral("key B")));
 }
 
 TEST_F(Chart, AQuickSecondPressScrollsTheLanesOnceMore) {

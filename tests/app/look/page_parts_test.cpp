@@ -130,6 +130,19 @@ TEST_F(NarrowList, LongWordsGiveWayAndDaysDoNot) {
     EXPECT_GT(width(2), words(2)) << "in full, where there is room";
 }
 
+TEST_F(NarrowList, WhatOthersLeaveIsForLongWordsInTheMiddle) {
+    const auto steps = QString(24, u'x') + QStringLiteral("; ") + QString(50, u'x');
+    table_.item(0, 1)->setText(steps);
+    table_.item(0, 2)->setText(QStringLiteral("6 batches"));
+    makeWide(200);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_GT(width(1), words(1)) << "in full, as the last column needs little";
+    makeWide(80);
+    EXPECT_TRUE(isAllInSight());
+    EXPECT_LT(width(1), words(1));
+    EXPECT_GT(width(2), words(2));
+}
+
 TEST_F(NarrowList, HeadsBreakBeforeWordsAreCut) {
     makeWide(120);
     const int high = table_.horizontalHeader()->height();

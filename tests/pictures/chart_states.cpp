@@ -236,7 +236,7 @@ void addHands(std::vector<ChartState>& states) {
                      [](ChartOptions& options) {
                          ChartProposals proposals;
                          const Day from = example()->snapshot.today() + Days{20};
-                         proposals.loads.push_back({example()->builders.front().builder->id,
+                         proposals.loads.push_back({example()->builders[0].builder->id,
                                                     QStringLiteral("24"), Moment{from},
                                                     Moment{from + Days{10}}, 24});
                          proposals.stays.push_back({example()->nucs.yards.front().yard->id,

@@ -1,75 +1,18 @@
 #include "chart/cells_days_lane.h"
 
-#include <array>
-
 #include "chart/counted_day.h"
 #include "chart/trouble_line.h"
-#include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
 namespace tenthday {
 namespace {
 
-constexpr qreal kPad = 5;
 constexpr qreal kTick = 5;
 constexpr qreal kAroundRows = 7;  ///< above and below the lines of a sum
-constexpr int kLines = 4;         ///< of a sum: its day, ripe, ready, left
-
-struct LabelLine {
-    QString text;
-    Type type;
-};
-struct Label {
-    std::array<LabelLine, kLines> lines;
-    qreal width = 0;
-};
+constexpr int kLines = CellsDayLabel::kLines;
 
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
-
-/// Cells for which there is no ready nuc, and none likely either.
-bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
-
-/// Too many only where nothing likely covers them: else what they hang on.
-QString leftText(const CellsDay& day, bool brief) {
-    if (day.left() < 0 && !isUncovered(day))
-        return brief ? chart_text::nucsToFreeShort(-day.left())
-                     : chart_text::nucsToFree(-day.left());
-    return brief ? chart_text::leftShort(day.left()) : chart_text::left(day.left());
-}
-
-/// Labels of the batches whose cells are ripe that day.
-QStringList batchesOf(const LaneInput& input, const CellsDay& day) {
-    QStringList labels;
-    for (const auto id : day.batches)
-        if (const auto* batch = input.find(id))
-            labels.push_back(QString::fromStdString(batch->batch->label));
-    return labels;
-}
-
-/// "today", or its date.
-QString nameOf(const LaneInput& input, Day day) {
-    return day == input.outlook.snapshot.today() ? chart_text::today() : shortDay(day);
-}
-
-/// @param brief  in the least room  @param named  says which batches have too many cells
-Label labelOf(const LaneInput& input, const CellsDay& day, bool brief, bool named,
-              const TextRuler& ruler) {
-    const int likely = wholeLikely(day.numbers);
-    const int ready = day.numbers.ready;
-    Label label;
-    label.lines[0] = {nameOf(input, day.day), Type::Small};
-    label.lines[1] = {cells_sum_text::ripe(day.ripe, day.toNucs, brief), Type::Strong};
-    label.lines[2] = {
-        brief ? chart_text::readyShort(ready, likely) : chart_text::ready(ready, likely),
-        Type::Small};
-    const auto left = leftText(day, brief);
-    label.lines[3] = {named ? cells_sum_text::ofBatches(batchesOf(input, day), left) : left,
-                      Type::Strong};
-    for (const auto& line : label.lines)
-        label.width = std::max(label.width, ruler.width(line.text, line.type) + 2 * kPad);
-    return label;
-}
 
 int weightOf(const LaneInput& input, const CellsDay& day) {
     const bool selected = std::any_of(day.batches.begin(), day.batches.end(),
@@ -78,7 +21,7 @@ int weightOf(const LaneInput& input, const CellsDay& day) {
            (day.left() < 0 ? 1 : 0);
 }
 
-void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int target,
+void layLabel(const CellsDay& day, const CellsDayLabel& label, const QRectF& plate, int target,
               bool onPlate, Sheet& sheet) {
     const qreal line = lineOf(sheet.ruler());
     const bool tooMany = day.left() < 0;
@@ -103,7 +46,7 @@ void layLabel(const CellsDay& day, const Label& label, const QRectF& plate, int 
 }
 
 /// The plate over x, or as near to that as it meets no other; null where it cannot.
-QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput& input,
+QRectF placeFor(const CellsDayLabel& label, qreal x, const QRectF& row, const LaneInput& input,
                 const std::vector<QRectF>& taken) {
     constexpr qreal kAir = 3;
     const qreal wide = label.width;
@@ -124,7 +67,7 @@ QRectF placeFor(const Label& label, qreal x, const QRectF& row, const LaneInput&
     std::optional<qreal> best;
     for (const qreal left : lefts) {
         const qreal shift = std::abs(left - wished);
-        if (shift > wide / 2 - kPad || (best && std::abs(*best - wished) <= shift)) continue;
+        if (shift > wide / 2 - kLabelPad || (best && std::abs(*best - wished) <= shift)) continue;
         if (isFree(left)) best = left;
     }
     return best ? QRectF(*best, row.top(), wide, row.height()) : QRectF();
@@ -136,7 +79,7 @@ bool hasTotal(const Outlook& outlook) { return outlook.nucs.yards.size() > 1; }
 /// "today: 168 ready +358", of all yards, under the lane's name.
 QString totalWords(const LaneInput& input, Day day) {
     const auto all = readyInAllYards(input.outlook, day);
-    return chart_text::readyOn(nameOf(input, day), all.ready, wholeLikely(all));
+    return chart_text::readyOn(cellsDayName(input, day), all.ready, wholeLikely(all));
 }
 
 /// In the line of the days, as it is of one, too. Can be asked: so it lies over the place that
@@ -225,7 +168,7 @@ namespace {
 struct Placed {
     std::size_t index;
     bool brief;
-    Label label;
+    const CellsDayLabel* label;
     QRectF plate;
 };
 
@@ -239,7 +182,7 @@ std::vector<QRectF> platesBut(const std::vector<Placed>& all, const Placed* one)
 /// Those that matter most first; in few words where whole ones have no room.
 /// @param named  says which batches have too many cells
 std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool named,
-                               const TextRuler& ruler) {
+                               CellsDayLabels& labels, const TextRuler& ruler) {
     const auto& days = input.outlook.nucs.cellsDays;
     std::vector<Placed> all;
     for (const auto index : byWeight(input, days)) {
@@ -247,10 +190,10 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool n
         const auto taken = platesBut(all, nullptr);
         const bool hasName = named && isUncovered(day) && !day.batches.empty();
         for (const bool brief : {false, true}) {
-            const auto label = labelOf(input, day, brief, hasName, ruler);
+            const auto& label = labels.of(input, day, brief, hasName, ruler);
             const auto plate = placeFor(label, input.axis.middleOf(day.day), row, input, taken);
             if (plate.isNull()) continue;
-            all.push_back({index, brief, label, plate});
+            all.push_back({index, brief, &label, plate});
             break;
         }
     }
@@ -258,16 +201,16 @@ std::vector<Placed> placedDays(const LaneInput& input, const QRectF& row, bool n
 }
 
 /// Says which batches have too many cells wherever there is room left for that.
-void nameBatches(const LaneInput& input, const QRectF& row, const TextRuler& ruler,
-                 std::vector<Placed>& all) {
+void nameBatches(const LaneInput& input, const QRectF& row, CellsDayLabels& labels,
+                 const TextRuler& ruler, std::vector<Placed>& all) {
     for (auto& placed : all) {
         const auto& day = input.outlook.nucs.cellsDays[placed.index];
         if (!isUncovered(day) || day.batches.empty()) continue;
-        const auto label = labelOf(input, day, placed.brief, true, ruler);
+        const auto& label = labels.of(input, day, placed.brief, true, ruler);
         const auto plate =
             placeFor(label, input.axis.middleOf(day.day), row, input, platesBut(all, &placed));
         if (plate.isNull()) continue;
-        placed.label = label;
+        placed.label = &label;
         placed.plate = plate;
     }
 }
@@ -280,13 +223,14 @@ std::pair<std::ptrdiff_t, std::size_t> toldOf(const std::vector<Placed>& all) {
 
 /// Which batches have too many cells is said where that takes no other day its room: first in
 /// place of what the others would have, so that they move aside.
-std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, const TextRuler& ruler) {
-    auto all = placedDays(input, row, false, ruler);
-    auto named = placedDays(input, row, true, ruler);
+std::vector<Placed> namedDays(const LaneInput& input, const QRectF& row, CellsDayLabels& labels,
+                              const TextRuler& ruler) {
+    auto all = placedDays(input, row, false, labels, ruler);
+    auto named = placedDays(input, row, true, labels, ruler);
     const auto [whole, told] = toldOf(all);
     const auto [wholeNamed, toldNamed] = toldOf(named);
     if (wholeNamed >= whole && toldNamed >= told) return named;
-    nameBatches(input, row, ruler, all);
+    nameBatches(input, row, labels, ruler, all);
     return all;
 }
 
@@ -329,13 +273,14 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
     layTotal(input, row_, sheet);
     layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
-    const auto all = namedDays(input, row_, sheet.ruler());
+    labels_.begin(input);
+    const auto all = namedDays(input, row_, labels_, sheet.ruler());
     for (const auto& placed : all) {
         const auto& day = days[placed.index];
         const int target = sheet.target(
             {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(placed.index)},
             placed.plate);
-        layLabel(day, placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
+        layLabel(day, *placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
     }
     layOthers(input, row_, all, sheet);
 }

@@ -2,6 +2,7 @@
 #pragma once
 #include <QSizeF>
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -15,6 +16,10 @@ namespace tenthday {
 
 /// Lanes that fold to one line with their name; yards fold by themselves.
 enum class LaneName : std::uint8_t { FlyingDays, Builders, CellsDays, Queens, Promise };
+
+/// Of builders' rows, how many tracks they have at the least; loads without a builder stand under
+/// none.
+using HeldTracks = std::map<Id<Builder>, int>;
 
 struct ChartOptions {
     QSizeF size{1280, 720};  ///< logical px
@@ -30,6 +35,7 @@ struct ChartOptions {
     bool legendFolded = false;         ///< to its head, which opens it again
     bool legendOpened = false;         ///< by hand: open however little room lanes have
     std::optional<bool> legendHeld{};  ///< folded or not, as it was, while a preview is shown
+    HeldTracks heldTracks{};           ///< so that rows hold still, while a preview is shown
     bool canFold = false;              ///< marks beside names fold lanes
     bool strip = false;                ///< the whole season in small, where not all of it is shown
     TargetKey place;                   ///< where the keys are: framed

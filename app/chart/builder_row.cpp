@@ -25,6 +25,11 @@ void giveTracks(BuilderRow& row) {
     row.trackCount = std::max<int>(1, static_cast<int>(freeFrom.size()));
 }
 
+/// None of loads without a builder.
+Id<Builder> idOf(const BuilderRow& row) {
+    return row.builder ? row.builder->builder->id : Id<Builder>{};
+}
+
 BuilderRow homelessLoads(const Outlook& outlook) {
     BuilderRow row;
     row.name = chart_text::noBuilderYet();
@@ -153,7 +158,7 @@ void layGhosts(const LaneInput& input, const BuilderRow& row, qreal base,
 
 }  // namespace
 
-std::vector<BuilderRow> builderRows(const Outlook& outlook) {
+std::vector<BuilderRow> builderRows(const Outlook& outlook, const HeldTracks& held) {
     std::vector<BuilderRow> rows;
     for (const auto& builder : outlook.builders) {
         rows.push_back({&builder, label(builder.builder->label), builder.loads, {}, 1});
@@ -164,7 +169,17 @@ std::vector<BuilderRow> builderRows(const Outlook& outlook) {
         giveTracks(homeless);
         rows.push_back(std::move(homeless));
     }
+    for (auto& row : rows)
+        if (const auto at = held.find(idOf(row)); at != held.end())
+            row.trackCount = std::max(row.trackCount, at->second);
     return rows;
+}
+
+void holdTracks(const Outlook& outlook, HeldTracks& held) {
+    for (const auto& row : builderRows(outlook)) {
+        auto& tracks = held[idOf(row)];
+        tracks = std::max(tracks, row.trackCount);
+    }
 }
 
 double thickestLoad(const std::vector<BuilderRow>& rows) {

@@ -15,7 +15,11 @@ struct BuilderRow {
 };
 
 /// All rows of a season, in order of label; last, where there are any, loads without a builder.
-[[nodiscard]] std::vector<BuilderRow> builderRows(const Outlook& outlook);
+/// @param held  tracks that stay, whether a load stands in them or not
+[[nodiscard]] std::vector<BuilderRow> builderRows(const Outlook& outlook,
+                                                  const HeldTracks& held = {});
+/// Raises what is held to what the season's rows take.
+void holdTracks(const Outlook& outlook, HeldTracks& held);
 /// Most cells standing in one load at a time; at least 1.
 [[nodiscard]] double thickestLoad(const std::vector<BuilderRow>& rows);
 

@@ -45,12 +45,6 @@ void BuilderTracks::addWord(const QRectF& rect) {
     row_.words.push_back(rect);
 }
 
-void BuilderTracks::leaveUntold(const Trouble& trouble) {
-    for (const auto& told : row_.untold)
-        if (told.key == trouble.key) return;
-    row_.untold.push_back(trouble);
-}
-
 RowPlaces BuilderTracks::takeRow() { return std::exchange(row_, {}); }
 
 void BuilderTracks::add(const RowPlaces& row) {

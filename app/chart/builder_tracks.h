@@ -2,9 +2,9 @@
 #pragma once
 #include <unordered_set>
 
+#include "chart/lane.h"
 #include "chart/load_troubles.h"
 #include "chart/taken_places.h"
-#include "chart/trouble_line.h"
 
 namespace tenthday {
 
@@ -28,8 +28,8 @@ struct RowPlaces {
     std::vector<QRectF> bars;
     std::vector<QRectF> marks;
     std::vector<QRectF> words;
-    std::vector<Trouble> untold;  ///< whose words found no room in their row
-    Stripe asked;                 ///< where it looked for what stands there
+    std::vector<std::size_t> untold;  ///< loads whose words of trouble found no room in their row
+    Stripe asked;                     ///< where it looked for what stands there
 
     [[nodiscard]] bool standsAs(const RowPlaces& other) const {
         return bars == other.bars && marks == other.marks && words == other.words;
@@ -51,8 +51,8 @@ public:
     void addBar(const QRectF& rect);
     void addMark(const QRectF& rect);
     void addWord(const QRectF& rect);
-    /// Of the row laid now; once, where a batch has it in several of its loads.
-    void leaveUntold(const Trouble& trouble);
+    /// @param load  of the row laid now
+    void leaveUntold(std::size_t load) { row_.untold.push_back(load); }
     /// What the row laid now gave; the next begins.
     [[nodiscard]] RowPlaces takeRow();
     /// A row that is as it was.

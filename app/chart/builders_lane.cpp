@@ -67,14 +67,14 @@ void layUntold(const LaneInput& input, std::vector<Trouble> untold, const Builde
 }  // namespace
 
 LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) const {
-    const auto tracks = countTracks(builderRows(input.outlook));
+    const auto tracks = countTracks(builderRows(input.outlook, input.options.heldTracks));
     const qreal head = headOf(ruler);
     return {head + tracks * leastTrack(input.axis, tracks), head + tracks * kWishedTrack,
             head + tracks * kMostTrack, 4.0 * tracks};
 }
 
 void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
-    const auto rows = builderRows(input.outlook);
+    const auto rows = builderRows(input.outlook, input.options.heldTracks);
     const qreal head = headOf(sheet.ruler());
     layOutside(input, area, sheet);
     sheet.text(Layer::Names, Role::Ink, Type::Label, chart_text::builders(),
@@ -88,7 +88,8 @@ void BuildersLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet)
     const qreal top = area.top() + head;
     layBuilderNames(input, rows, top, tracks, sheet);
     rows_.lay(input, rows, area, top, tracks, sheet);
-    layUntold(input, rows_.untold(), tracks, {area.left(), area.top(), area.width(), head}, sheet);
+    layUntold(input, rows_.untold(input, rows), tracks,
+              {area.left(), area.top(), area.width(), head}, sheet);
 }
 
 }  // namespace tenthday

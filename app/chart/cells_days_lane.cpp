@@ -10,7 +10,7 @@ namespace {
 
 constexpr qreal kTick = 5;
 constexpr qreal kAroundRows = 7;  ///< above and below the lines of a sum
-constexpr int kLines = 4;         ///< of a sum: its day, ripe, ready, left
+constexpr int kLines = CellsDayLabel::kLines;
 
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
 
@@ -160,13 +160,14 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
     layTotal(input, row_, sheet);
     layTroubles(input, lateBatches(input), head_, {}, sheet);
     const auto& days = input.outlook.nucs.cellsDays;
-    const auto all = cellsDaySums(input, row_, sheet.ruler());
+    labels_.begin(input);
+    const auto all = cellsDaySums(input, row_, labels_, sheet.ruler());
     for (const auto& placed : all) {
         const auto& day = days[placed.index];
         const int target = sheet.target(
             {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(placed.index)},
             placed.plate);
-        layLabel(day, placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
+        layLabel(day, *placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
     }
     layOthers(input, row_, all, sheet);
 }

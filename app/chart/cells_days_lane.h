@@ -1,6 +1,6 @@
 /// @file cells_days_lane.h  On each day cells come out: ripe, ready, left; above, late batches.
 #pragma once
-#include "chart/lane.h"
+#include "chart/cells_day_label.h"
 
 namespace tenthday {
 
@@ -18,6 +18,7 @@ public:
 private:
     QRectF row_;   ///< where the labels stand
     QRectF head_;  ///< above them: which batches are late
+    CellsDayLabels labels_;
 };
 
 }  // namespace tenthday

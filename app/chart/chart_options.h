@@ -2,6 +2,7 @@
 #pragma once
 #include <QSizeF>
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -24,6 +25,10 @@ struct LegendHeld {
     std::vector<LegendMark> marks;
 };
 
+/// Of builders' rows, how many tracks they have at the least; loads without a builder stand under
+/// none.
+using HeldTracks = std::map<Id<Builder>, int>;
+
 struct ChartOptions {
     QSizeF size{1280, 720};  ///< logical px
     qreal pixelRatio = 1;    ///< device px per logical px
@@ -38,6 +43,7 @@ struct ChartOptions {
     bool legendFolded = false;             ///< to its head, which opens it again
     bool legendOpened = false;             ///< by hand: open however little room lanes have
     std::optional<LegendHeld> legendHeld;  ///< while a preview is shown
+    HeldTracks heldTracks{};               ///< so that rows hold still, while a preview is shown
     bool isPicture = false;       ///< nobody scrolls or presses: lanes without room are left out
     bool canFold = false;         ///< marks beside names fold lanes
     bool strip = false;           ///< the whole season in small, where not all of it is shown

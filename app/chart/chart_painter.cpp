@@ -6,6 +6,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "chart/changed_area.h"
+
 namespace tenthday {
 namespace {
 
@@ -145,6 +147,38 @@ void ChartPainter::paintGround(QPainter& painter, const Layout& layout, const QR
 void ChartPainter::paintOverGround(QPainter& painter, const Layout& layout) const {
     painter.save();
     paintItems(painter, layout, Items(layout.items).subspan(groundItems(layout).size()));
+    painter.restore();
+}
+
+namespace {
+
+bool meet(const QRectF& a, const QRectF& b) {
+    return a.left() < b.right() && b.left() < a.right() && a.top() < b.bottom() &&
+           b.top() < a.bottom();
+}
+
+}  // namespace
+
+void ChartPainter::paintOverGround(QPainter& painter, const Layout& layout,
+                                   const QRegion& within) const {
+    struct Piece {
+        QRectF rect;
+        std::vector<const Item*> items;
+    };
+    std::vector<Piece> pieces;
+    for (const auto& rect : within) pieces.push_back({rect, {}});
+    const QRectF about = within.boundingRect();
+    for (const auto& item : Items(layout.items).subspan(groundItems(layout).size())) {
+        const auto reach = reachOf(item);
+        if (!meet(reach, about)) continue;
+        for (auto& piece : pieces)
+            if (meet(reach, piece.rect)) piece.items.push_back(&item);
+    }
+    painter.save();
+    for (const auto& piece : pieces) {
+        painter.setClipRect(piece.rect);
+        for (const auto* item : piece.items) paintItem(painter, layout, *item);
+    }
     painter.restore();
 }
 

@@ -20,6 +20,9 @@ public:
     /// The same in two parts: page and Layer::Ground, then all that lies over them.
     void paintGround(QPainter& painter, const Layout& layout, const QRectF& page) const;
     void paintOverGround(QPainter& painter, const Layout& layout) const;
+    /// Only what lies within a region, piece by piece: clipped to one rectangle, words and hatches
+    /// are still put as they are.
+    void paintOverGround(QPainter& painter, const Layout& layout, const QRegion& within) const;
 
 private:
     /// A text in one colour, painted once.

@@ -1,9 +1,10 @@
 #include "chart/hover_card.h"
 
-#include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+
+#include "chart/sheet.h"
 
 namespace tenthday {
 namespace {
@@ -14,40 +15,40 @@ constexpr int kFromPointer = 16;
 
 }  // namespace
 
-HoverCard::HoverCard(QWidget* parent) : QWidget(parent), face_(systemTypeface()) {
+HoverCard::HoverCard(QWidget* parent) : QWidget(parent) {
+    setLook(Look::Light, systemTypeface());
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setFocusPolicy(Qt::NoFocus);
     hide();
 }
 
 void HoverCard::setLook(Look look, const Typeface& face) {
-    look_ = look;
-    face_ = face;
+    ruler_ = std::make_unique<FontRuler>(face);
+    painter_ = std::make_unique<ChartPainter>(paletteOf(look), face);
     update();
 }
 
-QSize HoverCard::wantedSize() {
-    const QFontMetricsF label(face_.font(Type::Label));
-    const QFontMetricsF body(face_.font(Type::Body));
-    const QFontMetricsF strong(face_.font(Type::Strong));
-    const QFontMetricsF small(face_.font(Type::Small));
-    qreal because = 0;
-    qreal sentence = 0;
-    names_ = values_ = 0;
+HoverCard::Columns HoverCard::columns() const {
+    Columns columns;
     for (const auto& line : card_.lines) {
         if (line.value.isEmpty() && line.because.isEmpty()) {  // runs over all columns
-            sentence = std::max(sentence, body.horizontalAdvance(line.name));
+            columns.sentence = std::max(columns.sentence, ruler_->width(line.name, Type::Body));
             continue;
         }
-        names_ = std::max(names_, body.horizontalAdvance(line.name));
-        values_ = std::max(values_, strong.horizontalAdvance(line.value));
-        because = std::max(because, small.horizontalAdvance(line.because));
+        columns.names = std::max(columns.names, ruler_->width(line.name, Type::Body));
+        columns.values = std::max(columns.values, ruler_->width(line.value, Type::Strong));
+        columns.because = std::max(columns.because, ruler_->width(line.because, Type::Small));
     }
-    const qreal table = names_ + kBetween + values_ + (because > 0 ? kBetween + because : 0);
+    return columns;
+}
+
+QSize HoverCard::wantedSize() const {
+    const auto [names, values, because, sentence] = columns();
+    const qreal table = names + kBetween + values + (because > 0 ? kBetween + because : 0);
     const qreal width =
-        std::max({label.horizontalAdvance(card_.title), table, sentence}) + 2 * kPad;
-    const qreal height = 2 * kPad + face_.linePx(Type::Label) + 2 +
-                         static_cast<qreal>(card_.lines.size()) * (face_.linePx(Type::Body) + 2);
+        std::max({ruler_->width(card_.title, Type::Label), table, sentence}) + 2 * kPad;
+    const qreal height = 2 * kPad + ruler_->line(Type::Label) + 2 +
+                         static_cast<qreal>(card_.lines.size()) * (ruler_->line(Type::Body) + 2);
     return {static_cast<int>(std::ceil(width)), static_cast<int>(std::ceil(height))};
 }
 
@@ -69,33 +70,35 @@ void HoverCard::showCard(const CardText& card, QPointF beside) {
     update();
 }
 
-void HoverCard::paintEvent(QPaintEvent* /*event*/) {
-    const auto& colours = paletteOf(look_);
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours[Role::CardEdge], 1));
-    painter.setBrush(colours[Role::CardGround]);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
-    qreal y = kPad + face_.linePx(Type::Label) * 0.78;
-    painter.setPen(colours[Role::Ink]);
-    painter.setFont(face_.font(Type::Label));
-    painter.drawText(QPointF(kPad, y), card_.title);
-    y += 2 + face_.linePx(Type::Body);
+Layout HoverCard::laidOut() const {
+    constexpr qreal kCorner = 6;
+    const QRectF card(rect());
+    Sheet sheet(*ruler_, Snap{devicePixelRatioF()});
+    sheet.fill(Layer::Body, Role::CardGround, card.adjusted(0.5, 0.5, -0.5, -0.5), -1, kCorner);
+    sheet.frame(Layer::Body, Role::CardEdge, card, 1, kCorner);
+    const auto write = [&](Role role, Type type, const QString& text, qreal x, qreal y) {
+        sheet.text(Layer::Words, role, type, text, {x, y}, Align::Left);
+    };
+    const auto widths = columns();
+    const qreal values = kPad + widths.names + kBetween;
+    qreal y = kPad + ruler_->line(Type::Label) * 0.78;
+    write(Role::Ink, Type::Label, card_.title, kPad, y);
+    y += 2 + ruler_->line(Type::Body);
     for (const auto& line : card_.lines) {
         const auto role = line.tone == CardTone::Danger    ? Role::Danger
                           : line.tone == CardTone::Caution ? Role::Caution
                                                            : Role::Ink;
-        painter.setFont(face_.font(Type::Body));
-        painter.setPen(colours[line.value.isEmpty() ? role : Role::InkSoft]);
-        painter.drawText(QPointF(kPad, y), line.name);
-        painter.setFont(face_.font(Type::Strong));
-        painter.setPen(colours[role]);
-        painter.drawText(QPointF(kPad + names_ + kBetween, y), line.value);
-        painter.setFont(face_.font(Type::Small));
-        painter.setPen(colours[Role::InkSoft]);
-        painter.drawText(QPointF(kPad + names_ + kBetween + values_ + kBetween, y), line.because);
-        y += face_.linePx(Type::Body) + 2;
+        write(line.value.isEmpty() ? role : Role::InkSoft, Type::Body, line.name, kPad, y);
+        write(role, Type::Strong, line.value, values, y);
+        write(Role::InkSoft, Type::Small, line.because, values + widths.values + kBetween, y);
+        y += ruler_->line(Type::Body) + 2;
     }
+    return std::move(sheet).finish({}, card, card.height());
+}
+
+void HoverCard::paintEvent(QPaintEvent* /*event*/) {
+    QPainter painter(this);
+    painter_->paintOverGround(painter, laidOut());
 }
 
 }  // namespace tenthday

@@ -2,8 +2,8 @@
 #pragma once
 #include <QWidget>
 
-#include "look/palette.h"
-#include "look/type.h"
+#include "chart/chart_painter.h"
+#include "chart/text_ruler.h"
 #include "screen_text/chart_cards.h"
 
 namespace tenthday {
@@ -23,13 +23,22 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    [[nodiscard]] QSize wantedSize();
+    [[nodiscard]] QSize wantedSize() const;
+    /// As the chart's own items: what is painted once is put again.
+    [[nodiscard]] Layout laidOut() const;
+
+    /// Widths of the columns, px.
+    struct Columns {
+        qreal names = 0;
+        qreal values = 0;
+        qreal because = 0;
+        qreal sentence = 0;  ///< of a line that runs over all of them
+    };
+    [[nodiscard]] Columns columns() const;
 
     CardText card_;
-    Look look_ = Look::Light;
-    Typeface face_;
-    qreal names_ = 0;   ///< width of the first column
-    qreal values_ = 0;  ///< of the second
+    std::unique_ptr<FontRuler> ruler_;
+    std::unique_ptr<ChartPainter> painter_;
 };
 
 }  // namespace tenthday

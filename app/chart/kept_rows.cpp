@@ -1,42 +1,15 @@
 #include "chart/kept_rows.h"
 
+#include <set>
 #include <tuple>
 
 #include "chart/load_bar.h"
+#include "screen_text/chart_text.h"
 
 namespace tenthday {
 namespace {
 
-// What follows names every field: one that is added is not forgotten here.
-
-auto partsOf(const ReadyNumbers& numbers) {
-    const auto& [ready, likely, canStock, needsBrood] = numbers;
-    return std::tie(ready, likely, canStock, needsBrood);
-}
-
-auto partsOf(const SeasonLimit& of) {
-    const auto& [limit, day, binds, cause, days, yard, open] = of;
-    return std::tie(limit, day, binds, cause, days, yard, open);
-}
-
-/// Of a finding all that compares by itself.
-auto plainPartsOf(const Finding& finding) {
-    const auto& [day, severity, kind, subject, subjectLabel, builder, builderLabel, moment, until,
-                 otherLabel, count, limit, sealed, dearth, virgins, freeFrom, why, nucs, catchRule,
-                 nucDays, numbers, event, graftLimit] = finding;
-    (void)numbers;
-    (void)graftLimit;
-    return std::tie(day, severity, kind, subject, subjectLabel, builder, builderLabel, moment,
-                    until, otherLabel, count, limit, sealed, dearth, virgins, freeFrom, why, nucs,
-                    catchRule, nucDays, event);
-}
-
-bool isSame(const Finding& a, const Finding& b) {
-    return plainPartsOf(a) == plainPartsOf(b) && partsOf(a.numbers) == partsOf(b.numbers) &&
-           a.graftLimit.has_value() == b.graftLimit.has_value() &&
-           (!a.graftLimit || partsOf(*a.graftLimit) == partsOf(*b.graftLimit));
-}
-
+/// Names every field: one that is added is not forgotten here.
 auto partsOf(const WildClock& clock) {
     const auto& [cause, start, firstLook, secondLook, firstTicked, secondTicked, oldest, old, young,
                  runsOut] = clock;
@@ -58,22 +31,18 @@ bool holdsMoved(const LaneInput& input, const BuilderRow& row, const BuilderTrac
     return false;
 }
 
-/// Troubles by where they stand in the findings of now.
-void tellAnew(const LaneInput& input, const RowLeaning& before, const RowLeaning& now,
-              std::vector<Target>& targets, std::vector<Trouble>& untold) {
-    const auto indexOf = [&](int was) {
-        for (std::size_t i = 0; i < before.told.size(); ++i)
-            if (before.told[i].index == was) return now.told[i].index;
-        return was;
-    };
-    const bool differs = !areSame(before.told, now.told,
-                                  [](const auto& a, const auto& b) { return a.index == b.index; });
-    if (differs)
-        for (auto& target : targets)
-            if (target.key.hit == Hit::Trouble) target.key.index = indexOf(target.key.index);
-    for (auto& trouble : untold) {
-        trouble.key.index = indexOf(trouble.key.index);
-        trouble.finding = &input.outlook.findings[static_cast<std::size_t>(trouble.key.index)];
+/// Places of trouble by where the findings of now tell of it.
+void findAnew(const RowLeaning& before, const RowLeaning& now, std::vector<Target>& targets) {
+    if (areSame(before.told, now.told,
+                [](const auto& a, const auto& b) { return a.index == b.index; }))
+        return;
+    for (auto& target : targets) {
+        if (target.key.hit != Hit::Trouble) continue;
+        const auto was =
+            std::find_if(before.told.begin(), before.told.end(),
+                         [&](const auto& told) { return told.index == target.key.index; });
+        const auto told = static_cast<std::size_t>(was - before.told.begin());
+        target.key.index = now.told[told].index;
     }
 }
 
@@ -87,8 +56,10 @@ RowLeaning::RowLeaning(const LaneInput& input, const BuilderRow& row, const QRec
         const auto& load = row.loads[i];
         loads.push_back({input.stacks.held(load.batch), load.span, row.tracks[i]});
         const int index = worstInSight(input, row, load, tracks);
-        if (index >= 0)
-            told.push_back({i, index, input.outlook.findings[static_cast<std::size_t>(index)]});
+        if (index < 0) continue;
+        const auto& finding = input.outlook.findings[static_cast<std::size_t>(index)];
+        told.push_back({i, index, finding.day, finding.severity,
+                        tracks.isDense() ? QString() : chart_text::trouble(finding)});
     }
     if (row.builder) {
         builder = row.builder->builder;
@@ -97,6 +68,12 @@ RowLeaning::RowLeaning(const LaneInput& input, const BuilderRow& row, const QRec
         idle = row.builder->idle;
     }
     hasGhosts = holdsMoved(input, row, tracks);
+}
+
+int RowLeaning::indexOf(std::size_t load) const {
+    const auto at = std::find_if(told.begin(), told.end(),
+                                 [load](const Told& one) { return one.load == load; });
+    return at == told.end() ? -1 : at->index;
 }
 
 bool RowLeaning::isAs(const RowLeaning& before) const {
@@ -109,7 +86,8 @@ bool RowLeaning::isAs(const RowLeaning& before) const {
            areSame(clocks, before.clocks,
                    [](const auto& a, const auto& b) { return partsOf(a) == partsOf(b); }) &&
            areSame(told, before.told, [](const Told& a, const Told& b) {
-               return a.load == b.load && isSame(a.finding, b.finding);
+               return a.load == b.load && a.day == b.day && a.severity == b.severity &&
+                      a.words == b.words;
            });
 }
 
@@ -143,7 +121,7 @@ void KeptRows::lay(const LaneInput& input, const std::vector<BuilderRow>& rows, 
             std::none_of(differing.begin(), differing.end(),
                          [&](const Stripe& stripe) { return stripe.meets(kept->places.asked); });
         if (isAsBefore) {
-            tellAnew(input, kept->leaning, leaning, kept->sheet.targets(), kept->places.untold);
+            findAnew(kept->leaning, leaning, kept->sheet.targets());
             kept->leaning = std::move(leaning);
             tracks.add(kept->places);
             input.ribbon.outs.insert(input.ribbon.outs.end(), kept->outs.begin(), kept->outs.end());
@@ -160,14 +138,15 @@ void KeptRows::lay(const LaneInput& input, const std::vector<BuilderRow>& rows, 
     sheet.append(sheets);
 }
 
-std::vector<Trouble> KeptRows::untold() const {
+std::vector<Trouble> KeptRows::untold(const LaneInput& input,
+                                      const std::vector<BuilderRow>& rows) const {
     std::vector<Trouble> all;
-    for (const auto& row : rows_)
-        for (const auto& trouble : row->places.untold) {
-            const bool isTold = std::any_of(all.begin(), all.end(), [&](const Trouble& told) {
-                return told.key == trouble.key;
-            });
-            if (!isTold) all.push_back(trouble);
+    std::set<std::pair<Id<Batch>, int>> told;  // a batch may have it in several builders
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        for (const auto load : rows_[i]->places.untold) {
+            const auto& of = rows[i].loads[load];
+            const auto index = rows_[i]->leaning.indexOf(load);
+            if (told.insert({of.batch, index}).second) all.push_back(troubleOf(input, of, index));
         }
     return all;
 }

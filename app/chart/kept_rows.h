@@ -2,6 +2,7 @@
 /// laid again.
 #pragma once
 #include "chart/builder_row.h"
+#include "chart/trouble_line.h"
 
 namespace tenthday {
 
@@ -14,11 +15,13 @@ struct RowLeaning {
         int track = 0;
         friend bool operator==(const Load&, const Load&) = default;
     };
-    /// What is wrong with a load in sight.
+    /// What is wrong with a load in sight, as it is told in the row.
     struct Told {
         std::size_t load = 0;
         int index = -1;  ///< in the findings: what is told stays the same where it differs
-        Finding finding;
+        Day day;
+        Severity severity{};
+        QString words;  ///< empty where tracks are too low for words
     };
     QRectF area;
     qreal track = 0;      ///< px
@@ -33,6 +36,8 @@ struct RowLeaning {
 
     RowLeaning(const LaneInput& input, const BuilderRow& row, const QRectF& rowArea,
                const BuilderTracks& tracks);
+    /// Of the finding about a load; -1: none in sight.
+    [[nodiscard]] int indexOf(std::size_t load) const;
     [[nodiscard]] bool isAs(const RowLeaning& before) const;
 };
 
@@ -42,7 +47,8 @@ public:
     void lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,
              qreal top, BuilderTracks& tracks, Sheet& sheet);
     /// Troubles without room in their rows, each once.
-    [[nodiscard]] std::vector<Trouble> untold() const;
+    [[nodiscard]] std::vector<Trouble> untold(const LaneInput& input,
+                                              const std::vector<BuilderRow>& rows) const;
     /// How many rows were laid afresh, ever.
     [[nodiscard]] int laidAfresh() const { return laid_; }
 

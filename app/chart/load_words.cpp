@@ -132,24 +132,10 @@ struct LoadTrouble {
     }
 };
 
-/// Left to the lane's head.
-void leaveUntold(const LaneInput& input, const BuilderLoad& load, const LoadTrouble& trouble,
-                 BuilderTracks& tracks) {
-    constexpr int kComing = 10;
-    constexpr int kDanger = 100;
-    const auto* batch = input.find(load.batch);
-    const auto words = chart_text::trouble(*trouble.finding);
-    const bool comes = trouble.finding->day >= input.outlook.snapshot.today();
-    tracks.leaveUntold(
-        {trouble.key(load.batch), batch ? QString::fromStdString(batch->batch->label) : QString(),
-         words, trouble.role(), trouble.end,
-         (comes ? kComing : 0) + (trouble.finding->severity == Severity::Danger ? kDanger : 0),
-         trouble.finding});
-}
-
 /// Its sign and words. Beside the bar's end, over its rest; else above it, ending where it ends;
 /// else its sign alone.
-void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadTrouble& trouble,
+/// @return whether its words had room
+bool layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadTrouble& trouble,
                     const QRectF& area, BuilderTracks& tracks, Sheet& sheet) {
     constexpr qreal kSign = 9;
     const auto& ruler = sheet.ruler();
@@ -165,9 +151,8 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
                tracks.isFree(place);
     };
     const bool hasRoom = !tracks.isDense() && (isFree(beside) || isFree(above));
-    if (!hasRoom) leaveUntold(input, load, trouble, tracks);
     const auto place = !hasRoom ? sign : isFree(beside) ? beside : above;
-    if (!hasRoom && !tracks.isClear(place)) return;
+    if (!hasRoom && !tracks.isClear(place)) return false;
     tracks.addWord(place);
     const int target = sheet.target(trouble.key(load.batch), place);
     // Off the outlines of what is proposed, and off the lines of days.
@@ -179,6 +164,7 @@ void layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
         sheet.text(Layer::Words, trouble.role(), Type::Strong, words,
                    {place.left() + kSign + 4, sheet.baselineAt(Type::Strong, place.center().y())},
                    Align::Left, target);
+    return hasRoom;
 }
 
 }  // namespace
@@ -201,15 +187,32 @@ int worstInSight(const LaneInput& input, const BuilderRow& row, const BuilderLoa
     return isInSight ? tracks.troubles.worst(row, load) : -1;
 }
 
+Trouble troubleOf(const LaneInput& input, const BuilderLoad& load, int index) {
+    constexpr int kComing = 10;
+    constexpr int kDanger = 100;
+    const LoadTrouble trouble{&input.outlook.findings[static_cast<std::size_t>(index)], index,
+                              input.axis.xOf(load.span->span.until)};
+    const auto& finding = *trouble.finding;
+    const auto* batch = input.find(load.batch);
+    const bool comes = finding.day >= input.outlook.snapshot.today();
+    return {trouble.key(load.batch),
+            batch ? QString::fromStdString(batch->batch->label) : QString(),
+            chart_text::trouble(finding),
+            trouble.role(),
+            trouble.end,
+            (comes ? kComing : 0) + (finding.severity == Severity::Danger ? kDanger : 0),
+            &finding};
+}
+
 void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,
                 BuilderTracks& tracks, Sheet& sheet) {
-    for (const auto& load : row.loads) {
-        LoadTrouble trouble;
-        trouble.end = input.axis.xOf(load.span->span.until);
-        trouble.index = worstInSight(input, row, load, tracks);
-        if (trouble.index < 0) continue;
-        trouble.finding = &input.outlook.findings[static_cast<std::size_t>(trouble.index)];
-        layLoadTrouble(input, load, trouble, area, tracks, sheet);
+    for (std::size_t i = 0; i < row.loads.size(); ++i) {
+        const auto& load = row.loads[i];
+        const int index = worstInSight(input, row, load, tracks);
+        if (index < 0) continue;
+        const LoadTrouble trouble{&input.outlook.findings[static_cast<std::size_t>(index)], index,
+                                  input.axis.xOf(load.span->span.until)};
+        if (!layLoadTrouble(input, load, trouble, area, tracks, sheet)) tracks.leaveUntold(i);
     }
 }
 

@@ -6,6 +6,7 @@
 #include <QWheelEvent>
 
 #include "chart/active_days.h"
+#include "chart/builder_row.h"
 #include "chart/card_for.h"
 #include "chart/cells_days_lane.h"
 #include "chart/chart_access.h"
@@ -55,7 +56,7 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
     saved_ = shown_ = outlook;
     options_.before = nullptr;
-    options_.legendHeld.reset();
+    letGo();
     moving_.reset();
     if (outlook && isFirst) {
         if (!options_.chosenDay || !outlook->season.contains(*options_.chosenDay))
@@ -76,17 +77,29 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
 }
 
 void SeasonChart::setPreview(const OutlookPtr& preview) {
-    if (!preview)
-        options_.legendHeld.reset();
-    else if (!options_.legendHeld)
-        options_.legendHeld = {layoutNow().legendFolded,
-                               legendMarks(*saved_, options_, saved_->season)};
+    // A legend that came and went with each day of a drag would move all that is dragged over, and
+    // so would rows that grow and shrink.
+    if (!preview) {
+        letGo();
+    } else {
+        if (!options_.legendHeld) {
+            options_.legendHeld = {layoutNow().legendFolded,
+                                   legendMarks(*saved_, options_, saved_->season)};
+            holdTracks(*saved_, options_.heldTracks);
+        }
+        holdTracks(*preview, options_.heldTracks);
+    }
     shown_ = preview ? preview : saved_;
     options_.before = preview ? saved_ : nullptr;
     orders_->show(shown_, preview != nullptr);
     showOrders();
     placeAxis();
     if (moving_ && preview) card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_);
+}
+
+void SeasonChart::letGo() {
+    options_.legendHeld.reset();
+    options_.heldTracks.clear();
 }
 
 void SeasonChart::showOrders() {
@@ -145,15 +158,19 @@ void SeasonChart::goToToday() {
     showAxis(axis_.centredOn(shown_->snapshot.today()), scrollY());
 }
 
-void SeasonChart::paintEvent(QPaintEvent* /*event*/) {
+void SeasonChart::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     if (options_.pixelRatio != devicePixelRatioF()) {
         options_.pixelRatio = devicePixelRatioF();
-        layout_.reset();
+        repaintAll();
     }
     const auto& layout = layoutNow();
-    ground_.paint(painter, *painter_, layout, size(), options_.pixelRatio);
-    painter_->paintOverGround(painter, layout);
+    for (const auto& piece : event->region()) {
+        painter.setClipRect(piece);
+        ground_.paint(painter, *painter_, layout, size(), options_.pixelRatio);
+    }
+    painter_->paintOverGround(painter, layout, event->region());
+    painter.setClipping(false);
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -252,12 +269,29 @@ void SeasonChart::restyle() {
     ruler_ = std::make_unique<FontRuler>(face_);
     painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
     ground_.forget();
+    repaintAll();
     card_->setLook(look_, face_);
     placeAxis();
 }
 
+/// What changes is painted once all that changes with it is there: a preview comes with its orders.
 void SeasonChart::relayout() {
     layout_.reset();
+    if (std::exchange(isRepaintAsked_, true)) return;
+    QMetaObject::invokeMethod(this, &SeasonChart::repaintChanges, Qt::QueuedConnection);
+}
+
+void SeasonChart::repaintChanges() {
+    isRepaintAsked_ = false;
+    if (!shown_ || !isVisible()) return repaintAll();
+    PictureMarks marks(layoutNow(), size());
+    update(shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect()));
+    shownMarks_ = std::move(marks);
+}
+
+void SeasonChart::repaintAll() {
+    layout_.reset();
+    shownMarks_.reset();
     update();
 }
 

@@ -4,6 +4,7 @@
 #include <QTimer>
 #include <QWidget>
 
+#include "chart/changed_area.h"
 #include "chart/chart_layout.h"
 #include "chart/chart_orders.h"
 #include "chart/chart_painter.h"
@@ -164,9 +165,12 @@ private:
     void changeGrafts(int by);
     void scrollAtEdges();
     void placeAxis();
+    void letGo();
     void showOrders();
     void restyle();
     void relayout();
+    void repaintChanges();
+    void repaintAll();
     void showHoverCard();
     void describe();
 
@@ -183,6 +187,8 @@ private:
     std::unique_ptr<ChartPainter> painter_;
     GroundCache ground_;
     LaidBefore laidBefore_;
+    std::optional<PictureMarks> shownMarks_;  ///< of what is painted, or about to be
+    bool isRepaintAsked_ = false;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
     HoverCard* card_;

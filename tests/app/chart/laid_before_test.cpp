@@ -4,15 +4,9 @@
 
 #include <gtest/gtest.h>
 
-#include <QLocale>
-#include <random>
-
+#include "app/chart/hand_scene.h"
 #include "app/chart/layout_text.h"
 #include "chart/builders_lane.h"
-#include "chart/chart_layout.h"
-#include "records/verbs.h"
-#include "support/days.h"
-#include "support/large_season.h"
 #include "support/sample_orders.h"
 #include "support/sample_outlook.h"
 
@@ -27,49 +21,15 @@ public:
     }
 };
 
-class LaidBeforeTest : public ::testing::Test {
+class LaidBeforeTest : public HandScene {
 protected:
-    LaidBeforeTest() {
-        QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        options.size = {1366, 768};
-        options.canFold = true;
-        options.strip = true;
-    }
-    ~LaidBeforeTest() override { QLocale::setDefault(QLocale::c()); }
-
-    void show(const Snapshot& snapshot) {
-        saved = snapshot;
-        outlook = outlookOf(saved, memo);
-        options.before = nullptr;
-    }
-    void showDays(DayWindow days) {
-        const auto span = plotSpan(*outlook, options, *ruler);
-        axis = DayAxis(outlook->season, span.left, span.width).fittedTo(days);
-    }
-    /// A batch stands so many days from where it is saved, as a preview.
-    void drag(Id<Batch> id, int by) {
-        const auto kept = outlookOf(saved, memo);
-        const auto batch = saved.find(id);
-        const auto changes = moveBatch(saved, id, batch->day + Days{by});
-        ASSERT_TRUE(changes) << changes.error().text;
-        const auto next = applied(saved, changes.value());
-        ASSERT_TRUE(next) << next.error().text;
-        options.before = kept;
-        outlook = outlookOf(next.value(), memo);
-    }
-    void drop() { show(saved); }
-    void edit(const ChangeSet& changes) {
-        const auto next = applied(saved, changes);
-        ASSERT_TRUE(next) << next.error().text;
-        show(next.value());
-    }
+    LaidBeforeTest() { ruler = &narrow; }
 
     /// Lays it out with what was laid before, and afresh.
     void expectAsAfresh(const std::string& what) {
         SCOPED_TRACE(what);
         const auto again = layOut(outlook, axis, options, *ruler, before);
         const auto fresh = layOut(*outlook, axis, options, *ruler);
-        ++layouts;
         ASSERT_EQ(layoutText(again, *outlook), layoutText(fresh, *outlook));
         ASSERT_EQ(again.items, fresh.items);
         ASSERT_EQ(again.paths, fresh.paths);
@@ -104,24 +64,15 @@ protected:
         return sheets;
     }
 
-    OutlookMemo memo;
-    Snapshot saved;
-    OutlookPtr outlook;
-    DayAxis axis;
-    ChartOptions options;
     FixedRuler narrow;
     WideRuler wide;
-    const TextRuler* ruler = &narrow;
-    LaidBefore before;
-    int layouts = 0;
 };
 
 constexpr LargeSeason kSeason{60, 700, 2};
-const DayWindow kSummer{day("2027-05-24"), day("2027-08-20")};
 
 TEST_F(LaidBeforeTest, ADragGivesWhatAFreshLayoutGives) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     const auto batch = largeSeasonBatch(45);
     options.selected = batch;
     expectAsAfresh("saved");
@@ -135,7 +86,7 @@ TEST_F(LaidBeforeTest, ADragGivesWhatAFreshLayoutGives) {
 
 TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     const auto batch = largeSeasonBatch(45);
     options.selected = batch;
     drag(batch, 1);
@@ -156,7 +107,7 @@ TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
 
 TEST_F(LaidBeforeTest, NothingDiffersInTheSameSeason) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     expectAsAfresh("first");
     const int all = rowsLaid();
     const auto sheets = yardSheets();
@@ -168,7 +119,7 @@ TEST_F(LaidBeforeTest, NothingDiffersInTheSameSeason) {
 
 TEST_F(LaidBeforeTest, TheBooksRowsCount) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     expectAsAfresh("saved");
     const auto builders = saved.all<Builder>();
     ChangeSet renamed;
@@ -199,7 +150,7 @@ TEST_F(LaidBeforeTest, TheBooksRowsCount) {
 
 TEST_F(LaidBeforeTest, FindingsThatMoveUpTheListAreFound) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     expectAsAfresh("saved");
     ASSERT_GT(outlook->findings.size(), 3U);
     auto fewer = std::make_shared<Outlook>(*outlook);
@@ -218,7 +169,7 @@ TEST_F(LaidBeforeTest, FindingsThatMoveUpTheListAreFound) {
 
 TEST_F(LaidBeforeTest, AnotherRulerIsAskedAfterItIsToldOf) {
     show(largeSeason(kSeason));
-    showDays(kSummer);
+    showDays(summer);
     expectAsAfresh("narrow");
     ruler = &wide;
     expectAsAfresh("wide");
@@ -244,82 +195,11 @@ TEST_F(LaidBeforeTest, TheSampleIsLaidAsAfresh) {
     expectAsAfresh("dropped");
 }
 
-/// A hand that does all sorts of things, the same each time.
-class Hand {
-public:
-    explicit Hand(unsigned seed) : draw_(seed) {}
-    /// One of 0 .. below - 1.
-    [[nodiscard]] int one(int below) {
-        return static_cast<int>(draw_() % static_cast<unsigned>(below));
-    }
-
-private:
-    std::mt19937 draw_;
-};
-
-class AnyHand : public LaidBeforeTest, public ::testing::WithParamInterface<unsigned> {
-protected:
-    template <class T>
-    static void toggle(std::vector<T>& all, T one) {
-        if (std::erase(all, one) == 0) all.push_back(one);
-    }
-    /// @return what was done
-    std::string doOne(Hand& hand) {
-        const auto batch = largeSeasonBatch(30 + hand.one(30));
-        switch (hand.one(16)) {
-            case 0:
-                options.selected = batch;
-                return "select";
-            case 1:
-                toggle(options.alsoSelected, batch);
-                return "select also";
-            case 2:
-                options.selected.reset();
-                options.alsoSelected.clear();
-                return "select nothing";
-            case 3:
-                options.scrollY = 30 * hand.one(8);
-                return "scroll lanes";
-            case 4:
-                axis = axis.scrolledBy(hand.one(2) == 0 ? 40 : -40);
-                return "scroll days";
-            case 5:
-                axis = axis.zoomedAt(600, hand.one(2) == 0 ? 1.25 : 0.8);
-                return "zoom";
-            case 6:
-                toggle(options.foldedLanes, static_cast<LaneName>(hand.one(5)));
-                return "fold";
-            case 7: {
-                const auto& yards = outlook->nucs.yards;
-                toggle(options.openYards,
-                       yards[static_cast<std::size_t>(hand.one(static_cast<int>(yards.size())))]
-                           .yard->id);
-                return "open a yard";
-            }
-            case 8:
-                options.chosenDay = outlook->snapshot.today() + Days{hand.one(50)};
-                return "choose a day";
-            case 9:
-                options.legendFolded = !options.legendFolded;
-                return "fold the legend";
-            case 10:
-                options.pixelRatio = options.pixelRatio == 1 ? 1.5 : 1;
-                return "another screen";
-            case 11:
-                drop();
-                return "drop";
-            default: {
-                const auto moved = options.selected.value_or(batch);
-                if (!outlook->find(moved)->timeline.grafted) drag(moved, hand.one(6) - 2);
-                return "drag";
-            }
-        }
-    }
-};
+class AnyHand : public LaidBeforeTest, public ::testing::WithParamInterface<unsigned> {};
 
 TEST_P(AnyHand, GetsWhatAFreshLayoutGives) {
     show(largeSeason({60, 300, 2}));
-    showDays(kSummer);
+    showDays(summer);
     Hand hand(GetParam());
     expectAsAfresh("first");
     std::string done;

@@ -665,6 +665,27 @@ TEST_F(Chart, InsertBeginsABatchOnTheChosenDay) {
     EXPECT_EQ(planned, std::vector{day("2027-06-20")});
 }
 
+TEST_F(Chart, RowsKeepTheirTracksWhileABatchIsDragged) {
+    const auto rows = [&] {
+        std::vector<QRectF> rects;
+        for (const auto& target : chart.layoutNow().targets)
+            if (target.key.hit == Hit::BuilderRow) rects.push_back(target.rect);
+        return rects;
+    };
+    auto crowded = std::make_shared<Outlook>(*sampleOutlook());
+    auto& loads = crowded->builders.front().loads;
+    ASSERT_FALSE(loads.empty());
+    loads.push_back(loads.front());  // two at a time
+    const auto before = rows();
+    chart.setPreview(crowded);
+    const auto during = rows();
+    EXPECT_NE(during, before);
+    chart.setPreview(sampleOutlook());
+    EXPECT_EQ(rows(), during) << "the row stays high where it was needed once";
+    chart.setPreview(nullptr);
+    EXPECT_EQ(rows(), before);
+}
+
 TEST_F(Chart, TheGroundIsPaintedOnceForAllOfADrag) {
     (void)chart.grab();
     dragBy(loadOf("18"), days(1), false);

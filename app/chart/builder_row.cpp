@@ -225,7 +225,6 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
     }
     for (std::size_t i = 0; i < row.loads.size(); ++i)
         writeLoad(input, row.loads[i], baseOf(i), targets[i], tracks, sheet);
-    layTrouble(input, row, area, tracks, sheet);
 }
 
 }  // namespace tenthday

@@ -23,6 +23,7 @@ void holdTracks(const Outlook& outlook, HeldTracks& held);
 /// Most cells standing in one load at a time; at least 1.
 [[nodiscard]] double thickestLoad(const std::vector<BuilderRow>& rows);
 
+/// All of a row but its troubles, which come after it: see layTrouble().
 void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& area,
                    BuilderTracks& tracks, Sheet& sheet);
 

@@ -76,64 +76,86 @@ int RowLeaning::indexOf(std::size_t load) const {
     return at == told.end() ? -1 : at->index;
 }
 
-bool RowLeaning::isAs(const RowLeaning& before) const {
+bool RowLeaning::standsAs(const RowLeaning& before) const {
     const auto isUnknown = [](const Load& load) { return load.batch == nullptr; };
     if (hasGhosts || before.hasGhosts || std::any_of(loads.begin(), loads.end(), isUnknown))
         return false;
     return area == before.area && track == before.track && pxPerCell == before.pxPerCell &&
            builder == before.builder && loads == before.loads && makeUps == before.makeUps &&
-           idle == before.idle &&
-           areSame(clocks, before.clocks,
-                   [](const auto& a, const auto& b) { return partsOf(a) == partsOf(b); }) &&
-           areSame(told, before.told, [](const Told& a, const Told& b) {
-               return a.load == b.load && a.day == b.day && a.severity == b.severity &&
-                      a.words == b.words;
+           idle == before.idle && areSame(clocks, before.clocks, [](const auto& a, const auto& b) {
+               return partsOf(a) == partsOf(b);
            });
 }
 
-std::unique_ptr<KeptRows::Kept> KeptRows::layAfresh(const LaneInput& input, const BuilderRow& row,
-                                                    RowLeaning leaning, BuilderTracks& tracks,
-                                                    const Sheet& sheet) {
-    ++laid_;
-    auto kept = std::make_unique<Kept>(
-        Kept{std::move(leaning), Sheet(sheet.ruler(), sheet.snap()), {}, {}});
-    auto& outs = input.ribbon.outs;
-    const auto before = static_cast<std::ptrdiff_t>(outs.size());
-    layBuilderRow(input, row, kept->leaning.area, tracks, kept->sheet);
-    kept->places = tracks.takeRow();
-    kept->outs.assign(outs.begin() + before, outs.end());
-    return kept;
+bool RowLeaning::tellsAs(const RowLeaning& before) const {
+    return areSame(told, before.told, [](const Told& a, const Told& b) {
+        return a.load == b.load && a.day == b.day && a.severity == b.severity && a.words == b.words;
+    });
 }
+
+class KeptRows::Laying {
+public:
+    Laying(const LaneInput& input, BuilderTracks& tracks, const Sheet& sheet)
+        : input_(input), tracks_(tracks), sheet_(sheet) {}
+
+    /// @return whether its loads were laid afresh
+    bool lay(const BuilderRow& row, const QRectF& area, Kept& kept) {
+        const auto before = std::exchange(kept.leaning, RowLeaning(input_, row, area, tracks_));
+        const bool stands = before && kept.leaning->standsAs(*before);
+        const bool loadsStay = stands && isClear(*kept.loads);
+        auto& outs = input_.ribbon.outs;
+        if (loadsStay) {
+            tracks_.add(kept.loads->places);
+            outs.insert(outs.end(), kept.outs.begin(), kept.outs.end());
+        } else {
+            const auto first = static_cast<std::ptrdiff_t>(outs.size());
+            renew(kept.loads, [&](Sheet& on) { layBuilderRow(input_, row, area, tracks_, on); });
+            kept.outs.assign(outs.begin() + first, outs.end());
+        }
+        if (stands && kept.leaning->tellsAs(*before) && isClear(*kept.troubles)) {
+            findAnew(*before, *kept.leaning, kept.troubles->sheet.targets());
+            tracks_.add(kept.troubles->places);
+        } else {
+            renew(kept.troubles, [&](Sheet& on) { layTrouble(input_, row, area, tracks_, on); });
+        }
+        return !loadsStay;
+    }
+
+private:
+    /// Where it looked for what stands there, all stands as it did.
+    [[nodiscard]] bool isClear(const Part& part) const {
+        return std::none_of(differing_.begin(), differing_.end(),
+                            [&](const Stripe& stripe) { return stripe.meets(part.places.asked); });
+    }
+    template <class Lay>
+    void renew(std::unique_ptr<Part>& part, Lay lay) {
+        const auto before = std::exchange(
+            part, std::make_unique<Part>(Part{Sheet(sheet_.ruler(), sheet_.snap()), {}}));
+        lay(part->sheet);
+        part->places = tracks_.takeRow();
+        if (before && before->places.standsAs(part->places)) return;
+        differing_.push_back(part->places.stripe());
+        if (before) differing_.push_back(before->places.stripe());
+    }
+
+    const LaneInput& input_;
+    BuilderTracks& tracks_;
+    const Sheet& sheet_;             ///< whose ruler all use
+    std::vector<Stripe> differing_;  ///< where what is laid so far stands elsewise than before
+};
 
 void KeptRows::lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,
                    qreal top, BuilderTracks& tracks, Sheet& sheet) {
     if (!input.isAsBefore) rows_.clear();
     rows_.resize(rows.size());
-    std::vector<Stripe> differing;  // where rows above stand elsewise than before
+    Laying laying(input, tracks, sheet);
     std::vector<const Sheet*> sheets;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        auto& kept = rows_[i];
         const QRectF area(lane.left(), top, lane.width(), tracks.track * rows[i].trackCount);
         top += area.height();
-        RowLeaning leaning(input, rows[i], area, tracks);
-        const bool isAsBefore =
-            kept && leaning.isAs(kept->leaning) &&
-            std::none_of(differing.begin(), differing.end(),
-                         [&](const Stripe& stripe) { return stripe.meets(kept->places.asked); });
-        if (isAsBefore) {
-            findAnew(kept->leaning, leaning, kept->sheet.targets());
-            kept->leaning = std::move(leaning);
-            tracks.add(kept->places);
-            input.ribbon.outs.insert(input.ribbon.outs.end(), kept->outs.begin(), kept->outs.end());
-        } else {
-            const auto before =
-                std::exchange(kept, layAfresh(input, rows[i], std::move(leaning), tracks, sheet));
-            if (!before || !before->places.standsAs(kept->places)) {
-                differing.push_back(kept->places.stripe());
-                if (before) differing.push_back(before->places.stripe());
-            }
-        }
-        sheets.push_back(&kept->sheet);
+        laid_ += laying.lay(rows[i], area, rows_[i]);
+        for (const auto* part : {rows_[i].loads.get(), rows_[i].troubles.get()})
+            sheets.push_back(&part->sheet);
     }
     sheet.append(sheets);
 }
@@ -143,9 +165,9 @@ std::vector<Trouble> KeptRows::untold(const LaneInput& input,
     std::vector<Trouble> all;
     std::set<std::pair<Id<Batch>, int>> told;  // a batch may have it in several builders
     for (std::size_t i = 0; i < rows.size(); ++i)
-        for (const auto load : rows_[i]->places.untold) {
+        for (const auto load : rows_[i].troubles->places.untold) {
             const auto& of = rows[i].loads[load];
-            const auto index = rows_[i]->leaning.indexOf(load);
+            const auto index = rows_[i].leaning->indexOf(load);
             if (told.insert({of.batch, index}).second) all.push_back(troubleOf(input, of, index));
         }
     return all;

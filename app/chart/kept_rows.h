@@ -38,32 +38,38 @@ struct RowLeaning {
                const BuilderTracks& tracks);
     /// Of the finding about a load; -1: none in sight.
     [[nodiscard]] int indexOf(std::size_t load) const;
-    [[nodiscard]] bool isAs(const RowLeaning& before) const;
+    /// Its loads and marks are to be laid as they were.
+    [[nodiscard]] bool standsAs(const RowLeaning& before) const;
+    /// Its troubles are to be told as they were, where it stands as it did.
+    [[nodiscard]] bool tellsAs(const RowLeaning& before) const;
 };
 
 class KeptRows {
 public:
-    /// Lays row under row, as layBuilderRow() does one by one, in a lane. @param top  of the first
+    /// Lays row under row in a lane, each as layBuilderRow() and layTrouble() do. @param top  of
+    /// the first
     void lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,
              qreal top, BuilderTracks& tracks, Sheet& sheet);
     /// Troubles without room in their rows, each once.
     [[nodiscard]] std::vector<Trouble> untold(const LaneInput& input,
                                               const std::vector<BuilderRow>& rows) const;
-    /// How many rows were laid afresh, ever.
+    /// How many rows' loads were laid afresh, ever.
     [[nodiscard]] int laidAfresh() const { return laid_; }
 
 private:
-    struct Kept {
-        RowLeaning leaning;
+    struct Part {
         Sheet sheet;
         RowPlaces places;
-        std::vector<Ribbon::Out> outs;
     };
-    using Rows = std::vector<std::unique_ptr<Kept>>;
-    [[nodiscard]] std::unique_ptr<Kept> layAfresh(const LaneInput& input, const BuilderRow& row,
-                                                  RowLeaning leaning, BuilderTracks& tracks,
-                                                  const Sheet& sheet);
-    Rows rows_;
+    struct Kept {
+        std::optional<RowLeaning> leaning;
+        std::unique_ptr<Part> loads;
+        std::vector<Ribbon::Out> outs;  ///< of the loads
+        std::unique_ptr<Part> troubles;
+    };
+    /// Lays one row after another.
+    class Laying;
+    std::vector<Kept> rows_;
     int laid_ = 0;
 };
 

@@ -84,6 +84,26 @@ TEST_F(LaidBeforeTest, ADragGivesWhatAFreshLayoutGives) {
     expectAsAfresh("dropped");
 }
 
+// The selected batch's ribbon runs past yards on which nothing differs.
+TEST_F(LaidBeforeTest, WordsKeepClearOfARibbonThatMoves) {
+    show(largeSeason({60, 300, 2}));
+    for (const int days : {40, 88}) {
+        showDays({day("2027-06-01"), day("2027-06-01") + Days{days}});
+        for (int n = 25; n < 60; ++n) {
+            const auto batch = largeSeasonBatch(n);
+            options.selected = batch;
+            drop();
+            expectAsAfresh("selected " + std::to_string(n));
+            if (outlook->find(batch)->timeline.grafted) continue;
+            for (const int by : {1, 2, 3}) {
+                drag(batch, by);
+                expectAsAfresh(std::to_string(n) + " dragged by " + std::to_string(by));
+                if (HasFatalFailure()) return;
+            }
+        }
+    }
+}
+
 TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
     show(largeSeason(kSeason));
     showDays(summer);

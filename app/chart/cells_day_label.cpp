@@ -1,6 +1,5 @@
 #include "chart/cells_day_label.h"
 
-#include "chart/cells_days_lane.h"
 #include "screen_text/cells_sum_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -58,6 +57,11 @@ CellsDayLabel labelOf(const LaneInput& input, const CellsDay& day, bool brief, c
 }
 
 }  // namespace
+
+int wholeLikely(const ReadyNumbers& numbers) {
+    // A sum of chances may fall a rounding error short of the whole it is.
+    return static_cast<int>(std::floor(numbers.likely + 1e-6));
+}
 
 bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
 

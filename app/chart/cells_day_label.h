@@ -19,6 +19,8 @@ struct CellsDayLabel {
     qreal width = 0;  ///< px, with air beside them
 };
 
+/// Likely ones are whole nucs one may count on in the mean: rounded down.
+[[nodiscard]] int wholeLikely(const ReadyNumbers& numbers);
 /// Cells for which there is no ready nuc, and none likely either.
 [[nodiscard]] bool isUncovered(const CellsDay& day);
 

@@ -1,6 +1,5 @@
 #include "chart/cells_day_sums.h"
 
-#include "chart/cells_days_lane.h"
 #include "chart/line_room.h"
 
 namespace tenthday {

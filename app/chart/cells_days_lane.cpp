@@ -90,13 +90,6 @@ bool isCrossed(const LaneInput& input, const QRectF& place) {
 
 }  // namespace
 
-int wholeLikely(const ReadyNumbers& numbers) {
-    // A sum of chances may fall a rounding error short of the whole it is.
-    return static_cast<int>(std::floor(numbers.likely + 1e-6));
-}
-
-bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
-
 LaneHeight CellsDaysLane::height(const LaneInput& /*input*/, const TextRuler& ruler) const {
     const qreal height = ruler.line(Type::Label) + kTick + 1 + kLines * lineOf(ruler) + kAroundRows;
     return {height, height, height, 0};

@@ -4,11 +4,6 @@
 
 namespace tenthday {
 
-/// Likely ones are whole nucs one may count on in the mean: rounded down.
-[[nodiscard]] int wholeLikely(const ReadyNumbers& numbers);
-/// Cells for which there is no ready nuc, and none likely either.
-[[nodiscard]] bool isUncovered(const CellsDay& day);
-
 class CellsDaysLane : public Lane {
 public:
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;

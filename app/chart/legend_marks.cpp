@@ -3,7 +3,7 @@
 #include <array>
 #include <initializer_list>
 
-#include "chart/cells_days_lane.h"
+#include "chart/cells_day_label.h"
 #include "chart/flying_lane.h"
 #include "chart/planned_stays.h"
 #include "chart/queens_lane.h"

@@ -8,7 +8,7 @@
 #include "chart/active_days.h"
 #include "chart/builder_row.h"
 #include "chart/card_for.h"
-#include "chart/cells_days_lane.h"
+#include "chart/cells_day_label.h"
 #include "chart/chart_access.h"
 #include "chart/counted_day.h"
 #include "chart/dragged_card.h"

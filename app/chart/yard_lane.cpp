@@ -1,6 +1,6 @@
 #include "chart/yard_lane.h"
 
-#include "chart/cells_days_lane.h"
+#include "chart/cells_day_label.h"
 #include "chart/counted_day.h"
 #include "chart/ghosts.h"
 #include "chart/planned_stays.h"

@@ -5,7 +5,7 @@
 
 #include "calendar/iso_week.h"
 #include "chart/bands.h"
-#include "chart/cells_days_lane.h"
+#include "chart/cells_day_label.h"
 #include "chart/counted_day.h"
 #include "chart/late_words.h"
 #include "chart/slice_plates.h"

@@ -1,6 +1,6 @@
 // Words and numbers of the chart that have little room: none is lost, and none misleads.
 #include "app/chart/glance.h"
-#include "chart/cells_days_lane.h"
+#include "chart/cells_day_label.h"
 #include "chart/hit_test.h"
 #include "chart/yard_stack.h"
 #include "exchange/example.h"

@@ -64,7 +64,7 @@ public:
         takenNucs();
     }
     void searchCellsDays() {
-        std::vector<Short> days;
+        std::vector<ShortDay> days;
         for (const auto& day : nucs_.cellsDays)
             if (tooManyCells(day)) days.push_back({&day, {}});
         findHeld(days);
@@ -370,11 +370,11 @@ private:
 
     /// A day on which cells lack nucs, and queens that wait on it for a catch that eggs would have
     /// allowed, by batch.
-    struct Short {
+    struct ShortDay {
         const CellsDay* cells;
         std::map<Id<Batch>, double> held;
     };
-    void findHeld(std::vector<Short>& days) const {
+    void findHeld(std::vector<ShortDay>& days) const {
         if (days.empty()) return;
         for (const auto& side : nucs_.sides)
             for (const auto& round : side.rounds) {
@@ -385,7 +385,7 @@ private:
     }
 
     /// Says whose they are, how many, and what the rule costs.
-    void heldByCatch(const Short& day) {
+    void heldByCatch(const ShortDay& day) {
         const auto& [on, held] = day;
         const auto& cells = *on;
         double count = 0;

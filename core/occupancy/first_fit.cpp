@@ -1,7 +1,7 @@
 #include "occupancy/first_fit.h"
 
 #include <algorithm>
-#include <cmath>
+#include <unordered_map>
 
 #include "base/side_by_side.h"
 #include "occupancy/ripe_for_nucs.h"

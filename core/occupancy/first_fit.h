@@ -2,7 +2,6 @@
 #pragma once
 #include <algorithm>
 #include <functional>
-#include <unordered_map>
 
 #include "occupancy/free_sides.h"
 #include "occupancy/sides.h"
@@ -31,7 +30,7 @@ struct FitWish {
     std::vector<Planned> planned;  ///< in driving order
 };
 
-/// The free sides of one yard as a batch finds them, rising.
+/// The free sides of one yard as a batch finds them.
 struct AskedYard {
     std::size_t yard = 0;  ///< in driving order
     std::vector<FreeSide> free;
@@ -69,7 +68,7 @@ using StoredRounds = std::vector<std::pair<Day, std::size_t>>;
 /// the rest. What is surely ready comes before what is only planned to be, longest ready first.
 /// Fills `asked`, `taken` and the cells placed.
 /// @param freeIn  sides of a yard that could take a cell on the batch's transfer day and hold it to
-///                its catch, rising; asked for once for a yard
+///                its catch; asked for once for a yard
 void chooseSides(BatchFit& fit, std::size_t yards,
                  const std::function<std::vector<FreeSide>(std::size_t)>& freeIn);
 

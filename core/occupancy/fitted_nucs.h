@@ -1,7 +1,10 @@
 /// @file fitted_nucs.h  A season's nucs with all that first fit and the yards' days hung on, so
 /// that another season can be told from it by what differs. Inner to the room.
 #pragma once
+#include <unordered_map>
+
 #include "occupancy/first_fit.h"
+#include "occupancy/nuc_memo.h"
 #include "occupancy/yard_days.h"
 
 namespace tenthday {
@@ -23,12 +26,13 @@ struct RefittedNucs {
     SharedList<SideOutlook> sides;
     std::vector<std::size_t> changed;  ///< sides that are others than before
     std::vector<PlacedCells> placed;   ///< by place in the timelines
+    NucMemo::Differing differing;
 };
 
 /// The same as first fit from the start, by following only what differs from an earlier one: sides
-/// that other batches take, and batches that find other sides free. Nothing where they differ in
-/// more than a few batches without stored placements of their own, or too many sides change for it
-/// to be worth while.
+/// that other batches take, and batches that find other sides free. Nothing where rows differ that
+/// are no batch, bar, load, share or make-up; where a batch that differs has a nuc of its own,
+/// named or seen; where many batches differ, or so many sides that it is not worth while.
 [[nodiscard]] std::optional<RefittedNucs> refit(const FittedNucs& before, const Snapshot& snapshot,
                                                 const Timelines& timelines);
 

@@ -43,7 +43,8 @@ Freedom freedomOn(const SideOutlook& side, Id<Yard> yard, Day day, const RoundTe
     const auto& segments = side.segments;
     const auto at = std::find_if(segments.begin(), segments.end(),
                                  [&](const auto& s) { return s.days.contains(day); });
-    if (at == segments.end()) {
+    // What is recorded before its layout came into force makes stretches before it stands.
+    if (at == segments.end() || !side.stands.contains(day)) {
         found.holds = day < side.stands.first ? side.stands.first - Days{1} : day;
         return found;
     }

@@ -26,7 +26,7 @@ struct Freedom {
     Day free = kLastDay;       ///< free from here; kLastDay: not on that day
     bool certain = false;      ///< surely so
     Day nextRound = kLastDay;  ///< where it is free: another cell comes, or the nuc ends or leaves
-    Day holds{};               ///< last day for which this is so; before kLastDay
+    Day holds{};  ///< last day for which this is so, were none ignored; before kLastDay
 
     [[nodiscard]] bool takes(Day day, Day heldUntil) const {
         return free <= day && nextRound > heldUntil;

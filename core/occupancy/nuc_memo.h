@@ -1,6 +1,8 @@
 /// @file nuc_memo.h  What is kept of the nucs from one outlook to the next.
 #pragma once
 #include <memory>
+#include <utility>
+#include <vector>
 
 #include "occupancy/bare_sides.h"
 #include "occupancy/nucs.h"
@@ -9,20 +11,27 @@ namespace tenthday {
 
 struct FittedNucs;
 
-/// Give the same memo to each call of nucOutlook(). Where a season differs from the one kept in its
-/// batches alone, only what their cells change is made anew; the result is always what it would be
-/// without a memo.
+/// Give the same memo to each call of nucOutlook(). Where a season differs in a few batches alone
+/// from the one kept, only what their cells change is made anew; the result is always what it would
+/// be without a memo.
 class NucMemo {
 public:
     /// What no batch changes about the nucs; never null.
     [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
-    /// The season that others are compared with; null at first.
+    /// The season that others are compared with; null at first, and once it is out of date.
     [[nodiscard]] const std::shared_ptr<const FittedNucs>& fitted() const { return fitted_; }
-    void keep(std::shared_ptr<const FittedNucs> fitted) { fitted_ = std::move(fitted); }
+    void keep(std::shared_ptr<const FittedNucs> fitted);
+
+    /// A batch that is not as in the season kept, with its timeline; null: there is none any more.
+    using Differing = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
+    /// A season was told by what differs. Batches that stay what they became would be followed each
+    /// time: once a few do, the season kept is out of date.
+    void sawDiffering(Differing differing);
 
 private:
     std::shared_ptr<const BareSides> bareSides_;
     std::shared_ptr<const FittedNucs> fitted_;
+    Differing differing_;  ///< of the last season; its timelines may be gone, or others
 };
 
 }  // namespace tenthday

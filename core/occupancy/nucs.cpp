@@ -7,7 +7,6 @@
 
 #include "base/side_by_side.h"
 #include "occupancy/fitted_nucs.h"
-#include "occupancy/nuc_memo.h"
 
 namespace tenthday {
 namespace {
@@ -126,7 +125,9 @@ NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines,
     if (!now) {
         before = fittedNucs(snapshot, timelines, memo.bareSides(snapshot), std::move(owner));
         memo.keep(before);
-        now = RefittedNucs{before->sides, {}, placedCells(*before, timelines)};
+        now = RefittedNucs{before->sides, {}, placedCells(*before, timelines), {}};
+    } else {
+        memo.sawDiffering(std::move(now->differing));
     }
     NucOutlook nucs;
     nucs.bare = before->bare;

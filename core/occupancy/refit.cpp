@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::size_t kMostBatches = 32;
 /// Of all sides, one in so many may differ.
-constexpr std::size_t kOneIn = 4;
+constexpr std::size_t kOneIn = 8;
 constexpr std::size_t kFewSides = 64;
 
 /// Cells of it are named, or were seen, in nucs.
@@ -41,14 +41,13 @@ public:
                                                                            snapshot_) ||
             !findChanged())
             return std::nullopt;
-        RefittedNucs now;
-        now.placed.resize(timelines_.size());
+        now_.placed.resize(timelines_.size());
         for (const auto at : fitOrder(timelines_)) {
-            now.placed[at] = serve(at);
+            now_.placed[at] = serve(at);
             if (others_.size() > kFewSides + before_.sides.size() / kOneIn) return std::nullopt;
         }
-        finish(now);
-        return now;
+        takeOthers();
+        return std::move(now_);
     }
 
 private:
@@ -60,31 +59,33 @@ private:
 
     /// Tells batches that are as they were from the rest, whose sides are others from the outset.
     bool findChanged() {
+        auto& differing = now_.differing;
         knownAs_.assign(timelines_.size(), nullptr);
-        std::vector<bool> isKept(before_.fits.size());
-        std::size_t changed = 0;
+        std::vector<bool> isThere(before_.fits.size());
         for (std::size_t at = 0; at < timelines_.size(); ++at) {
             const auto& [batch, timeline] = timelines_[at];
-            const auto known = before_.places.find(batch);
-            const bool isThere = known != before_.places.end();
-            if (isThere && isSame(before_.fits[known->second], timeline)) {
-                knownAs_[at] = &before_.fits[known->second];
-                isKept[known->second] = true;
-            } else if (++changed > kMostBatches || hasNucsOfItsOwn(snapshot_, batch)) {
-                return false;
+            const auto place = before_.places.find(batch);
+            const auto* known =
+                place == before_.places.end() ? nullptr : &before_.fits[place->second];
+            if (known != nullptr) isThere[place->second] = true;
+            if (known != nullptr && isSame(*known, timeline)) {
+                knownAs_[at] = known;
+                continue;
             }
+            differing.emplace_back(batch, timeline);
+            if (known != nullptr) setApart(*known);
         }
         for (std::size_t place = 0; place < before_.fits.size(); ++place) {
-            const auto& fit = before_.fits[place];
-            if (isKept[place]) continue;
-            if (++changed > 2 * kMostBatches || hasNucsOfItsOwn(snapshot_, fit.wish.batch))
-                return false;
-            gone_.push_back(fit.wish.batch);
-            for (const auto& taken : fit.taken) setApart(taken.side);
+            if (isThere[place]) continue;
+            differing.emplace_back(before_.fits[place].wish.batch, nullptr);
+            setApart(before_.fits[place]);
         }
-        return true;
+        return differing.size() <= kMostBatches &&
+               std::none_of(differing.begin(), differing.end(),
+                            [&](const auto& one) { return hasNucsOfItsOwn(snapshot_, one.first); });
     }
 
+    /// Its timeline is made anew with its shares; who makes it otherwise is served as well.
     [[nodiscard]] bool isSame(const BatchFit& fit, const BatchTimeline* timeline) const {
         if (fit.wish.timeline != timeline) return false;
         const auto& was = before_.snapshot.all<BatchShare>();
@@ -206,14 +207,14 @@ private:
 
     [[nodiscard]] SideOutlook soFar(std::size_t side) const {
         SideOutlook now = before_.sides[side];
-        const auto goes = [&](const SideRound& round) {
-            return isGiven(round) && (isToCome(round) || std::find(gone_.begin(), gone_.end(),
-                                                                   round.batch) != gone_.end());
-        };
+        const auto goes = [&](const SideRound& round) { return isToCome(round); };
         if (std::erase_if(now.rounds, goes) > 0) divide(now, snapshot_);
         return now;
     }
 
+    void setApart(const BatchFit& fit) {
+        for (const auto& taken : fit.taken) setApart(taken.side);
+    }
     void setApart(std::size_t side) {
         if (otherOf_[side] >= 0) return;
         otherOf_[side] = static_cast<std::int32_t>(others_.size());
@@ -236,22 +237,23 @@ private:
                a.named == b.named && a.done == b.done;
     }
 
-    void finish(RefittedNucs& now) {
-        now.sides = before_.sides;
+    /// Those of the others that came out as they were are none.
+    void takeOthers() {
+        now_.sides = before_.sides;
         for (auto& other : others_) {
             const auto& was = before_.sides[other.side].rounds;
             const auto& is = other.now.rounds;
             if (std::equal(was.begin(), was.end(), is.begin(), is.end(), isSameRound)) continue;
-            now.changed.push_back(other.side);
-            now.sides.replace(other.side, std::move(other.now));
+            now_.changed.push_back(other.side);
+            now_.sides.replace(other.side, std::move(other.now));
         }
     }
 
     const FittedNucs& before_;
     const Snapshot& snapshot_;
     const Timelines& timelines_;
+    RefittedNucs now_;
     std::vector<const BatchFit*> knownAs_;  ///< by place in the timelines; null: changed
-    std::vector<Id<Batch>> gone_;           ///< of the fits before, those that are not as they were
     std::size_t served_ = 0;                ///< of the fits before, those before the next
     std::vector<std::int32_t> otherOf_;     ///< by side: in `others_`; -1: as before
     std::vector<Other> others_;

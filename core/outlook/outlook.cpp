@@ -66,9 +66,9 @@ struct Leaning {
 
 }  // namespace
 
-/// Nucs and builders of the last outlook, and what keeps them alive.
 struct OutlookMemo::Kept {
     NucMemo nucs;
+    // Of the last outlook:
     Snapshot snapshot;
     std::shared_ptr<const void> batches;  ///< whose timelines the builders point into
     SharedList<BuilderOutlook> builders;
@@ -231,7 +231,7 @@ std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outloo
 
 }  // namespace
 
-void OutlookMemo::house(Outlook& outlook) {
+void OutlookMemo::deriveOccupancy(Outlook& outlook) {
     const auto timelines = timelinesOf(outlook);
     const auto owner =
         std::make_shared<const std::vector<std::shared_ptr<const BatchOutlook>>>(outlook.batches);
@@ -265,7 +265,7 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
         return a->batch->label != b->batch->label ? naturalLess(a->batch->label, b->batch->label)
                                                   : a->batch->id < b->batch->id;
     });
-    memo.house(*outlook);
+    memo.deriveOccupancy(*outlook);
     const auto timelines = timelinesOf(*outlook);
     outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,

@@ -673,7 +673,7 @@ TEST_F(Chart, RowsKeepTheirTracksWhileABatchIsDragged) {
         return rects;
     };
     auto crowded = std::make_shared<Outlook>(*sampleOutlook());
-    auto& loads = crowded->builders.front().loads;
+    auto& loads = crowded->builders[0].loads;
     ASSERT_FALSE(loads.empty());
     loads.push_back(loads.front());  // two at a time
     const auto before = rows();

@@ -10862,10 +10862,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Shift+B</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2 more not met</source>
         <translation type="unfinished"></translation>
     </message>

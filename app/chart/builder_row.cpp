@@ -165,7 +165,7 @@ std::vector<BuilderRow> builderRows(const Outlook& outlook, const HeldTracks& he
         giveTracks(rows.back());
     }
     auto homeless = homelessLoads(outlook);
-    if (!homeless.loads.empty()) {
+    if (!homeless.loads.empty() || held.contains(idOf(homeless))) {
         giveTracks(homeless);
         rows.push_back(std::move(homeless));
     }

@@ -81,11 +81,7 @@ void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, She
 
 /// Something runs through a place: its words want a ground of their own.
 bool isCrossed(const LaneInput& input, const QRectF& place) {
-    const auto& axis = input.axis;
-    const auto crosses = [&](qreal x) { return place.left() - 2 < x && x < place.right() + 2; };
-    const auto chosen = input.options.chosenDay;
-    return input.ribbon.meets(place) || crosses(axis.xOf(input.outlook.snapshot.today())) ||
-           (chosen && (crosses(axis.xOf(*chosen)) || crosses(axis.xOf(*chosen + Days{1}))));
+    return input.ribbon.meets(place) || input.isCrossed(place);
 }
 
 }  // namespace

@@ -284,14 +284,15 @@ void layClearDays(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 }
 
 /// Today begins at its line: its column is raised from the ground, and ends where the next day
-/// begins.
+/// begins. A day off, or of the weekend, stays what it is.
 void layTodayGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     constexpr qreal kLeast = 4;  ///< px of a day, to end visibly
     const auto& axis = input.axis;
     const Day today = input.outlook.snapshot.today();
     const auto column =
         sheet.snap().rect(axis.xOf(today), area.top(), axis.xOf(today + Days{1}), area.bottom());
-    sheet.fill(Layer::Ground, Role::ChosenGround, column);
+    if (!isDayOff(input.outlook.snapshot, today) && isoWeekday(today) < 6)
+        sheet.fill(Layer::Ground, Role::ChosenGround, column);
     if (column.width() < kLeast) return;
     sheet.fill(
         Layer::Ground, Role::GridStrong,
@@ -303,12 +304,8 @@ void layTodayGround(const LaneInput& input, const QRectF& area, Sheet& sheet) {
 void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& axis = input.axis;
     const auto& snap = sheet.snap();
-    if (hasHours(axis))
-        eachHour(input, hourStep(axis, sheet.ruler()), [&](int hour, qreal x) {
-            if (hour != 0 && x > axis.left() && x < axis.right())
-                sheet.fill(Layer::Ground, Role::Grid,
-                           {snap(x), area.top(), snap.hair(), area.height()});
-        });
+    const Day today = input.outlook.snapshot.today();
+    if (input.visible.contains(today)) layTodayGround(input, area, sheet);
     layClearDays(input, area, sheet);
     if (const auto chosen = input.options.chosenDay; chosen && input.visible.contains(*chosen)) {
         const auto column =
@@ -317,9 +314,13 @@ void layDayLines(const LaneInput& input, const QRectF& area, Sheet& sheet) {
         for (const qreal x : {column.left(), column.right() - snap.hair()})
             sheet.fill(Layer::Marks, Role::Chosen, {x, area.top(), snap.hair(), area.height()});
     }
-    const Day today = input.outlook.snapshot.today();
+    if (hasHours(axis))
+        eachHour(input, hourStep(axis, sheet.ruler()), [&](int hour, qreal x) {
+            if (hour != 0 && x > axis.left() && x < axis.right())
+                sheet.fill(Layer::Ground, Role::Grid,
+                           {snap(x), area.top(), snap.hair(), area.height()});
+        });
     if (input.visible.contains(today)) {
-        layTodayGround(input, area, sheet);
         const qreal x = snap(axis.xOf(today));
         sheet.fill(Layer::Marks, Role::Today,
                    {x - snap.hair(), area.top(), 2 * snap.hair(), area.height()});

@@ -317,8 +317,9 @@ void ChartPainter::paintText(QPainter& painter, const TextRun& text, Role role) 
 /// of the time.
 const ChartPainter::Words& ChartPainter::wordsOf(const TextRun& text, Role role,
                                                  qreal pixelRatio) const {
-    constexpr qsizetype kMost = 3000;  // a season holds some hundred words
-    if (words_.size() > kMost) words_.clear();
+    // A season holds some hundred words; a card's sentences are ever new ones.
+    constexpr qint64 kMostPixels = 4'000'000;
+    if (wordPixels_ > kMostPixels) words_.clear(), wordPixels_ = 0;
     quint64 name = static_cast<quint64>(text.type) << 16 | static_cast<quint64>(role);
     name = name << 16 | static_cast<quint64>(qRound(pixelRatio * 64));
     auto& made = words_[{text.text, name}];
@@ -329,6 +330,7 @@ const ChartPainter::Words& ChartPainter::wordsOf(const TextRun& text, Role role,
                           .toAlignedRect()
                           .adjusted(-1, -1, 1, 1);
     made.pixels = QPixmap(room.size());
+    wordPixels_ += qint64{room.width()} * room.height();
     made.pixels.fill(Qt::transparent);
     made.pixels.setDevicePixelRatio(pixelRatio);
     made.start = -room.topLeft();

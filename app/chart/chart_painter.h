@@ -45,6 +45,7 @@ private:
     mutable QHash<quint64, QPixmap> tiles_;
     mutable QHash<quint64, QPixmap> glyphs_;
     mutable QHash<std::pair<QString, quint64>, Words> words_;  ///< by text and what it hangs on
+    mutable qint64 wordPixels_ = 0;                            ///< of all words
     std::array<QFont, kTypeCount> fonts_;
 };
 

@@ -1,6 +1,7 @@
 #include "chart/ground_cache.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tenthday {
 
@@ -16,8 +17,8 @@ void GroundCache::paint(QPainter& painter, const ChartPainter& by, const Layout&
         wanted_ = wanted;
         pixelRatio_ = pixelRatio;
         isMade_ = false;
-        by.paintGround(painter, layout, page);
-        return;
+        // Between device pixels the picture and what is painted straight would round to others.
+        if (std::floor(pixelRatio) == pixelRatio) return by.paintGround(painter, layout, page);
     }
     if (!isMade_) {
         if (picture_.size() != wanted) picture_ = QPixmap(wanted);

@@ -11,7 +11,7 @@ namespace tenthday {
 class GroundCache {
 public:
     /// Paints page and ground; out of the kept picture from the second time on that axis, chosen
-    /// day, size and pixel ratio are the same.
+    /// day, size and pixel ratio are the same, and always where pixels are no whole logical ones.
     void paint(QPainter& painter, const ChartPainter& by, const Layout& layout, QSize size,
                qreal pixelRatio);
     /// Colours have changed.

@@ -39,8 +39,11 @@ void findAnew(const RowLeaning& before, const RowLeaning& now, std::vector<Targe
     for (auto& target : targets) {
         if (target.key.hit != Hit::Trouble) continue;
         const auto was =
-            std::find_if(before.told.begin(), before.told.end(),
-                         [&](const auto& told) { return told.index == target.key.index; });
+            std::find_if(before.told.begin(), before.told.end(), [&](const auto& told) {
+                return told.index == target.key.index &&
+                       before.loads[told.load].batch->batch->id == target.key.batch;
+            });
+        if (was == before.told.end()) continue;
         const auto told = static_cast<std::size_t>(was - before.told.begin());
         target.key.index = now.told[told].index;
     }

@@ -97,9 +97,12 @@ void SeasonChart::setPreview(const OutlookPtr& preview) {
     if (moving_ && preview) card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_);
 }
 
+/// Back on its first day a drag has no preview, and goes on: nothing jumps until it ends.
 void SeasonChart::letGo() {
+    if (gesture_->isBusy() || (!options_.legendHeld && options_.heldTracks.empty())) return;
     options_.legendHeld.reset();
     options_.heldTracks.clear();
+    relayout();
 }
 
 void SeasonChart::showOrders() {
@@ -245,6 +248,7 @@ void SeasonChart::save(const ChartWish& wish) {
 
 void SeasonChart::goTo(Gesture::Next next) {
     if (next) gesture_ = std::move(next);
+    if (!options_.before) letGo();
     if (!gesture_->scrollsAtEdges())
         edgeTimer_.stop();
     else if (!edgeTimer_.isActive())

@@ -60,14 +60,17 @@ std::vector<ColumnWish> wishesOf(const QTableView& table, const AiryHead& head, 
     return columns;
 }
 
-/// For each column the widest it may be; none where all have room for their words.
+/// For each column the widest it may be; none where all have room for their words. One that is not
+/// cut may grow with its words.
 std::vector<int> roomsOf(const std::vector<ColumnWish>& columns, int room) {
-    std::vector<int> rooms;
-    for (const auto& column : columns) rooms.push_back(given(column, room));
-    const bool isCut = std::any_of(columns.begin(), columns.end(), [&](const auto& column) {
+    const auto isCut = [&](const ColumnWish& column) {
         return given(column, room) < column.wanted;
-    });
-    return isCut ? rooms : std::vector<int>();
+    };
+    if (std::none_of(columns.begin(), columns.end(), isCut)) return {};
+    std::vector<int> rooms;
+    for (const auto& column : columns)
+        rooms.push_back(isCut(column) ? given(column, room) : std::max(room, column.wanted));
+    return rooms;
 }
 
 class ColumnFit : public QObject {

@@ -1,5 +1,6 @@
 #include "screen_text/chart_hand_text.h"
 
+#include <QKeySequence>
 #include <cmath>
 
 #include "screen_text/chart_text.h"
@@ -80,8 +81,10 @@ CardText lanesAboveCard(const QStringList& lanes) {
 QString lanesBelowName() { return Words::tr("Lanes below"); }
 QString lanesAboveName() { return Words::tr("Lanes above"); }
 QString scrollThere() { return Words::tr("Scroll there"); }
-QString lanesBelowKey() { return Words::tr("B"); }
-QString lanesAboveKey() { return Words::tr("Shift+B"); }
+QString lanesBelowKey() { return QKeySequence(Qt::Key_B).toString(QKeySequence::NativeText); }
+QString lanesAboveKey() {
+    return QKeySequence(Qt::SHIFT | Qt::Key_B).toString(QKeySequence::NativeText);
+}
 QString moreNucsOf(const QString& yard) { return Words::tr("more nucs of %1").arg(yard); }
 QString loadIn(const QString& batch, const QString& builder) {
     return Words::tr("Batch %1 in %2").arg(batch, builder);

@@ -46,8 +46,6 @@ using OutlookPtr = std::shared_ptr<const Outlook>;
 class OutlookMemo {
 public:
     OutlookMemo();
-    OutlookMemo(const OutlookMemo&) = delete;
-    OutlookMemo& operator=(const OutlookMemo&) = delete;
     [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
                                                             const Ptr<Batch>& batch);
     /// The weather's share in mating, for the season of the snapshot; never null.
@@ -56,10 +54,9 @@ public:
     [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
-    /// Derives nucs and builders of an outlook whose batches are there. A builder about which
-    /// nothing has changed since the last call is the very same; so is a nuc side that is as in the
-    /// season that the memo compares with (see NucMemo).
-    void deriveOccupancy(Outlook& outlook);
+    /// Nucs and builders of an outlook whose batches are there: those about which nothing has
+    /// changed since the last call are the very same.
+    void house(Outlook& outlook);
 
 private:
     struct Entry;
@@ -69,7 +66,7 @@ private:
     std::shared_ptr<const Facts> facts_;
     DayWindow season_{};
     std::shared_ptr<const MatingTable> mating_;
-    std::shared_ptr<Kept> kept_;  ///< nucs and builders
+    std::shared_ptr<Kept> kept_;  ///< of the last outlook
     std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
     std::uint64_t round_ = 0;
 };

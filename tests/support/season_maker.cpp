@@ -241,10 +241,11 @@ void describeSide(std::ostream& out, const SideOutlook& side) {
     for (const auto& round : side.rounds)
         out << ' ' << toText(round.batch.uuid) << ' ' << toText(round.transferDay) << ' '
             << toText(round.lookDay) << ' ' << toText(round.catchDay) << (round.done ? "!" : "")
-            << (round.named ? "*" : "");
+            << (round.named ? "*" : "") << (round.seen ? token(*round.seen) : "");
     for (const auto& segment : side.segments)
         out << " | " << static_cast<int>(segment.kind) << ' ' << toText(segment.days.first) << ' '
-            << toText(segment.days.last) << ' ' << segment.round;
+            << toText(segment.days.last) << ' ' << segment.round << ' ' << segment.certain << ' '
+            << toText(segment.readyFrom) << ' ' << toText(segment.needsBroodFrom);
     out << '\n';
 }
 
@@ -256,6 +257,7 @@ std::string describe(const Outlook& outlook) {
     for (const auto& builder : outlook.builders) {
         out << "builder " << builder.builder->label;
         for (const auto& load : builder.loads) out << ' ' << toText(load.span->span.from);
+        for (const auto& makeUp : builder.makeUps) out << " made up " << toText(makeUp->day);
         for (const auto& clock : builder.clocks) out << " clock " << toText(clock.oldest);
         for (const auto& idle : builder.idle)
             out << " idle " << toText(idle.first) << ".." << toText(idle.last);
@@ -272,13 +274,14 @@ std::string describe(const Outlook& outlook) {
             describeNumbers(out, day.numbers);
         }
         for (const auto& block : yard.blocks)
-            out << " block " << toText(block.days.first) << ".." << toText(block.days.last) << ' '
-                << block.cells;
+            out << " block " << toText(block.batch.uuid) << ' ' << toText(block.days.first) << ".."
+                << toText(block.days.last) << ' ' << block.cells;
         out << '\n';
     }
     for (const auto& day : outlook.nucs.cellsDays) {
         out << "cells " << toText(day.day) << ' ' << day.ripe << ' ' << day.toNucs << ' '
             << day.placed << ' ';
+        for (const auto batch : day.batches) out << toText(batch.uuid) << ' ';
         describeNumbers(out, day.numbers);
         out << '\n';
     }

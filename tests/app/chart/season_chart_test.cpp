@@ -665,25 +665,49 @@ TEST_F(Chart, InsertBeginsABatchOnTheChosenDay) {
     EXPECT_EQ(planned, std::vector{day("2027-06-20")});
 }
 
+/// The sample in which a builder has two loads at a time.
+OutlookPtr crowded() {
+    auto made = std::make_shared<Outlook>(*sampleOutlook());
+    auto first = made->builders[0];
+    first.loads.push_back(first.loads.front());
+    made->builders.replace(0, std::move(first));
+    return made;
+}
+
+std::vector<QRectF> builderRowsIn(SeasonChart& chart) {
+    std::vector<QRectF> rects;
+    for (const auto& target : chart.layoutNow().targets)
+        if (target.key.hit == Hit::BuilderRow) rects.push_back(target.rect);
+    return rects;
+}
+
 TEST_F(Chart, RowsKeepTheirTracksWhileABatchIsDragged) {
-    const auto rows = [&] {
-        std::vector<QRectF> rects;
-        for (const auto& target : chart.layoutNow().targets)
-            if (target.key.hit == Hit::BuilderRow) rects.push_back(target.rect);
-        return rects;
-    };
-    auto crowded = std::make_shared<Outlook>(*sampleOutlook());
-    auto& loads = crowded->builders[0].loads;
-    ASSERT_FALSE(loads.empty());
-    loads.push_back(loads.front());  // two at a time
-    const auto before = rows();
-    chart.setPreview(crowded);
-    const auto during = rows();
+    const auto before = builderRowsIn(chart);
+    chart.setPreview(crowded());
+    const auto during = builderRowsIn(chart);
     EXPECT_NE(during, before);
     chart.setPreview(sampleOutlook());
-    EXPECT_EQ(rows(), during) << "the row stays high where it was needed once";
+    EXPECT_EQ(builderRowsIn(chart), during) << "the row stays high where it was needed once";
     chart.setPreview(nullptr);
-    EXPECT_EQ(rows(), before);
+    EXPECT_EQ(builderRowsIn(chart), before);
+}
+
+TEST_F(Chart, RowsHoldStillToTheEndOfADragThatComesBackToItsDay) {
+    const auto before = builderRowsIn(chart);
+    const auto from = loadOf("18");
+    dragBy(from, days(2), false);
+    chart.setPreview(crowded());
+    const auto during = builderRowsIn(chart);
+    ASSERT_NE(during, before);
+    const int row = loadOf("18").y();  // its builder's stands elsewhere now
+    QTest::mouseMove(&chart, QPoint(from.x(), row));
+    ASSERT_EQ(drops, 1) << "back on its own day there is no preview";
+    chart.setOutlook(sampleOutlook());
+    EXPECT_EQ(builderRowsIn(chart), during);
+    QTest::mouseMove(&chart, QPoint(from.x() + days(2), row));
+    EXPECT_EQ(builderRowsIn(chart), during);
+    QTest::keyClick(&chart, Qt::Key_Escape);
+    EXPECT_EQ(builderRowsIn(chart), before);
 }
 
 TEST_F(Chart, TheGroundIsPaintedOnceForAllOfADrag) {

@@ -84,6 +84,43 @@ TEST_F(LaidBeforeTest, ADragGivesWhatAFreshLayoutGives) {
     expectAsAfresh("dropped");
 }
 
+TEST_F(LaidBeforeTest, WhatStandsBesideBatchesIsNotThatOfBefore) {
+    show(largeSeason(kSeason));
+    showDays(summer);
+    expectAsAfresh("saved");
+    const auto builder = outlook->builders[2].builder->id;
+    const auto today = outlook->snapshot.today();
+    ChartProposals proposals;
+    proposals.loads.push_back(
+        {builder, QStringLiteral("P"), Moment{today + Days{3}}, Moment{today + Days{9}}, 20});
+    options.proposals = std::make_shared<const ChartProposals>(proposals);
+    expectAsAfresh("proposed");
+    options.proposals.reset();
+    expectAsAfresh("no longer proposed");
+    options.canFold = false;
+    expectAsAfresh("without folds");
+    options.isPicture = true;
+    expectAsAfresh("a picture");
+    options.isPicture = false;
+    options.size = {1366, 560};
+    expectAsAfresh("a lower window");
+    const auto& days = saved.all<WeatherDay>();
+    const auto row = *(days.end() - 1);
+    auto cold = *row;
+    cold.tmaxC = Tenths{40};
+    ChangeSet weather;
+    weather.edit(row, cold);
+    edit(weather);
+    expectAsAfresh("colder");
+    ChangeSet gone;
+    const auto retired = saved.find(builder);
+    auto until = *retired;
+    until.until = today;
+    gone.edit(retired, until);
+    edit(gone);
+    expectAsAfresh("a builder that ends");
+}
+
 // The selected batch's ribbon runs past yards on which nothing differs.
 TEST_F(LaidBeforeTest, WordsKeepClearOfARibbonThatMoves) {
     show(largeSeason({60, 300, 2}));

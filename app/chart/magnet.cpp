@@ -1,38 +1,76 @@
 #include "chart/magnet.h"
 
+#include <QThread>
+#include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "drafting/day_trials.h"
 
 namespace tenthday {
-namespace {
 
-std::vector<Day> clearDaysAbout(const Outlook& saved, Id<Batch> id) {
-    std::vector<Day> clear;
-    if (!saved.snapshot.find(id)) return clear;
-    const auto draft = draftOf(saved.snapshot, id);
-    DayTrials trials(saved.snapshot, draft, FreeDays{});
-    for (int by = -Magnet::kReach; by <= Magnet::kReach; ++by) {
-        const Day day = draft.day + Days{by};
-        if (day < saved.snapshot.today()) continue;
-        if (trials.clashesWithNothing(day)) clear.push_back(day);
+/// Tries days one by one, the nearest first. Asked by one thread after the other.
+class Magnet::Search {
+public:
+    Search(OutlookPtr saved, Id<Batch> batch) : saved_(std::move(saved)), batch_(batch) {}
+
+    /// Tries some more of them.
+    void some() {
+        constexpr int kAtOnce = 10;
+        // The drag goes on meanwhile: its frames come first on a machine of few cores.
+        constexpr unsigned long kPauseMs = 4;
+        if (!trials_) begin();
+        for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
+            const Day day = start_ + Days{aside(tried_)};
+            if (day < saved_->snapshot.today()) continue;
+            if (trials_->clashesWithNothing(day)) clear_.push_back(day);
+            QThread::msleep(kPauseMs);
+        }
+        std::sort(clear_.begin(), clear_.end());
     }
-    return clear;
-}
+    [[nodiscard]] bool isDone() const { return tried_ > 2 * kReach; }
+    [[nodiscard]] const std::vector<Day>& clear() const { return clear_; }
 
-}  // namespace
+private:
+    void begin() {
+        const auto draft = draftOf(saved_->snapshot, batch_);
+        start_ = draft.day;
+        trials_.emplace(saved_->snapshot, draft, FreeDays{});
+    }
+    /// 0, 1, -1, 2, -2 ...
+    static int aside(int n) { return n % 2 == 0 ? -n / 2 : n / 2 + 1; }
+
+    OutlookPtr saved_;
+    Id<Batch> batch_;
+    Day start_{};
+    std::optional<DayTrials> trials_;
+    int tried_ = 0;
+    std::vector<Day> clear_;
+};
 
 void Magnet::begin(const OutlookPtr& saved, Id<Batch> batch) {
     end();
-    work_.ask([saved, batch] { return clearDaysAbout(*saved, batch); },
-              [this](const std::vector<Day>& clear) {
-                  clear_ = clear;
-                  Q_EMIT found();
-              });
+    if (saved->snapshot.find(batch)) lookOn(std::make_shared<Search>(saved, batch));
+}
+
+void Magnet::lookOn(const std::shared_ptr<Search>& search) {
+    isLooking_ = true;
+    work_.ask(
+        [search] {
+            search->some();
+            return search->clear();
+        },
+        [this, search](const std::vector<Day>& clear) {
+            clear_ = clear;
+            isLooking_ = !search->isDone();
+            if (isLooking_) lookOn(search);
+            Q_EMIT found();
+        });
 }
 
 void Magnet::end() {
     work_.cancel();
+    isLooking_ = false;
     clear_.clear();
 }
 

@@ -21,14 +21,21 @@ public:
     void begin(const OutlookPtr& saved, Id<Batch> batch);
     /// Forgets them.
     void end();
-    /// In order; empty until they are found, and where there are none.
+    /// In order, as far as they are found: the nearest come first.
     [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
+    /// More may come.
+    [[nodiscard]] bool isLooking() const { return isLooking_; }
 
 Q_SIGNALS:
+    /// More of them.
     void found();
 
 private:
+    class Search;
+    void lookOn(const std::shared_ptr<Search>& search);
+
     std::vector<Day> clear_;
+    bool isLooking_ = false;
     SideWork work_{this};
 };
 

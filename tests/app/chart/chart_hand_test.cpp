@@ -228,7 +228,9 @@ protected:
         from_ = rectOf(placeOf(Hit::Load)).center().toPoint();
         QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from_);
         QTest::mouseMove(chart_.get(), from_ + QPoint(20, 0));
-        (void)QTest::qWaitFor([&] { return !chart_->options().clearDays.empty(); }, kPatience);
+        const auto* magnet = chart_->findChild<Magnet*>();
+        ASSERT_TRUE(magnet->isLooking());
+        (void)QTest::qWaitFor([&] { return !magnet->isLooking(); }, kPatience);
     }
     void TearDown() override {
         QTest::keyClick(chart_.get(), Qt::Key_Escape);

@@ -136,7 +136,7 @@ void frameGhost(const LaneInput& input, const LoadSpan& span, Moment from, Momen
 /// stays hang on the graft.
 void layPlanned(const LaneInput& input, const BuilderLoad& load, qreal base, qreal pxPerCell,
                 Sheet& sheet) {
-    const auto shift = shiftToPlan(input.outlook, load.batch);
+    const auto shift = shiftToPlan(input.outlook, input.find(load.batch));
     if (!shift) return;
     const auto by = *shift;
     frameGhost(input, *load.span, load.span->span.from + by, load.span->span.until + by, base,

@@ -389,7 +389,7 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
     const LaneInput input{
         outlook, axis,   options,       axis.visible(),       axis.left() - kAfterName,
         kMargin, ribbon, before.stacks, before.under == under};
-    before.under = under;
+    before.under.reset();  // until all is laid
     const qreal head = headHeight(axis, ruler);
     auto& lanes = before.lanes;
     lanes = LanesOf(outlook, options, std::move(lanes)).all();
@@ -414,6 +414,7 @@ Layout layOut(const OutlookPtr& shown, const DayAxis& axis, const ChartOptions& 
     auto layout = std::move(sheet).finish(axis, plot, content);
     layout.legendFolded = foot.isFolded;
     layout.hidden = hidden;
+    before.under = under;
     return layout;
 }
 

@@ -165,9 +165,8 @@ private:
     }
     /// What was grafted on another day than planned has the outline of its plan.
     [[nodiscard]] bool hasMoved() const {
-        return any(of_.batches, [&](const auto& batch) {
-            return shiftToPlan(of_, batch->batch->id).has_value();
-        });
+        return any(of_.batches,
+                   [&](const auto& batch) { return shiftToPlan(of_, batch.get()).has_value(); });
     }
 
     void troubles() {

@@ -28,8 +28,7 @@ std::optional<DayWindow> byPlan(const Outlook& outlook, Id<Batch> batch, const D
 
 }  // namespace
 
-std::optional<Moment::duration> shiftToPlan(const Outlook& outlook, Id<Batch> id) {
-    const auto* batch = outlook.find(id);
+std::optional<Moment::duration> shiftToPlan(const Outlook& outlook, const BatchOutlook* batch) {
     if (batch == nullptr || !batch->timeline.grafted) return std::nullopt;
     const auto& row = *batch->batch;
     const Moment planned =
@@ -40,7 +39,7 @@ std::optional<Moment::duration> shiftToPlan(const Outlook& outlook, Id<Batch> id
 
 std::optional<DayWindow> plannedDays(const LaneInput& input, Id<Batch> batch,
                                      const DayWindow& days) {
-    const bool asked = input.isSelected(batch) || shiftToPlan(input.outlook, batch);
+    const bool asked = input.isSelected(batch) || shiftToPlan(input.outlook, input.find(batch));
     const auto planned = asked ? byPlan(input.outlook, batch, days) : std::nullopt;
     return planned == days ? std::nullopt : planned;
 }

@@ -7,7 +7,8 @@ namespace tenthday {
 
 /// By how much a batch was planned earlier (below 0) or later than it was grafted; none where it
 /// is not grafted, or was on its day: all that follows hangs on the graft.
-[[nodiscard]] std::optional<Moment::duration> shiftToPlan(const Outlook& outlook, Id<Batch> batch);
+[[nodiscard]] std::optional<Moment::duration> shiftToPlan(const Outlook& outlook,
+                                                          const BatchOutlook* batch);
 
 /// Days in the nucs by plan, of a batch that is there on `days`; none where they are the same. Told
 /// of the selected batch, and of each that was grafted on another day.

@@ -106,10 +106,13 @@ const YardDay* yardDayOf(const Outlook& outlook, const YardOutlook& yard, Day da
 
 QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
 
-void addReady(const Facts& facts, const ReadyNumbers& numbers, CardText& card) {
+/// @param byYard  which of the ready ones stand where
+void addReady(const Facts& facts, const ReadyNumbers& numbers, CardText& card,
+              const std::vector<CardLine>& byYard = {}) {
     card.lines.push_back(
         {Words::tr("ready for a cell"), count(numbers.ready),
          because::hours(facts, Fact::NucQueenlessH, Words::tr("queenless at least"))});
+    card.lines.insert(card.lines.end(), byYard.begin(), byYard.end());
     if (numbers.likely > 0)
         card.lines.push_back({Words::tr("likely more"), oneDecimal(numbers.likely),
                               Words::tr("if caught or looked at by the day before")});
@@ -182,18 +185,14 @@ QString dayRange(const DayWindow& days) {
 }
 
 /// Where the ready ones of a day are, if in more than one yard.
-void addReadyYards(const Outlook& outlook, Day day, CardText& card) {
+std::vector<CardLine> readyByYard(const Outlook& outlook, Day day) {
     std::vector<CardLine> lines;
     for (const auto& yard : outlook.nucs.yards)
         if (const auto* found = yardDayOf(outlook, yard, day); found && found->numbers.ready > 0)
             lines.push_back({Words::tr("of these in %1").arg(plain(yard.yard->label)),
                              count(found->numbers.ready),
                              {}});
-    if (lines.size() < 2) return;
-    const auto after = std::find_if(card.lines.begin(), card.lines.end(), [](const auto& line) {
-        return line.name == Words::tr("ready for a cell");
-    });
-    card.lines.insert(after == card.lines.end() ? after : after + 1, lines.begin(), lines.end());
+    return lines.size() < 2 ? std::vector<CardLine>() : lines;
 }
 
 /// What is left of a cells day or lacks, with the numbers it comes from.
@@ -317,8 +316,7 @@ CardText cellsDay(const Outlook& outlook, const CellsDay& day) {
     card.lines.push_back({Words::tr("ripe"), count(day.ripe), {}});
     if (day.toNucs != day.ripe)
         card.lines.push_back({Words::tr("of these for nucs"), count(day.toNucs), {}});
-    addReady(outlook.snapshot.facts(), day.numbers, card);
-    addReadyYards(outlook, day.day, card);
+    addReady(outlook.snapshot.facts(), day.numbers, card, readyByYard(outlook, day.day));
     addSum(day, card);
     return card;
 }

@@ -89,7 +89,7 @@ void PictureMarks::add(const Item& item, size_t mark) {
     const int bottom = tile(reach.bottom(), kTileHeight, rows_);
     for (int row = tile(reach.top(), kTileHeight, rows_); row <= bottom; ++row)
         for (int column = left; column <= right; ++column) {
-            auto& on = tiles_[static_cast<std::size_t>(row * columns_ + column)];
+            auto& on = tiles_[placeOf(row, column)];
             on = (on ^ mark) * 0x9E3779B97F4A7C15ULL + (on >> 29);  // the order counts
         }
 }
@@ -101,7 +101,7 @@ QRegion PictureMarks::changedSince(const PictureMarks& before) const {
     for (int row = 0; row < rows_; ++row) {
         std::optional<Span> span;
         for (int column = 0; column < columns_; ++column) {
-            const auto at = static_cast<std::size_t>(row * columns_ + column);
+            const auto at = placeOf(row, column);
             if (tiles_[at] != before.tiles_[at]) span = {span ? span->first : column, column};
         }
         if (!span) continue;

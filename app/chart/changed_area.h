@@ -24,6 +24,10 @@ public:
 
 private:
     void add(const Item& item, size_t mark);
+    [[nodiscard]] std::size_t placeOf(int row, int column) const {
+        return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+               static_cast<std::size_t>(column);
+    }
 
     QSize page_;
     int columns_;

@@ -53,8 +53,6 @@ public:
     void replace(std::size_t place, Thing thing) {
         things_[place] = std::make_shared<const Thing>(std::move(thing));
     }
-    /// So many things, none of them there yet: each is to be replaced before it is read.
-    void resizeToFill(std::size_t size) { things_.resize(size); }
 
 private:
     Pointers things_;

@@ -60,10 +60,9 @@ struct BuilderOutlook {
 
 /// All builders of the snapshot, in order of label. `timelines` in the order of graft; the result
 /// points into them.
-/// @param before  those of a snapshot that differs in batches, what hangs on them and make-ups
-/// alone,
-///                whose timelines are still alive: a builder about which nothing has changed is the
-///                very same
+/// @param before  those of a snapshot that differs in batches, bars, loads, shares and make-ups
+///                alone, whose timelines are still alive: a builder about which nothing has changed
+///                is the very same
 [[nodiscard]] SharedList<BuilderOutlook> builderOutlooks(
     const Snapshot& snapshot,
     const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,

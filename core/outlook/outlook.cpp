@@ -231,7 +231,7 @@ std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outloo
 
 }  // namespace
 
-void OutlookMemo::house(Outlook& outlook) {
+void OutlookMemo::deriveOccupancy(Outlook& outlook) {
     const auto timelines = timelinesOf(outlook);
     const auto owner =
         std::make_shared<const std::vector<std::shared_ptr<const BatchOutlook>>>(outlook.batches);
@@ -265,7 +265,7 @@ OutlookPtr outlookOf(const Snapshot& snapshot, OutlookMemo& memo) {
         return a->batch->label != b->batch->label ? naturalLess(a->batch->label, b->batch->label)
                                                   : a->batch->id < b->batch->id;
     });
-    memo.house(*outlook);
+    memo.deriveOccupancy(*outlook);
     const auto timelines = timelinesOf(*outlook);
     outlook->drones = droneNeeds(outlook->snapshot, outlook->nucs.yards, timelines);
     outlook->findings = findingsOf(outlook->snapshot, timelines, outlook->builders, outlook->nucs,

@@ -54,9 +54,10 @@ public:
     [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
-    /// Nucs and builders of an outlook whose batches are there: those about which nothing has
-    /// changed since the last call are the very same.
-    void house(Outlook& outlook);
+    /// Derives nucs and builders of an outlook whose batches are there. A builder about which
+    /// nothing has changed since the last call is the very same; so is a nuc side that is as in the
+    /// season that the memo compares with (see NucMemo).
+    void deriveOccupancy(Outlook& outlook);
 
 private:
     struct Entry;
@@ -66,7 +67,7 @@ private:
     std::shared_ptr<const Facts> facts_;
     DayWindow season_{};
     std::shared_ptr<const MatingTable> mating_;
-    std::shared_ptr<Kept> kept_;  ///< of the last outlook
+    std::shared_ptr<Kept> kept_;  ///< nucs and builders
     std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
     std::uint64_t round_ = 0;
 };

@@ -1,5 +1,7 @@
 #include "chart/builder_tracks.h"
 
+#include <utility>
+
 namespace tenthday {
 namespace {
 

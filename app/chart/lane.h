@@ -1,8 +1,6 @@
 /// @file lane.h  What a lane is asked. A chart is a list of lanes; each stands in a file of its
 /// own.
 #pragma once
-#include <QHash>
-#include <map>
 #include <memory>
 
 #include "chart/chart_options.h"

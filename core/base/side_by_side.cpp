@@ -1,7 +1,10 @@
 #include "base/side_by_side.h"
 
 #include <tbb/parallel_for.h>
+#include <tbb/task_arena.h>
 
+#include <algorithm>
+#include <atomic>
 #include <utility>
 
 namespace tenthday {
@@ -19,13 +22,14 @@ void sideBySide(std::size_t pieces, const std::function<void(std::size_t)>& piec
         for (std::size_t i = 0; i < pieces; ++i) piece(i);
         return;
     }
-    const tbb::blocked_range<std::size_t> all(0, pieces, 1);
-    tbb::parallel_for(
-        all,
-        [&](const tbb::blocked_range<std::size_t>& some) {
-            for (auto i = some.begin(); i != some.end(); ++i) piece(i);
-        },
-        tbb::simple_partitioner());
+    // Each core takes the next piece once it is done with one: pieces are of very different sizes.
+    std::atomic<std::size_t> next = 0;
+    const auto takeAll = [&](const tbb::blocked_range<std::size_t>&) {
+        for (auto i = next++; i < pieces; i = next++) piece(i);
+    };
+    const auto cores = static_cast<std::size_t>(tbb::this_task_arena::max_concurrency());
+    tbb::parallel_for(tbb::blocked_range<std::size_t>(0, std::min(pieces, cores), 1), takeAll,
+                      tbb::simple_partitioner());
 }
 
 }  // namespace tenthday

@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::size_t kMostBatches = 32;
 /// Of all sides, one in so many may differ.
-constexpr std::size_t kOneIn = 8;
+constexpr std::size_t kOneIn = 4;
 constexpr std::size_t kFewSides = 64;
 
 /// Cells of it are named, or were seen, in nucs.

@@ -182,7 +182,7 @@ void BatchEditor::refresh() {
     offerFurther();
     tellRepeats();
     showFresh(true);
-    worker_.ask(desk_.snapshot(),
+    worker_.ask(desk_.saved(),
                 {draft_, repeat(), freeDays(desk_.snapshot(), weekdaysOff()), !isGraftRecorded()});
 }
 

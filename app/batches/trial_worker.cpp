@@ -18,7 +18,7 @@ void TrialWorker::cancel() {
     cancelled_.reset();
 }
 
-void TrialWorker::ask(const Snapshot& snapshot, const Question& question) {
+void TrialWorker::ask(const OutlookPtr& season, const Question& question) {
     cancel();
     auto cancelled = std::make_shared<std::atomic<bool>>(false);
     cancelled_ = cancelled;
@@ -33,7 +33,7 @@ void TrialWorker::ask(const Snapshot& snapshot, const Question& question) {
         if (isCancelled()) return;
         const OneByOne beside;  // what is typed comes first
         const auto& draft = question.draft;
-        DayTrials trials(snapshot, draft, question.free);
+        DayTrials trials(*season, draft, question.free);
         TrialResult result;
         if (auto own = trials.on(draft.day, question.repeat)) result.own = std::move(own).value();
         if (question.otherDays) result.week = trials.week(isCancelled);

@@ -31,7 +31,7 @@ public:
         FreeDays free;
         bool otherDays = true;  ///< its week and the nearest clear days too
     };
-    void ask(const Snapshot& snapshot, const Question& question);
+    void ask(const OutlookPtr& season, const Question& question);
     void cancel();
 
 Q_SIGNALS:

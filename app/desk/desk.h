@@ -7,6 +7,7 @@
 #pragma once
 #include <QObject>
 #include <memory>
+#include <optional>
 
 #include "book/book_file.h"
 #include "desk/side_work.h"
@@ -29,6 +30,8 @@ public:
 
     /// What is saved.
     [[nodiscard]] const Snapshot& snapshot() const { return saved_->snapshot; }
+    /// The season as saved. Never null.
+    [[nodiscard]] const OutlookPtr& saved() const { return saved_; }
     /// What is to be seen: the preview while there is one, else what is saved. Never null.
     [[nodiscard]] const OutlookPtr& outlook() const { return preview_ ? preview_ : saved_; }
     [[nodiscard]] bool isPreviewing() const { return preview_ != nullptr; }
@@ -79,7 +82,7 @@ private:
 
     std::unique_ptr<BookFile> file_;
     Clock clock_;
-    OutlookMemo memo_;
+    std::optional<OutlookMemo> memo_{std::in_place};
     OutlookPtr saved_;
     OutlookPtr preview_;
     UndoStack undo_;

@@ -69,10 +69,11 @@ std::optional<Day> lateMakeUp(const Snapshot& before, const Snapshot& after) {
 
 }  // namespace
 
-DayTrials::DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free)
-    : base_(snapshot), draft_(std::move(draft)), free_(std::move(free)) {
+DayTrials::DayTrials(const Outlook& season, BatchDraft draft, FreeDays free)
+    : base_(season.snapshot), draft_(std::move(draft)), free_(std::move(free)), memo_(season) {
     if (!draft_.id) draft_.id = {Uuid{~std::uint64_t{0}, 0}};
-    before_ = outlookOf(withoutBatch(snapshot, draft_.id), memo_)->findings;
+    const bool isNew = !base_.find(draft_.id);
+    before_ = isNew ? season.findings : outlookOf(withoutBatch(base_, draft_.id), memo_)->findings;
 }
 
 /// The season with the draft on a day.

@@ -30,8 +30,9 @@ using Cancelled = std::function<bool()>;
 /// Tries one draft on any day against all else the snapshot holds.
 class DayTrials {
 public:
-    /// @param draft  of a new batch, or of one the snapshot has
-    DayTrials(const Snapshot& snapshot, BatchDraft draft, FreeDays free);
+    /// @param season  with all else
+    /// @param draft   of a new batch, or of one the season has
+    DayTrials(const Outlook& season, BatchDraft draft, FreeDays free);
 
     /// The trial of one day, or why the draft cannot be there.
     /// @param repeat  batches that follow: what they clash with is told too; jobs are the draft's

@@ -84,10 +84,9 @@ struct Finding {
 [[nodiscard]] std::string englishText(const Finding& finding);
 
 /// All findings, by day, then severity (worst first), then kind and subject.
-[[nodiscard]] std::vector<Finding> findingsOf(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs, const SeasonLimits& limits,
-    const std::vector<DroneNeed>& drones);
+[[nodiscard]] std::vector<Finding> findingsOf(const Snapshot& snapshot, const Timelines& timelines,
+                                              const SharedList<BuilderOutlook>& builders,
+                                              const NucOutlook& nucs, const SeasonLimits& limits,
+                                              const std::vector<DroneNeed>& drones);
 
 }  // namespace tenthday

@@ -41,10 +41,8 @@ void countPlaced(const NucOutlook& nucs, Day today, std::vector<Planned>& planne
 
 }  // namespace
 
-std::vector<Finding> fullYards(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const NucOutlook& nucs) {
+std::vector<Finding> fullYards(const Snapshot& snapshot, const Timelines& timelines,
+                               const NucOutlook& nucs) {
     std::vector<Finding> found;
     std::vector<Planned> planned;
     for (const auto& [id, timeline] : timelines)

@@ -105,10 +105,8 @@ private:
 
 }  // namespace
 
-std::vector<Finding> tripsOutOfHold(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const NucOutlook& nucs) {
+std::vector<Finding> tripsOutOfHold(const Snapshot& snapshot, const Timelines& timelines,
+                                    const NucOutlook& nucs) {
     Trips trips(snapshot, nucs);
     if (!trips.hasHolds()) return {};
     for (const auto& [batch, timeline] : timelines) trips.look(batch, *timeline);

@@ -13,9 +13,8 @@ namespace tenthday {
 /// that is held. One finding for each batch, yard and day; `event` says which: ToFinisher or Ripe
 /// for cells, DueToFly for nucs. Told as long as the hold lasts. Common practice; what is allowed
 /// the bee inspector says.
-[[nodiscard]] std::vector<Finding> tripsOutOfHold(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const NucOutlook& nucs);
+[[nodiscard]] std::vector<Finding> tripsOutOfHold(const Snapshot& snapshot,
+                                                  const Timelines& timelines,
+                                                  const NucOutlook& nucs);
 
 }  // namespace tenthday

@@ -5,9 +5,7 @@
 
 namespace tenthday {
 
-std::vector<Finding> larvaeNotSeen(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines) {
+std::vector<Finding> larvaeNotSeen(const Snapshot& snapshot, const Timelines& timelines) {
     std::vector<Finding> found;
     for (const auto& [id, timeline] : timelines) {
         const Day graft = dayOf(timeline->graft);

@@ -7,8 +7,7 @@ namespace tenthday {
 
 /// On the day before a graft and on its day, for as long as nothing is grafted: a warning where she
 /// was seen without larvae, a note where nobody has looked (common practice).
-[[nodiscard]] std::vector<Finding> larvaeNotSeen(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+[[nodiscard]] std::vector<Finding> larvaeNotSeen(const Snapshot& snapshot,
+                                                 const Timelines& timelines);
 
 }  // namespace tenthday

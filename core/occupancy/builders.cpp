@@ -218,8 +218,6 @@ std::vector<BuilderOutlook::TooSoon> tooSoonOf(const BuilderOutlook& outlook,
     return all;
 }
 
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
-
 /// Builders of the season by label, with make-ups and loads by time: all that the rest is made of.
 std::vector<BuilderOutlook> usedBuilders(const Snapshot& snapshot, const Timelines& timelines) {
     std::unordered_map<Id<Builder>, std::vector<BuilderLoad>> loads;

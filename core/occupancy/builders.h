@@ -64,8 +64,7 @@ struct BuilderOutlook {
 ///                alone, whose timelines are still alive: a builder about which nothing has changed
 ///                is the very same
 [[nodiscard]] SharedList<BuilderOutlook> builderOutlooks(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
+    const Snapshot& snapshot, const Timelines& timelines,
     const SharedList<BuilderOutlook>& before = {});
 
 }  // namespace tenthday

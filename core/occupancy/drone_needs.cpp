@@ -49,8 +49,7 @@ private:
 
 class Counter {
 public:
-    Counter(const Snapshot& snapshot,
-            const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines)
+    Counter(const Snapshot& snapshot, const Timelines& timelines)
         : snapshot_(snapshot), season_(snapshot.season()) {
         for (const auto& [id, timeline] : timelines) timelines_[id] = timeline;
     }
@@ -148,9 +147,8 @@ private:
 
 }  // namespace
 
-std::vector<DroneNeed> droneNeeds(
-    const Snapshot& snapshot, const std::vector<YardOutlook>& yards,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines) {
+std::vector<DroneNeed> droneNeeds(const Snapshot& snapshot, const std::vector<YardOutlook>& yards,
+                                  const Timelines& timelines) {
     Counter counter(snapshot, timelines);
     for (const auto& yard : yards)
         for (const auto& block : yard.blocks) counter.add(yard.yard->id, block);

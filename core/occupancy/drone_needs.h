@@ -26,8 +26,8 @@ struct DroneNeed {
 };
 
 /// Yards in driving order; those about which no virgin flies in the season are left out.
-[[nodiscard]] std::vector<DroneNeed> droneNeeds(
-    const Snapshot& snapshot, const std::vector<YardOutlook>& yards,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines);
+[[nodiscard]] std::vector<DroneNeed> droneNeeds(const Snapshot& snapshot,
+                                                const std::vector<YardOutlook>& yards,
+                                                const Timelines& timelines);
 
 }  // namespace tenthday

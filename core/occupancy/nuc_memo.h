@@ -9,13 +9,15 @@
 
 namespace tenthday {
 
-struct FittedNucs;
-
 /// Give the same memo to each call of nucOutlook(). Where a season differs in a few batches alone
 /// from the one kept, only what their cells change is made anew; the result is always what it would
 /// be without a memo.
 class NucMemo {
 public:
+    NucMemo() = default;
+    /// As after the season of these nucs.
+    explicit NucMemo(const NucOutlook& nucs) : bareSides_(nucs.bare), fitted_(nucs.fitted) {}
+
     /// What no batch changes about the nucs; never null.
     [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// The season that others are compared with; null at first, and once it is out of date.
@@ -23,7 +25,7 @@ public:
     void keep(std::shared_ptr<const FittedNucs> fitted);
 
     /// A batch that is not as in the season kept, with its timeline; null: there is none any more.
-    using Differing = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
+    using Differing = Timelines;
     /// A season was told by what differs. Batches that stay what they became would be followed each
     /// time: once a few do, the season kept is out of date.
     void sawDiffering(Differing differing);

@@ -131,6 +131,7 @@ NucOutlook nucOutlook(const Snapshot& snapshot, const Timelines& timelines,
     }
     NucOutlook nucs;
     nucs.bare = before->bare;
+    nucs.fitted = before;
     nucs.yards = yardOutlooks(
         before->yards.yards,
         now->changed.empty() ? before->sums : sumsWith(*before, *now, snapshot.season()));

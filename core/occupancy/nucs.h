@@ -163,18 +163,18 @@ struct CellsDay {
 };
 
 class BareSides;
+struct FittedNucs;
 class NucMemo;
 
 struct NucOutlook {
     std::shared_ptr<const BareSides> bare;  ///< whose stays the sides look into
+    /// What they were told from; null where they were put together by hand.
+    std::shared_ptr<const FittedNucs> fitted{};
     /// By box label, then side. Equal pointers mean that nothing about a side has changed.
     SharedList<SideOutlook> sides;
     std::vector<YardOutlook> yards;   ///< in driving order, those with a box in the season
     std::vector<CellsDay> cellsDays;  ///< by day
 };
-
-/// Batches in the order of graft, with their timelines.
-using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
 /// All nucs of the snapshot's season; the result points into the timelines.
 /// @param owner  keeps the timelines alive: the memo holds on to them

@@ -64,27 +64,69 @@ struct Leaning {
     }
 };
 
+/// What the weather's share in mating hangs on.
+struct MatingLeaning {
+    Table<WeatherDay> weather;
+    Table<ClimateMonth> climate;
+    std::shared_ptr<const Facts> facts;
+    DayWindow season{};
+
+    MatingLeaning() = default;
+    explicit MatingLeaning(const Snapshot& snapshot)
+        : weather(snapshot.all<WeatherDay>()),
+          climate(snapshot.all<ClimateMonth>()),
+          facts(snapshot.factsPtr()),
+          season(snapshot.season()) {}
+
+    [[nodiscard]] bool isOf(const Snapshot& snapshot) const {
+        return weather.isSame(snapshot.all<WeatherDay>()) &&
+               climate.isSame(snapshot.all<ClimateMonth>()) && facts == snapshot.factsPtr() &&
+               season == snapshot.season();
+    }
+};
+
+using Batches = std::vector<std::shared_ptr<const BatchOutlook>>;
+std::shared_ptr<const Batches> ownerOf(const Batches& batches) {
+    return std::make_shared<const Batches>(batches);
+}
+
 }  // namespace
 
+struct BatchLeaning {
+    /// Held, so that an equal address means an equal row.
+    std::vector<std::shared_ptr<const void>> rows;
+    std::vector<std::int32_t> hungryBars;
+
+    friend bool operator==(const BatchLeaning&, const BatchLeaning&) = default;
+};
+
+/// Of the last outlook, but for `nucs`, which may lean on an earlier one.
 struct OutlookMemo::Kept {
+    Leaning tables;              ///< of the batches
+    std::uint64_t tablesNo = 0;  ///< counts on when they change
+    MatingLeaning matingOf;
+    std::shared_ptr<const MatingTable> mating;
     NucMemo nucs;
-    // Of the last outlook:
     Snapshot snapshot;
     std::shared_ptr<const void> batches;  ///< whose timelines the builders point into
     SharedList<BuilderOutlook> builders;
 };
 
-OutlookMemo::OutlookMemo() : kept_(std::make_shared<Kept>()) {}
+OutlookMemo::OutlookMemo() : kept_(std::make_unique<Kept>()) {}
+OutlookMemo::~OutlookMemo() = default;
 
-/// The pointers held keep the rows alive, so that an equal address means an equal row.
-struct OutlookMemo::Entry {
-    Ptr<Batch> batch;
-    Leaning tables;  ///< as they were when it was last found to hold
-    std::vector<std::shared_ptr<const void>> leansOn;
-    std::vector<std::int32_t> hungryBars;
-    std::shared_ptr<const BatchOutlook> result;
-    std::uint64_t round = 0;
-};
+OutlookMemo::OutlookMemo(const Outlook& last) : OutlookMemo() {
+    const auto& snapshot = last.snapshot;
+    kept_->mating = last.mating;
+    kept_->matingOf = MatingLeaning(snapshot);
+    kept_->tables = Leaning(snapshot, last.mating);
+    kept_->nucs = NucMemo(last.nucs);
+    kept_->snapshot = snapshot;
+    kept_->batches = ownerOf(last.batches);
+    kept_->builders = last.builders;
+    for (const auto& batch : last.batches)
+        if (batch->leaning) entries_[batch->batch->id] = {batch, kept_->tablesNo, round_};
+}
 
 namespace {
 
@@ -144,10 +186,13 @@ void goToStation(Gathered& all) {
     all.inputs.mating = all.station.get();
 }
 
-std::vector<std::shared_ptr<const void>> leaningOn(const Snapshot& snapshot, const Gathered& all) {
-    std::vector<std::shared_ptr<const void>> held;
+BatchLeaning leaningOn(const Snapshot& snapshot, const Gathered& all,
+                       const std::shared_ptr<const MatingTable>& mating) {
+    BatchLeaning leaning{{}, all.hungryBars};
+    auto& held = leaning.rows;
     held.reserve(all.bars.size() + all.steps.size() + all.inputs.loads.size() +
-                 all.inputs.placements.size() + all.inputs.outcomes.size() + 4);
+                 all.inputs.placements.size() + all.inputs.outcomes.size() + 5);
+    held.push_back(all.inputs.batch);
     hold<BatchBar>(held, all.bars);
     hold<Step>(held, all.steps);
     hold<BatchLoad>(held, all.inputs.loads);
@@ -156,10 +201,11 @@ std::vector<std::shared_ptr<const void>> leaningOn(const Snapshot& snapshot, con
     hold<Outcome>(held, all.inputs.outcomes);
     hold<MatingStay>(held, all.inputs.stays);
     held.push_back(snapshot.factsPtr());
+    held.push_back(mating);
     // The book matters only through its catch rule, and only where the batch has none.
     if (!all.inputs.batch->catchRule && !snapshot.all<Book>().empty())
         held.push_back(*snapshot.all<Book>().begin());
-    return held;
+    return leaning;
 }
 
 }  // namespace
@@ -173,56 +219,45 @@ const BatchOutlook* Outlook::find(Id<Batch> id) const {
 std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
                                                        const Ptr<Batch>& batch) {
     const auto& mating = this->mating(snapshot);
+    if (!kept_->tables.isOf(snapshot, mating)) {
+        kept_->tables = Leaning(snapshot, mating);
+        ++kept_->tablesNo;
+    }
     auto& entry = entries_[batch->id];
-    if (!entry) entry = std::make_shared<Entry>();
-    entry->round = round_;
-    if (entry->result && entry->batch == batch && entry->tables.isOf(snapshot, mating))
-        return entry->result;
+    entry.round = round_;
+    if (entry.result && entry.result->batch == batch && entry.tables == kept_->tablesNo)
+        return entry.result;
+    entry.tables = kept_->tablesNo;
     auto all = gather(snapshot, batch, *mating);
     lookInto(all);
-    auto leansOn = leaningOn(snapshot, all);
-    leansOn.push_back(mating);
-    if (!entry->result || entry->batch != batch || entry->leansOn != leansOn ||
-        entry->hungryBars != all.hungryBars) {
-        auto result = std::make_shared<BatchOutlook>();
-        result->batch = batch;
-        goToStation(all);
-        result->timeline = timelineOf(all.inputs);
-        result->bars = std::move(all.bars);
-        *entry = {batch, {}, std::move(leansOn), std::move(all.hungryBars), std::move(result),
-                  round_};
-    }
-    entry->tables = Leaning(snapshot, mating);
-    return entry->result;
+    auto leaning = leaningOn(snapshot, all, mating);
+    if (entry.result && *entry.result->leaning == leaning) return entry.result;
+    auto result = std::make_shared<BatchOutlook>();
+    result->batch = batch;
+    goToStation(all);
+    result->timeline = timelineOf(all.inputs);
+    result->bars = std::move(all.bars);
+    result->leaning = std::make_shared<const BatchLeaning>(std::move(leaning));
+    return entry.result = std::move(result);
 }
 
 const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& snapshot) {
-    const auto& weather = snapshot.all<WeatherDay>();
-    const auto& climate = snapshot.all<ClimateMonth>();
-    if (!mating_ || !weather_.isSame(weather) || !climate_.isSame(climate) ||
-        facts_ != snapshot.factsPtr() || season_ != snapshot.season()) {
-        mating_ = matingTable(snapshot);
-        weather_ = weather;
-        climate_ = climate;
-        facts_ = snapshot.factsPtr();
-        season_ = snapshot.season();
+    if (!kept_->mating || !kept_->matingOf.isOf(snapshot)) {
+        kept_->mating = matingTable(snapshot);
+        kept_->matingOf = MatingLeaning(snapshot);
     }
-    return mating_;
-}
-
-const std::shared_ptr<const BareSides>& OutlookMemo::bareSides(const Snapshot& snapshot) {
-    return kept_->nucs.bareSides(snapshot);
+    return kept_->mating;
 }
 
 void OutlookMemo::sweep() {
-    std::erase_if(entries_, [&](const auto& item) { return item.second->round != round_; });
+    std::erase_if(entries_, [&](const auto& item) { return item.second.round != round_; });
     ++round_;
 }
 
 namespace {
 
-std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outlook& outlook) {
-    std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelines;
+Timelines timelinesOf(const Outlook& outlook) {
+    Timelines timelines;
     timelines.reserve(outlook.batches.size());
     for (const auto& batch : outlook.batches)
         timelines.emplace_back(batch->batch->id, &batch->timeline);
@@ -233,8 +268,7 @@ std::vector<std::pair<Id<Batch>, const BatchTimeline*>> timelinesOf(const Outloo
 
 void OutlookMemo::deriveOccupancy(Outlook& outlook) {
     const auto timelines = timelinesOf(outlook);
-    const auto owner =
-        std::make_shared<const std::vector<std::shared_ptr<const BatchOutlook>>>(outlook.batches);
+    const auto owner = ownerOf(outlook.batches);
     const bool onlyBatches = sameTablesBut<Batch, BatchBar, BatchLoad, BatchShare, MakeUp>(
         kept_->snapshot, outlook.snapshot);
     sideBySide(2, [&](std::size_t part) {

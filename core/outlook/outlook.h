@@ -15,11 +15,15 @@
 
 namespace tenthday {
 
+/// What a batch's timeline was made of. Inner to the room.
+struct BatchLeaning;
+
 /// One batch with its timeline. Equal pointers mean nothing it leans on has changed.
 struct BatchOutlook {
     Ptr<Batch> batch;
     std::vector<Ptr<BatchBar>> bars;  ///< by bar number
     BatchTimeline timeline;
+    std::shared_ptr<const BatchLeaning> leaning{};  ///< null where it was put together by hand
 };
 
 /// Everything the window shows of a season. Immutable; parts point into one another, so it is
@@ -41,17 +45,21 @@ struct Outlook {
 };
 using OutlookPtr = std::shared_ptr<const Outlook>;
 
-/// Maps a batch to (input pointers held, result), and keeps nucs and builders about which nothing
-/// changes. Give the same memo to each call; it holds only what is likely to serve the next one.
+/// Keeps batches, nucs and builders about which nothing changes. Give the same memo to each call;
+/// it holds only what is likely to serve the next one.
 class OutlookMemo {
 public:
     OutlookMemo();
+    /// As if that had just been derived with it: for one who goes on from there, in another thread
+    /// as well.
+    explicit OutlookMemo(const Outlook& last);
+    OutlookMemo(const OutlookMemo&) = delete;
+    OutlookMemo& operator=(const OutlookMemo&) = delete;
+    ~OutlookMemo();
     [[nodiscard]] std::shared_ptr<const BatchOutlook> batch(const Snapshot& snapshot,
                                                             const Ptr<Batch>& batch);
     /// The weather's share in mating, for the season of the snapshot; never null.
     [[nodiscard]] const std::shared_ptr<const MatingTable>& mating(const Snapshot& snapshot);
-    /// What no batch changes about the nucs; never null.
-    [[nodiscard]] const std::shared_ptr<const BareSides>& bareSides(const Snapshot& snapshot);
     /// Forgets batches not asked for since the last call.
     void sweep();
     /// Derives nucs and builders of an outlook whose batches are there. A builder about which
@@ -60,15 +68,14 @@ public:
     void deriveOccupancy(Outlook& outlook);
 
 private:
-    struct Entry;
+    struct Entry {
+        std::shared_ptr<const BatchOutlook> result;
+        std::uint64_t tables = 0;  ///< those under which it was last found to hold
+        std::uint64_t round = 0;
+    };
     struct Kept;
-    Table<WeatherDay> weather_;
-    Table<ClimateMonth> climate_;
-    std::shared_ptr<const Facts> facts_;
-    DayWindow season_{};
-    std::shared_ptr<const MatingTable> mating_;
-    std::shared_ptr<Kept> kept_;  ///< nucs and builders
-    std::unordered_map<Id<Batch>, std::shared_ptr<Entry>> entries_;
+    std::unique_ptr<Kept> kept_;
+    std::unordered_map<Id<Batch>, Entry> entries_;
     std::uint64_t round_ = 0;
 };
 

@@ -42,11 +42,11 @@ struct Task {
 
 /// All tasks of the snapshot's season, in the one order that the week sheet and the evening's
 /// entry share: day, yard in driving order (none first), must first, rule, label.
-[[nodiscard]] std::vector<Task> tasksOf(
-    const Snapshot& snapshot,
-    const std::vector<std::pair<Id<Batch>, const BatchTimeline*>>& timelines,
-    const SharedList<BuilderOutlook>& builders, const NucOutlook& nucs,
-    const std::vector<DroneNeed>& drones, const MatingTable& mating);
+[[nodiscard]] std::vector<Task> tasksOf(const Snapshot& snapshot, const Timelines& timelines,
+                                        const SharedList<BuilderOutlook>& builders,
+                                        const NucOutlook& nucs,
+                                        const std::vector<DroneNeed>& drones,
+                                        const MatingTable& mating);
 
 /// Those planned on a day of the window; the order stays.
 [[nodiscard]] std::vector<Task> within(const std::vector<Task>& tasks, const DayWindow& days);

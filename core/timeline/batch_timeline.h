@@ -3,6 +3,7 @@
 #pragma once
 #include <array>
 #include <span>
+#include <utility>
 #include <vector>
 
 #include "biology/queen_clock.h"
@@ -102,6 +103,9 @@ struct BatchTimeline {
         return static_cast<std::int32_t>((dayOf(moment) - dayOf(graft)).count());
     }
 };
+
+/// Batches with their timelines; where nothing else is said, in the order of graft.
+using Timelines = std::vector<std::pair<Id<Batch>, const BatchTimeline*>>;
 
 /// What dates hang on, apart from any book.
 struct DatePlan {

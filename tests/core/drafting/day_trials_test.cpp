@@ -13,6 +13,7 @@ namespace tenthday {
 namespace {
 
 using test::day;
+using test::freshOutlook;
 using test::id;
 using test::methodId;
 using test::saved;
@@ -45,7 +46,7 @@ BatchDraft friday(const Snapshot& snapshot, MakeUpPlan makeUp) {
 }
 
 DayTrials trials(const Snapshot& snapshot, const BatchDraft& draft) {
-    return {snapshot, draft, freeDays(snapshot, kNoWeekend)};
+    return {*freshOutlook(snapshot), draft, freeDays(snapshot, kNoWeekend)};
 }
 
 /// "graft 2027-06-11", by the day it falls on beside free days.
@@ -105,17 +106,18 @@ TEST(DayTrials, AMakeUpThatWouldBePastIsTold) {
     const auto snapshot = maker.snapshot();
     auto draft = newDraft(snapshot, snapshot.today(), kNew);
     draft.makeUp = MakeUpPlan::WithoutOpenBrood;
-    DayTrials all(snapshot, draft, {});
+    DayTrials all(*freshOutlook(snapshot), draft, {});
     EXPECT_EQ(all.on(draft.day).value().lateMakeUp, snapshot.today() - Days{1});
     EXPECT_FALSE(all.on(draft.day).value().isClear());
     EXPECT_FALSE(all.on(draft.day + Days{1}).value().lateMakeUp);
     draft.makeUp = MakeUpPlan::None;
-    EXPECT_FALSE(DayTrials(snapshot, draft, {}).on(draft.day).value().lateMakeUp);
+    EXPECT_FALSE(DayTrials(*freshOutlook(snapshot), draft, {}).on(draft.day).value().lateMakeUp);
     // What was planned for yesterday and stays there is no news.
     auto made = season();
     made.makeUp("Box", "2027-04-30", 17, false).batch("9", "2027-05-01", 15, 14, "Box");
     const auto nine = draftOf(made.snapshot(), made.batchId("9"));
-    EXPECT_FALSE(DayTrials(made.snapshot(), nine, {}).on(nine.day).value().lateMakeUp);
+    EXPECT_FALSE(
+        DayTrials(*freshOutlook(made.snapshot()), nine, {}).on(nine.day).value().lateMakeUp);
 }
 
 TEST(DayTrials, ThatFridaysLarvaEmergesOnWednesdayEvening) {
@@ -158,7 +160,7 @@ TEST(DayTrials, NearestClearDaysKeepOffAnotherBatch) {
     maker.batch("9", "2027-06-09", 15, 20, "Box");
     const auto snapshot = maker.snapshot();
     auto draft = friday(snapshot, MakeUpPlan::None);
-    DayTrials all(snapshot, draft, {});
+    DayTrials all(*freshOutlook(snapshot), draft, {});
     const auto own = all.on(draft.day);
     ASSERT_TRUE(own);
     EXPECT_FALSE(own.value().clashes.empty());
@@ -191,8 +193,8 @@ TEST(DayTrials, WhetherADayClashesIsToldWithoutItsJobsToo) {
     maker.batch("9", "2027-06-09", 15, 20, "Box");
     const auto snapshot = maker.snapshot();
     const auto draft = friday(snapshot, MakeUpPlan::None);
-    DayTrials all(snapshot, draft, {});
-    DayTrials quick(snapshot, draft, {});
+    DayTrials all(*freshOutlook(snapshot), draft, {});
+    DayTrials quick(*freshOutlook(snapshot), draft, {});
     int clear = 0;
     for (int by = -20; by <= 20; ++by) {
         const Day on = draft.day + Days{by};
@@ -209,7 +211,7 @@ TEST(DayTrials, AnEditedBatchDoesNotClashWithItself) {
     auto maker = season();
     maker.batch("9", "2027-06-11", 15, 20, "Box");
     const auto snapshot = maker.snapshot();
-    DayTrials all(snapshot, draftOf(snapshot, maker.batchId("9")), {});
+    DayTrials all(*freshOutlook(snapshot), draftOf(snapshot, maker.batchId("9")), {});
     const auto clear = all.nearestClear(3);
     ASSERT_EQ(clear.size(), 3U);
     EXPECT_EQ(clear[0].day, day("2027-06-11"));
@@ -229,15 +231,16 @@ TEST(DayTrials, ABatchWithDeliveriesDoesNotClashWithItselfEither) {
     delivery.fromBatch = maker.batchId("9");
     const auto snapshot =
         test::with(maker.snapshot(), test::orderFor(1, 5, "2027-07-20"), delivery);
-    DayTrials all(snapshot, draftOf(snapshot, maker.batchId("9")), {});
+    DayTrials all(*freshOutlook(snapshot), draftOf(snapshot, maker.batchId("9")), {});
     const auto own = all.on(day("2027-06-12"));
     ASSERT_TRUE(own.ok());
-    DayTrials bare(maker.snapshot(), draftOf(maker.snapshot(), maker.batchId("9")), {});
+    DayTrials bare(*freshOutlook(maker.snapshot()), draftOf(maker.snapshot(), maker.batchId("9")),
+                   {});
     EXPECT_EQ(own.value().clashes.size(), bare.on(day("2027-06-12")).value().clashes.size());
     // Twenty cells more than there are nucs: told at its own day, as it is not there without it.
     auto crowded = draftOf(snapshot, maker.batchId("9"));
     crowded.bars[0].cells = Cells{60};
-    DayTrials many(snapshot, crowded, {});
+    DayTrials many(*freshOutlook(snapshot), crowded, {});
     EXPECT_FALSE(many.on(crowded.day).value().clashes.empty());
 }
 
@@ -245,7 +248,7 @@ TEST(DayTrials, NothingIsOfferedBeforeTodayOrOutsideTheSeason) {
     const auto snapshot = season().snapshot();
     auto draft = friday(snapshot, MakeUpPlan::None);
     draft.day = day("2027-05-01");
-    DayTrials all(snapshot, draft, {});
+    DayTrials all(*freshOutlook(snapshot), draft, {});
     const auto clear = all.nearestClear(200);
     ASSERT_FALSE(clear.empty());
     for (const auto& trial : clear) EXPECT_GE(trial.day, snapshot.today());

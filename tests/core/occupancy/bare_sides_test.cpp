@@ -5,7 +5,7 @@
 
 #include <functional>
 
-#include "outlook/outlook.h"
+#include "occupancy/nuc_memo.h"
 #include "records/verbs.h"
 #include "support/season_maker.h"
 
@@ -58,7 +58,7 @@ std::string text(const BareSides& bare) {
 
 TEST_P(BareSidesOf, AreMadeAnewOnceARowOfTheirsChanges) {
     const auto before = season();
-    OutlookMemo memo;
+    NucMemo memo;
     const auto kept = memo.bareSides(before);
     ChangeSet changes;
     GetParam().make(before, changes);
@@ -108,7 +108,7 @@ TEST(BareSidesOfASeason, StayTheSameWhileBatchesMove) {
     maker.yard("Mill").builder("Box", "Mill");
     maker.box("N1", "Mill", "7", "2027-04-01").stock("N1/-", "2027-05-01");
     const auto before = maker.batch("701", "2027-06-10", 12, 20, "Box").snapshot();
-    OutlookMemo memo;
+    NucMemo memo;
     const auto kept = memo.bareSides(before);
     const auto move = moveBatch(before, maker.batchId("701"), day("2027-06-12"));
     ASSERT_TRUE(move) << move.error().text;

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <random>
+#include <utility>
 
 #include "records/verbs.h"
 #include "support/season_maker.h"
@@ -110,6 +111,7 @@ TEST(OutlookMemo, EqualsAFreshOneAfterEachOfAThousandRandomEdits) {
     auto snapshot = maker.snapshot();
     Editor editor(maker, 42);
     OutlookMemo memo;
+    auto last = outlookOf(snapshot, memo);
     int applied_ = 0;
     for (int i = 0; i < 1000; ++i) {
         auto next = applied(snapshot, editor.next(snapshot));
@@ -117,8 +119,10 @@ TEST(OutlookMemo, EqualsAFreshOneAfterEachOfAThousandRandomEdits) {
         snapshot = std::move(next).value();
         ++applied_;
         OutlookMemo fresh;
-        ASSERT_EQ(describe(*outlookOf(snapshot, memo)), describe(*outlookOf(snapshot, fresh)))
-            << "after edit " << i;
+        const auto afresh = describe(*outlookOf(snapshot, fresh));
+        OutlookMemo another(*std::exchange(last, outlookOf(snapshot, memo)));
+        ASSERT_EQ(describe(*last), afresh) << "after edit " << i;
+        ASSERT_EQ(describe(*outlookOf(snapshot, another)), afresh) << "gone on from the last one";
     }
     EXPECT_GT(applied_, 800);
 }
@@ -130,10 +134,13 @@ TEST(OutlookMemo, KeepsEveryBatchThatDidNotChange) {
     const auto before = outlookOf(snapshot, memo);
     const auto id = maker.batchId("3");
     const auto moved = moveBatch(snapshot, id, snapshot.find(id)->day + Days{2});
-    const auto after = outlookOf(applied(snapshot, moved.value()).value(), memo);
-    for (const auto& batch : before->batches) {
-        const auto same = std::find(after->batches.begin(), after->batches.end(), batch);
-        EXPECT_EQ(same == after->batches.end(), batch->batch->id == id) << batch->batch->label;
+    OutlookMemo another(*before);
+    for (auto* one : {&memo, &another}) {
+        const auto after = outlookOf(applied(snapshot, moved.value()).value(), *one);
+        for (const auto& batch : before->batches) {
+            const auto same = std::find(after->batches.begin(), after->batches.end(), batch);
+            EXPECT_EQ(same == after->batches.end(), batch->batch->id == id) << batch->batch->label;
+        }
     }
 }
 

@@ -10865,5 +10865,13 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <source>%1, %2 more not met</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>cells for nucs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nucs to free first</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -9,7 +9,7 @@ namespace {
 
 /// Too many only where nothing likely covers them: else what they hang on.
 QString fewestWords(const CellsDay& day, bool brief) {
-    if (day.left() < 0 && !isUncovered(day))
+    if (isToFree(day))
         return brief ? chart_text::nucsToFreeShort(-day.left())
                      : chart_text::nucsToFree(-day.left());
     return brief ? chart_text::leftShort(day.left())
@@ -64,6 +64,7 @@ int wholeLikely(const ReadyNumbers& numbers) {
 }
 
 bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
+bool isToFree(const CellsDay& day) { return day.left() < 0 && !isUncovered(day); }
 
 QString cellsDayName(const LaneInput& input, Day day) {
     return day == input.outlook.snapshot.today() ? chart_text::today() : shortDay(day);

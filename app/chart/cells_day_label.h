@@ -23,6 +23,8 @@ struct CellsDayLabel {
 [[nodiscard]] int wholeLikely(const ReadyNumbers& numbers);
 /// Cells for which there is no ready nuc, and none likely either.
 [[nodiscard]] bool isUncovered(const CellsDay& day);
+/// Cells for which there is no ready nuc, but likely ones once they are caught.
+[[nodiscard]] bool isToFree(const CellsDay& day);
 
 /// "today", or its date.
 [[nodiscard]] QString cellsDayName(const LaneInput& input, Day day);

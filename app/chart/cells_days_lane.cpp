@@ -14,23 +14,30 @@ constexpr int kLines = CellsDayLabel::kLines;
 
 qreal lineOf(const TextRuler& ruler) { return ruler.line(Type::Small); }
 
-void layLabel(const CellsDay& day, const CellsDayLabel& label, const QRectF& plate, int target,
+/// How the last line of a sum is told. Too many has a shape of its own: filled where nothing is
+/// likely to help. Catches that free enough are ordinary work, and framed. What is over can only be
+/// looked back at: words alone.
+struct Tone {
+    std::optional<Role> filled;
+    std::optional<Role> framed;
+    Role ink = Role::Ink;
+};
+Tone toneOf(const CellsDay& day, Day today) {
+    if (isUncovered(day) && day.day < today) return {{}, {}, Role::Danger};
+    if (isUncovered(day)) return {Role::DangerGround, {}, Role::DangerInk};
+    if (isToFree(day) && day.day >= today) return {{}, Role::InkSoft, Role::Ink};
+    return {};
+}
+
+void layLabel(const Tone& tone, const CellsDayLabel& label, const QRectF& plate, int target,
               bool onPlate, Sheet& sheet) {
     const qreal line = lineOf(sheet.ruler());
-    const bool tooMany = day.left() < 0;
-    const bool uncovered = isUncovered(day);
     if (onPlate) sheet.fill(Layer::Words, Role::Ground, plate, target, 3);
     const QRectF last(plate.left(), plate.bottom() - line - 1, plate.width(), line + 1);
-    // Too many has a shape of its own: filled where nothing is likely to help. Catches that free
-    // enough are ordinary work, and framed.
-    if (tooMany && uncovered)
-        sheet.fill(Layer::Words, Role::DangerGround, last, target, 3);
-    else if (tooMany)
-        sheet.frame(Layer::Words, Role::InkSoft, last, sheet.snap().hair(), 3);
+    if (tone.filled) sheet.fill(Layer::Words, *tone.filled, last, target, 3);
+    if (tone.framed) sheet.frame(Layer::Words, *tone.framed, last, sheet.snap().hair(), 3);
     for (std::size_t i = 0; i < label.lines.size(); ++i) {
-        const auto role = i == 3 && tooMany && uncovered ? Role::DangerInk
-                          : i == 0 || i == 2             ? Role::InkSoft
-                                                         : Role::Ink;
+        const auto role = i == 3 ? tone.ink : i == 0 || i == 2 ? Role::InkSoft : Role::Ink;
         const qreal middle = plate.top() + (static_cast<qreal>(i) + 0.5) * line;
         sheet.text(Layer::Words, role, label.lines[i].type, label.lines[i].text,
                    {plate.center().x(), sheet.baselineAt(label.lines[i].type, middle)},
@@ -156,7 +163,8 @@ void CellsDaysLane::write(const LaneInput& input, Sheet& sheet) {
         const int target = sheet.target(
             {.hit = Hit::CellsDay, .day = day.day, .index = static_cast<int>(placed.index)},
             placed.plate);
-        layLabel(day, *placed.label, placed.plate, target, isCrossed(input, placed.plate), sheet);
+        layLabel(toneOf(day, input.outlook.snapshot.today()), *placed.label, placed.plate, target,
+                 isCrossed(input, placed.plate), sheet);
     }
     layOthers(input, row_, all, sheet);
 }

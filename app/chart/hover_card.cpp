@@ -52,14 +52,17 @@ QSize HoverCard::wantedSize() const {
     return {static_cast<int>(std::ceil(width)), static_cast<int>(std::ceil(height))};
 }
 
-void HoverCard::showCard(const CardText& card, QPointF beside) {
+void HoverCard::showCard(const CardText& card, QPointF beside, CardSide side) {
     card_ = card;
     if (card_.title.isEmpty()) return hide();
     resize(wantedSize());
     const auto room = parentWidget()->size();
-    int x = static_cast<int>(beside.x()) + kFromPointer;
+    const int right = static_cast<int>(beside.x()) + kFromPointer;
+    const int left = static_cast<int>(beside.x()) - kFromPointer - width();
+    const bool hasRight = right + width() <= room.width() - 4;
+    const bool isRight = side == CardSide::Right ? hasRight : left < 4 && hasRight;
+    const int x = isRight ? right : left;
     int y = static_cast<int>(beside.y()) + kFromPointer;
-    if (x + width() > room.width() - 4) x = static_cast<int>(beside.x()) - kFromPointer - width();
     if (y + height() > room.height() - 4)
         y = static_cast<int>(beside.y()) - kFromPointer - height();
     move(std::clamp(x, 4, std::max(4, room.width() - width() - 4)),

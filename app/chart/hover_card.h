@@ -8,6 +8,9 @@
 
 namespace tenthday {
 
+/// Of a point.
+enum class CardSide : std::uint8_t { Right, Left };
+
 class HoverCard : public QWidget {
     Q_OBJECT
 
@@ -16,7 +19,8 @@ public:
 
     void setLook(Look look, const Typeface& face);
     /// Shows the card beside a point of the parent, kept inside it. An empty card hides.
-    void showCard(const CardText& card, QPointF beside);
+    /// @param side  where it stands as far as there is room
+    void showCard(const CardText& card, QPointF beside, CardSide side = CardSide::Right);
     [[nodiscard]] const CardText& card() const { return card_; }
 
 protected:

@@ -70,6 +70,7 @@ private:
     void cellsDays() {
         add(!of_.nucs.cellsDays.empty(), LegendSign::CellsDay);
         add(any(of_.nucs.cellsDays, isUncovered), LegendSign::TooMany);
+        add(any(of_.nucs.cellsDays, isToFree), LegendSign::ToFree);
     }
 
     /// What nucs are on these days, in any yard.

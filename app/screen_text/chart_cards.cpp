@@ -2,7 +2,6 @@
 #include "outlook/mixed_ages.h"
 #include "records/yard_state.h"
 
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -104,8 +103,6 @@ const YardDay* yardDayOf(const Outlook& outlook, const YardOutlook& yard, Day da
     return &yard.days[static_cast<std::size_t>(index)];
 }
 
-QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
-
 /// @param byYard  which of the ready ones stand where
 void addReady(const Facts& facts, const ReadyNumbers& numbers, CardText& card,
               const std::vector<CardLine>& byYard = {}) {
@@ -114,7 +111,7 @@ void addReady(const Facts& facts, const ReadyNumbers& numbers, CardText& card,
          because::hours(facts, Fact::NucQueenlessH, Words::tr("queenless at least"))});
     card.lines.insert(card.lines.end(), byYard.begin(), byYard.end());
     if (numbers.likely > 0)
-        card.lines.push_back({Words::tr("likely more"), oneDecimal(numbers.likely),
+        card.lines.push_back({Words::tr("likely more"), chart_text::expected(numbers.likely),
                               Words::tr("if caught or looked at by the day before")});
     if (numbers.canStock > 0)
         card.lines.push_back(

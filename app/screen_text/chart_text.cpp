@@ -14,6 +14,11 @@ int rounded(double count) { return static_cast<int>(std::lround(count)); }
 }  // namespace
 
 QString number(int count) { return QLocale().toString(count); }
+QString expected(double count) {
+    const double tenths = std::round(count * 10);
+    const bool isWhole = std::fmod(tenths, 10) == 0;
+    return QLocale().toString(tenths / 10, 'f', isWhole ? 0 : 1);
+}
 QString seasonChart() { return Words::tr("Season chart"); }
 QString batchBrief(const QString& label, const QString& graft, const QString& cellsOut) {
     return Words::tr("batch %1, graft %2, cells out %3").arg(label, graft, cellsOut);
@@ -22,7 +27,7 @@ QString more(int count) { return Words::tr("+%1").arg(number(count)); }
 QString today() { return Words::tr("today"); }
 QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
-QString ripeHead() { return Words::tr("ripe cells"); }
+QString ripeHead() { return Words::tr("cells for nucs"); }
 QString readyHead() { return Words::tr("ready nucs"); }
 QString leftHead() { return Words::tr("nucs left"); }
 QString builders() { return Words::tr("Builders"); }

@@ -25,6 +25,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString notReady(NotReady why);
 [[nodiscard]] QString cells(int count);
 [[nodiscard]] QString number(int count);
+/// How many are expected: tenths, but none of a whole number.
+[[nodiscard]] QString expected(double count);
 /// "+13".
 [[nodiscard]] QString more(int count);
 

@@ -1,5 +1,6 @@
 #include "screen_text/dates.h"
 
+#include <QHash>
 #include <QLocale>
 #include <QTime>
 
@@ -44,14 +45,20 @@ Day fromQDate(const QDate& date) {
 }
 
 QString shortDay(Day day) {
+    // The chart asks for hundreds at each frame of a drag, its lanes side by side.
+    struct Known {
+        QLocale locale;
+        QString format = dayMonthFormat(locale);
+        QHash<Days::rep, QString> days;
+    };
+    constexpr int kMostDays = 1000;
+    thread_local Known known;
     const QLocale locale;
-    thread_local QLocale known;  // lanes of the chart ask side by side
-    thread_local QString format = dayMonthFormat(known);
-    if (known != locale) {
-        known = locale;
-        format = dayMonthFormat(locale);
-    }
-    return locale.toString(toQDate(day), format);
+    if (known.locale != locale) known = {locale, dayMonthFormat(locale), {}};
+    if (known.days.size() > kMostDays) known.days.clear();
+    auto& text = known.days[day.time_since_epoch().count()];
+    if (text.isEmpty()) text = locale.toString(toQDate(day), known.format);
+    return text;
 }
 
 QString weekdayAndDay(Day day) { return Words::tr("%1 %2").arg(weekdayName(day), shortDay(day)); }

@@ -11,6 +11,7 @@ enum class LegendSign : std::uint8_t {
     Idle,      ///< an empty frame in a builder's row
     CellsDay,  ///< the tick over a sum
     TooMany,   ///< the same in red
+    ToFree,    ///< the framed number under a sum
     DroneLayer,
     Spent,
     BoxedNumber,

@@ -1,6 +1,5 @@
 #include "screen_text/nuc_text.h"
 
-#include <QLocale>
 #include <cmath>
 
 #include "screen_text/chart_text.h"
@@ -57,7 +56,7 @@ QString ready(const ReadyNumbers& numbers) {
 }
 QString likely(const ReadyNumbers& numbers) {
     return Words::tr("likely %1 more if caught or looked at the day before")
-        .arg(QLocale().toString(numbers.likely, 'f', numbers.likely < 0.05 ? 0 : 1));
+        .arg(chart_text::expected(numbers.likely));
 }
 QString canStock(const ReadyNumbers& numbers) {
     return Words::tr("%1 can be stocked").arg(chart_text::number(numbers.canStock));
@@ -102,7 +101,7 @@ QString chooseAll() { return Words::tr("Choose all shown"); }
 QString yardLine(const QString& yard, const ReadyNumbers& numbers) {
     QStringList parts{ready(numbers)};
     if (numbers.likely >= 0.05)
-        parts += Words::tr("likely %1 more").arg(QLocale().toString(numbers.likely, 'f', 1));
+        parts += Words::tr("likely %1 more").arg(chart_text::expected(numbers.likely));
     if (numbers.canStock > 0) parts += canStock(numbers);
     if (numbers.needsBrood > 0) parts += needsBrood(numbers);
     return Words::tr("%1: %2").arg(yard, parts.join(QStringLiteral(", ")));

@@ -2,7 +2,6 @@
 
 #include <QLocale>
 #include <QStringList>
-#include <cmath>
 
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -154,14 +153,13 @@ QString state(OrderStanding standing, const OrderOutlook* outlook, std::optional
 }
 
 QString fill(const QString& from, double count) {
-    const auto number = QLocale().toString(count, 'f', 1);
+    const auto number = chart_text::expected(count);
     return from.isEmpty() ? Words::tr("%1: %2").arg(order_text::boughtIn(), number)
                           : Words::tr("%1: %2").arg(from, number);
 }
 
 QString percent(Tenths sure) {
-    return Words::tr("%1 %").arg(
-        QLocale().toString(sure.value / 10.0, 'f', sure.value % 10 == 0 ? 0 : 1));
+    return Words::tr("%1 %").arg(chart_text::expected(sure.value / 10.0));
 }
 QString any() { return Words::tr("any"); }
 QString noDayToGo(const std::optional<OrderOutlook>& outlook) {

@@ -1,6 +1,5 @@
 #include "screen_text/order_text.h"
 
-#include <QLocale>
 #include <QStringList>
 #include <cmath>
 
@@ -114,8 +113,6 @@ QString countedOver(const Outlook& outlook) {
                      static_cast<int>(seasons->years().size()));
 }
 
-QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
-
 void addFills(const Outlook& outlook, const OrderOutlook& order, CardText& card) {
     for (const auto& fill : order.fills) {
         const auto* batch = outlook.find(fill.batch);
@@ -124,7 +121,7 @@ void addFills(const Outlook& outlook, const OrderOutlook& order, CardText& card)
             {batch ? Words::tr("from batch %1").arg(QString::fromStdString(batch->batch->label))
              : fill.batch.isNone() ? boughtIn()
                                    : earlierSeason(),
-             oneDecimal(fill.count), Words::tr("expected, after what comes before it")});
+             chart_text::expected(fill.count), Words::tr("expected, after what comes before it")});
     }
 }
 

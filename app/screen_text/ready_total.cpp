@@ -1,7 +1,5 @@
 #include "screen_text/ready_total.h"
 
-#include <QLocale>
-
 #include "screen_text/because.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
@@ -14,7 +12,7 @@ namespace {
 QString numbersText(const ReadyNumbers& numbers) {
     const auto ready = chart_text::number(numbers.ready);
     if (numbers.likely < 0.05) return ready;
-    return Words::tr("%1 +%2").arg(ready, QLocale().toString(numbers.likely, 'f', 1));
+    return Words::tr("%1 +%2").arg(ready, chart_text::expected(numbers.likely));
 }
 
 }  // namespace

@@ -65,7 +65,7 @@ Link filledBy(const Outlook& outlook, const OrderOutlook& standing) {
     for (const auto& fill : standing.fills)
         if (fill.count >= 0.05)
             link.inputs.push_back(
-                reckoned(labelOf(outlook, fill.batch), QLocale().toString(fill.count, 'f', 1)));
+                reckoned(labelOf(outlook, fill.batch), chart_text::expected(fill.count)));
     for (const auto& row : outlook.snapshot.all<Earmark>().of(standing.order->id.uuid))
         link.inputs.push_back(
             setByYou(Words::tr("Meant by hand, %1").arg(labelOf(outlook, row->batch)),

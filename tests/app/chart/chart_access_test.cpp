@@ -135,6 +135,21 @@ TEST_F(HeardLowChart, LanesOutOfSightAreSignsWithNameValueKeyAndAction) {
     EXPECT_EQ(chart.options().scrollY, 0);
 }
 
+TEST_F(HeardLowChart, ItIsDescribedByWhatIsOutOfSightToo) {
+    const auto words = [&] {
+        QCoreApplication::processEvents();
+        return chart.accessibleDescription();
+    };
+    const auto last = QString::fromStdString(chart.outlook()->nucs.yards.back().yard->label);
+    EXPECT_TRUE(words().contains(QStringLiteral("below: "))) << words().toStdString();
+    EXPECT_TRUE(words().contains(last));
+    EXPECT_FALSE(words().contains(QStringLiteral("above: ")));
+    press(below());
+    EXPECT_TRUE(words().contains(QStringLiteral("above: Flying days"))) << words().toStdString();
+    for (int n = 0; n < kLanes && below(); ++n) press(below());
+    EXPECT_FALSE(words().contains(QStringLiteral("below: "))) << words().toStdString();
+}
+
 TEST_F(HeardLowChart, WhatIsScrolledBehindHeadOrFootIsOffscreen) {
     chart.resize(1366, 340);
     const auto plot = [&] {

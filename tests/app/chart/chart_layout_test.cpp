@@ -168,18 +168,27 @@ TEST_F(SampleLayout, TellsRipeReadyLeftInWords) {
 }
 
 TEST_F(SampleLayout, TooManyIsFilledOnlyWhereNothingLikelyHelps) {
-    const auto layout = lay(optionsFor({1920, 1080}), outlook->season);
     std::map<std::string, Role> roles;
-    for (const auto& item : layout.items)
-        if (item.shape == Shape::Text)
-            roles[layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString()] =
-                item.role;
+    const auto lookOn = [&](Day today) {
+        auto then = *outlook;
+        then.snapshot.setToday(today);
+        outlook = std::make_shared<Outlook>(then);
+        const auto layout = lay(optionsFor({1920, 1080}), outlook->season);
+        roles.clear();
+        for (const auto& item : layout.items)
+            if (item.shape == Shape::Text)
+                roles[layout.texts[static_cast<std::size_t>(item.detail)].text.toStdString()] =
+                    item.role;
+    };
     const auto roleOf = [&](const std::string& words) {  // after the batch, where it has room
         for (const auto& [text, role] : roles)
             if (text.ends_with(words)) return role;
         ADD_FAILURE() << words;
         return Role::Ground;
     };
+    lookOn(outlook->season.last);
+    EXPECT_EQ(roleOf("2 cells too many"), Role::Danger) << "over: words alone";
+    lookOn(outlook->season.first);
     EXPECT_EQ(roleOf("2 cells too many"), Role::DangerInk);  // 29 ripe, 27 ready
     EXPECT_EQ(roleOf("1 nuc to free"), Role::Ink);           // 28 ripe, 27 ready, 19 likely
     EXPECT_EQ(roles.count("27 ready +19"), 1U);

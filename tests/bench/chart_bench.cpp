@@ -34,6 +34,7 @@ struct Scene {
     QImage image;
     OutlookMemo memo;
     LaidBefore before;
+    bool isAtRest = true;  ///< nothing is dragged or scrolled yet
 
     /// @param days  to see, from today; kWholeSeason: as the season is first shown
     explicit Scene(int days) {
@@ -57,6 +58,8 @@ struct Scene {
         QPainter on(&image);
         ground.paint(on, painter, layout, kScreen, 1);
         painter.paintOverGround(on, layout);
+        if (!ground.isKept() && isAtRest) ground.keep(painter, layout);
+        isAtRest = false;
     }
 };
 

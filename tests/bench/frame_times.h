@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <utility>
 #include <vector>
 
 namespace tenthday {
@@ -20,10 +21,12 @@ inline int draggedBy(int frame) {
 }
 
 /// Runs a frame for each iteration and tells its middle, its slowest tenth and hundredth, in ms.
-template <class Frame>
-void timeFrames(benchmark::State& state, Frame&& frame) {
+/// @param prepare  is called before each, and not timed here
+template <class Frame, class Prepare>
+void timeFrames(benchmark::State& state, Frame&& frame, Prepare&& prepare) {
     std::vector<double> frames;
     for (auto _ : state) {
+        prepare();
         const auto start = std::chrono::steady_clock::now();
         frame();
         frames.push_back(secondsSince(start));
@@ -33,6 +36,11 @@ void timeFrames(benchmark::State& state, Frame&& frame) {
     state.counters["p90_ms"] = frames[frames.size() * 9 / 10] * 1000;
     state.counters["p99_ms"] = frames[frames.size() * 99 / 100] * 1000;
     state.counters["worst_ms"] = frames.back() * 1000;
+}
+
+template <class Frame>
+void timeFrames(benchmark::State& state, Frame&& frame) {
+    timeFrames(state, std::forward<Frame>(frame), [] {});
 }
 
 }  // namespace tenthday

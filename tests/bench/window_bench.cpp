@@ -2,10 +2,14 @@
 /// chart of a 1920x1080 window, and the chart scrolled. A frame is the whole path, from the
 /// pointer's event to the picture: the change, the season derived from it, all that listens, layout
 /// and painting. Run with QT_QPA_PLATFORM=offscreen; the reach is 16 ms for 99 % of frames.
+#include <QDeadlineTimer>
+#include <QKeyEvent>
 #include <QMouseEvent>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <QWheelEvent>
+#include <set>
 
 #include "bench/bench_application.h"
 #include "bench/frame_times.h"
@@ -22,6 +26,8 @@ namespace {
 
 constexpr QSize kScreen{1920, 1080};
 constexpr int kWholeSeason = 0;
+constexpr int kRestMs = 200;
+constexpr int kFrameMs = 16;
 
 /// A season to open.
 struct Season {
@@ -54,13 +60,26 @@ public:
         if (days != kWholeSeason)
             while (chart.dayAxis().visible().size() > days) chart.zoomIn();
         if (days != kWholeSeason) chart.goToToday();
-        takeBatch(chart);
-        chart.setSelectedBatch(batch_);
-        settle();
+        rest();
+        takeNext();
     }
 
     [[nodiscard]] bool isReady() const { return !grip_.isNull(); }
-    void press() { send(QEvent::MouseButtonPress, 0); }
+    /// Lets go what is dragged, without keeping it, and takes hold of another batch.
+    void takeNext() {
+        auto& chart = *window_->chart();
+        QKeyEvent esc(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+        QCoreApplication::sendEvent(&chart, &esc);
+        rest();
+        takeBatch(chart);
+        chart.setSelectedBatch(batch_);
+        send(QEvent::MouseButtonPress, 0);
+        rest();
+    }
+    /// As far as a hand goes at once.
+    [[nodiscard]] int daysToDrag() const {
+        return window_->chart()->dayAxis().dayWidth() < 40 ? 10 : 5;
+    }
     void dragBy(double days) { send(QEvent::MouseMove, days); }
     /// Where the dragged batch stands in what is shown.
     [[nodiscard]] Day day() const { return window_->chart()->outlook()->find(batch_)->batch->day; }
@@ -72,23 +91,50 @@ public:
         QCoreApplication::sendEvent(&chart, &event);
     }
     [[nodiscard]] qreal leftDay() const { return window_->chart()->dayAxis().xOf(day()); }
+    /// Until a screen asks for the next picture.
+    void awaitFrame() {
+        while (!nextFrame_.hasExpired())
+            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents,
+                                            1);
+        nextFrame_ = QDeadlineTimer(kFrameMs, Qt::PreciseTimer);
+    }
     /// What stands in the queue: the picture with it.
     void settle() { QCoreApplication::processEvents(); }
 
 private:
-    /// Takes a batch in sight that is not grafted yet, where nothing lies over its bar.
+    /// What a hand waits for without knowing: all is painted, and nothing reckons any more.
+    static void rest() {
+        QTimer timer;
+        timer.setSingleShot(true);
+        timer.start(kRestMs);
+        while (timer.isActive()) QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
+    /// A batch in sight that was not taken last and is not grafted yet, where nothing lies over its
+    /// bar; once all were, from the first again.
     void takeBatch(SeasonChart& chart) {
+        if (!findBatch(chart) && !taken_.empty()) {
+            taken_.clear();
+            (void)findBatch(chart);
+        }
+        taken_.insert(batch_);
+    }
+    [[nodiscard]] bool findBatch(SeasonChart& chart) {
         const auto& layout = chart.layoutNow();
+        constexpr qreal kEdge = 40;  // nearer, a drag scrolls
+        const auto way = layout.plot.adjusted(
+            kEdge, kEdge, -kEdge - daysToDrag() * layout.axis.dayWidth(), -kEdge);
         for (const auto& target : layout.targets) {
             const auto at = target.rect.center();
-            if (target.key.hit != Hit::Load || !layout.plot.contains(at)) continue;
+            if (target.key.hit != Hit::Load || !way.contains(at)) continue;
             const auto* batch = chart.outlook()->find(target.key.batch);
             const auto* top = targetAt(layout, at);
             if (batch->timeline.grafted || !top || !(top->key == target.key)) continue;
+            if (taken_.contains(target.key.batch)) continue;
             batch_ = target.key.batch;
             grip_ = at;
-            return;
+            return true;
         }
+        return false;
     }
     void send(QEvent::Type type, double days) {
         auto& chart = *window_->chart();
@@ -103,20 +149,29 @@ private:
     QTemporaryDir folder_;
     std::unique_ptr<MainWindow> window_;
     Id<Batch> batch_;
+    std::set<Id<Batch>> taken_;
     QPointF grip_;
+    QDeadlineTimer nextFrame_;
 };
 
+/// Batch after batch, each day by day, ten days or five: what a hand drags over is new each time.
 void dragFrames(benchmark::State& state, const Season& season) {
     BookWindow window(season, static_cast<int>(state.range(0)));
     if (!window.isReady()) return state.SkipWithError("there is no batch to drag");
-    window.press();
-    int frame = 0;
+    int days = 0;
     Day before = window.day();
     int still = 0;  // frames in which nothing moved
-    timeFrames(state, [&] {
-        window.dragBy(draggedBy(frame++));
+    const auto frame = [&] {
+        window.dragBy(++days);
         window.settle();
         still += window.day() == before;
+        before = window.day();
+    };
+    timeFrames(state, frame, [&] {
+        window.awaitFrame();
+        if (days < window.daysToDrag()) return;
+        window.takeNext();
+        days = 0;
         before = window.day();
     });
     if (still > 0) state.SkipWithError("the batch did not move in each frame");

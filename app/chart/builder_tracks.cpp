@@ -29,6 +29,12 @@ Stripe RowPlaces::stripe() const {
     return stripe;
 }
 
+void RowPlaces::moveDown(qreal by) {
+    for (auto* all : {&bars, &marks, &words})
+        for (auto& rect : *all) rect.translate(0, by);
+    asked = asked.movedDown(by);
+}
+
 BuilderTracks::BuilderTracks(const LaneInput& input)
     : troubles(input.outlook.findings), moved(movedBatches(input)) {}
 

@@ -18,6 +18,9 @@ struct Stripe {
         top = isEmpty() ? rect.top() : std::min(top, rect.top());
         bottom = std::max(bottom, rect.bottom());
     }
+    [[nodiscard]] Stripe movedDown(qreal by) const {
+        return isEmpty() ? *this : Stripe{top + by, bottom + by};
+    }
     [[nodiscard]] bool meets(const Stripe& other) const {
         return !isEmpty() && !other.isEmpty() && top <= other.bottom && other.top <= bottom;
     }
@@ -36,6 +39,7 @@ struct RowPlaces {
     }
     /// All heights at which something of it stands.
     [[nodiscard]] Stripe stripe() const;
+    void moveDown(qreal by);
 };
 
 /// What stands in the rows laid so far: no word may meet it.

@@ -6,6 +6,8 @@
 #include <optional>
 #include <utility>
 
+#include "base/side_by_side.h"
+
 namespace tenthday {
 namespace {
 
@@ -36,6 +38,17 @@ size_t markOf(const Layout& layout, const Item& item) {
     return item.shape == Shape::Fill ? qHashMulti(mark, item.radius)
                                      : qHashMulti(mark, item.pen, item.radius, item.spacing,
                                                   item.detail, static_cast<int>(item.slope));
+}
+
+/// Of all items, in their order.
+std::vector<size_t> marksOf(const Layout& layout) {
+    constexpr std::size_t kPart = 1024;
+    std::vector<size_t> marks(layout.items.size());
+    sideBySide((marks.size() + kPart - 1) / kPart, [&](std::size_t part) {
+        const auto end = std::min(marks.size(), (part + 1) * kPart);
+        for (auto i = part * kPart; i < end; ++i) marks[i] = markOf(layout, layout.items[i]);
+    });
+    return marks;
 }
 
 /// Tiles of a row that differ, from the first to the last.
@@ -69,12 +82,13 @@ PictureMarks::PictureMarks(const Layout& layout, QSize page)
       columns_(page.width() / kTileWidth + 1),
       rows_(page.height() / kTileHeight + 1),
       tiles_(static_cast<std::size_t>(columns_ * rows_)) {
-    for (const auto& item : layout.items) {
-        const auto mark = markOf(layout, item);
+    const auto marks = marksOf(layout);
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        const auto& item = layout.items[i];
         if (item.layer == Layer::Ground)
-            ground_ = qHashMulti(ground_, mark);
+            ground_ = qHashMulti(ground_, marks[i]);
         else
-            add(item, mark);
+            add(item, marks[i]);
     }
 }
 

@@ -302,7 +302,11 @@ LaneInput withRibbon(const LaneInput& input, Ribbon& ribbon) {
 void layEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
     sideBySide(lanes.size(), [&](std::size_t i) {
         auto& at = lanes[i];
-        if (at.laid && at.lane->stillLies(withRibbon(input, at.ends), at.area)) return;
+        if (at.laid)
+            if (const auto down = at.lane->stillLies(withRibbon(input, at.ends), at.area)) {
+                if (*down != 0) at.laid->moveDown(*down), at.ends.moveEndsDown(*down);
+                return;
+            }
         at.laid = std::make_unique<Sheet>(sheet.ruler(), sheet.snap());
         at.ends = {};
         layLane(withRibbon(input, at.ends), at, *at.laid);
@@ -322,7 +326,11 @@ void writeEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
         Ribbon ribbon;
         ribbon.course = input.ribbon.course;
         const auto own = withRibbon(input, ribbon);
-        if (at.written && at.lane->isStillWritten(own)) return;
+        if (at.written)
+            if (const auto down = at.lane->isStillWritten(own)) {
+                if (*down != 0) at.written->moveDown(*down);
+                return;
+            }
         at.written = std::make_unique<Sheet>(sheet.ruler(), sheet.snap());
         at.lane->write(own, *at.written);
     });
@@ -366,7 +374,6 @@ LaidUnder::LaidUnder(const Outlook& outlook, const DayAxis& days, const ChartOpt
       foldedLanes(options.foldedLanes),
       canFold(options.canFold),
       isPicture(options.isPicture),
-      isPreview(options.before != nullptr),
       proposals(options.proposals),
       today(outlook.snapshot.today()),
       season(outlook.season),

@@ -14,21 +14,26 @@ void GroundCache::paint(QPainter& painter, const ChartPainter& by, const Layout&
                         std::equal(ground.begin(), ground.end(), of_.begin(), of_.end());
     if (!isSame) {
         of_.assign(ground.begin(), ground.end());
+        page_ = size;
         wanted_ = wanted;
         pixelRatio_ = pixelRatio;
         isMade_ = false;
-        // Between device pixels the picture and what is painted straight would round to others.
-        if (std::floor(pixelRatio) == pixelRatio) return by.paintGround(painter, layout, page);
     }
-    if (!isMade_) {
-        if (picture_.size() != wanted) picture_ = QPixmap(wanted);
-        picture_.setDevicePixelRatio(pixelRatio);
-        QPainter onPicture(&picture_);
-        by.paintGround(onPicture, layout, page);
-        isMade_ = true;
-        ++made_;
-    }
+    // Between device pixels the picture and what is painted straight would round to others.
+    if (!isMade_ && std::floor(pixelRatio) != pixelRatio) keep(by, layout);
+    if (!isMade_) return by.paintGround(painter, layout, page);
     painter.drawPixmap(0, 0, picture_);
+}
+
+void GroundCache::keep(const ChartPainter& by, const Layout& layout) {
+    const auto ground = groundItems(layout);
+    if (!std::equal(ground.begin(), ground.end(), of_.begin(), of_.end())) return;
+    if (picture_.size() != wanted_) picture_ = QPixmap(wanted_);
+    picture_.setDevicePixelRatio(pixelRatio_);
+    QPainter onPicture(&picture_);
+    by.paintGround(onPicture, layout, QRectF{QPointF{}, QSizeF(page_)});
+    isMade_ = true;
+    ++made_;
 }
 
 }  // namespace tenthday

@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "chart/load_bar.h"
+#include "chart/planned_stays.h"
 #include "screen_text/chart_text.h"
 
 namespace tenthday {
@@ -71,6 +72,10 @@ RowLeaning::RowLeaning(const LaneInput& input, const BuilderRow& row, const QRec
         idle = row.builder->idle;
     }
     hasGhosts = holdsMoved(input, row, tracks);
+    showsPlan =
+        !input.options.before && std::any_of(loads.begin(), loads.end(), [&](const Load& load) {
+            return shiftToPlan(input.outlook, load.batch.get()).has_value();
+        });
 }
 
 int RowLeaning::indexOf(std::size_t load) const {
@@ -83,11 +88,11 @@ bool RowLeaning::standsAs(const RowLeaning& before) const {
     const auto isUnknown = [](const Load& load) { return load.batch == nullptr; };
     if (hasGhosts || before.hasGhosts || std::any_of(loads.begin(), loads.end(), isUnknown))
         return false;
-    return area == before.area && track == before.track && pxPerCell == before.pxPerCell &&
-           builder == before.builder && loads == before.loads && makeUps == before.makeUps &&
-           idle == before.idle && areSame(clocks, before.clocks, [](const auto& a, const auto& b) {
-               return partsOf(a) == partsOf(b);
-           });
+    return track == before.track && pxPerCell == before.pxPerCell &&
+           showsPlan == before.showsPlan && builder == before.builder && loads == before.loads &&
+           makeUps == before.makeUps && idle == before.idle &&
+           areSame(clocks, before.clocks,
+                   [](const auto& a, const auto& b) { return partsOf(a) == partsOf(b); });
 }
 
 bool RowLeaning::tellsAs(const RowLeaning& before) const {
@@ -104,20 +109,22 @@ public:
     /// @return whether its loads were laid afresh
     bool lay(const BuilderRow& row, const QRectF& area, Kept& kept) {
         const auto before = std::exchange(kept.leaning, RowLeaning(input_, row, area, tracks_));
-        const bool stands = before && kept.leaning->standsAs(*before);
-        const bool loadsStay = stands && isClear(*kept.loads);
+        const auto down = before ? movedDown(before->area, area, sheet_.snap()) : std::nullopt;
+        const bool stands = down && kept.leaning->standsAs(*before);
+        const bool loadsStay = stands && isClear(*kept.loads, *down);
         auto& outs = input_.ribbon.outs;
         if (loadsStay) {
-            tracks_.add(kept.loads->places);
+            keep(*kept.loads, *down);
+            for (auto& out : kept.outs) out.right.ry() += *down;
             outs.insert(outs.end(), kept.outs.begin(), kept.outs.end());
         } else {
             const auto first = static_cast<std::ptrdiff_t>(outs.size());
             renew(kept.loads, [&](Sheet& on) { layBuilderRow(input_, row, area, tracks_, on); });
             kept.outs.assign(outs.begin() + first, outs.end());
         }
-        if (stands && kept.leaning->tellsAs(*before) && isClear(*kept.troubles)) {
+        if (stands && kept.leaning->tellsAs(*before) && isClear(*kept.troubles, *down)) {
             findAnew(*before, *kept.leaning, kept.troubles->sheet.targets());
-            tracks_.add(kept.troubles->places);
+            keep(*kept.troubles, *down);
         } else {
             renew(kept.troubles, [&](Sheet& on) { layTrouble(input_, row, area, tracks_, on); });
         }
@@ -125,10 +132,28 @@ public:
     }
 
 private:
-    /// Where it looked for what stands there, all stands as it did.
-    [[nodiscard]] bool isClear(const Part& part) const {
-        return std::none_of(differing_.begin(), differing_.end(),
-                            [&](const Stripe& stripe) { return stripe.meets(part.places.asked); });
+    /// Where a part stood and where it stands.
+    struct Stood {
+        Stripe was;
+        Stripe is;
+        std::optional<qreal> down;  ///< all of it moved so far; none: it stands elsewise
+    };
+    /// Where it looked for what stands there, all stands as it did, seen from where it is now.
+    [[nodiscard]] bool isClear(const Part& part, qreal down) const {
+        const auto& asked = part.places.asked;
+        const auto askedNow = asked.movedDown(down);
+        return std::none_of(stood_.begin(), stood_.end(), [&](const Stood& one) {
+            return one.down != down && (one.was.meets(asked) || one.is.meets(askedNow));
+        });
+    }
+    void keep(Part& part, qreal down) {
+        const auto was = part.places.stripe();
+        if (down != 0) {
+            part.sheet.moveDown(down);
+            part.places.moveDown(down);
+        }
+        tracks_.add(part.places);
+        stood_.push_back({was, part.places.stripe(), down});
     }
     template <class Lay>
     void renew(std::unique_ptr<Part>& part, Lay lay) {
@@ -136,15 +161,15 @@ private:
             part, std::make_unique<Part>(Part{Sheet(sheet_.ruler(), sheet_.snap()), {}}));
         lay(part->sheet);
         part->places = tracks_.takeRow();
-        if (before && before->places.standsAs(part->places)) return;
-        differing_.push_back(part->places.stripe());
-        if (before) differing_.push_back(before->places.stripe());
+        const bool isSame = before && before->places.standsAs(part->places);
+        stood_.push_back({before ? before->places.stripe() : Stripe(), part->places.stripe(),
+                          isSame ? std::optional(0.0) : std::nullopt});
     }
 
     const LaneInput& input_;
     BuilderTracks& tracks_;
-    const Sheet& sheet_;             ///< whose ruler all use
-    std::vector<Stripe> differing_;  ///< where what is laid so far stands elsewise than before
+    const Sheet& sheet_;  ///< whose ruler all use
+    std::vector<Stood> stood_;
 };
 
 void KeptRows::lay(const LaneInput& input, const std::vector<BuilderRow>& rows, const QRectF& lane,

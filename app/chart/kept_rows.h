@@ -33,12 +33,13 @@ struct RowLeaning {
     std::vector<WildClock> clocks;
     std::vector<DayWindow> idle;
     bool hasGhosts = false;  ///< of what the preview moves: it is laid afresh
+    bool showsPlan = false;  ///< where loads were planned; not in a preview
 
     RowLeaning(const LaneInput& input, const BuilderRow& row, const QRectF& rowArea,
                const BuilderTracks& tracks);
     /// Of the finding about a load; -1: none in sight.
     [[nodiscard]] int indexOf(std::size_t load) const;
-    /// Its loads and marks are to be laid as they were.
+    /// Its loads and marks are to be laid as they were, wherever the row lies.
     [[nodiscard]] bool standsAs(const RowLeaning& before) const;
     /// Its troubles are to be told as they were, where it stands as it did.
     [[nodiscard]] bool tellsAs(const RowLeaning& before) const;

@@ -31,7 +31,6 @@ struct LaidUnder {
     std::vector<LaneName> foldedLanes;
     bool canFold;
     bool isPicture;
-    bool isPreview;
     ChartProposalsPtr proposals;
     Day today;
     DayWindow season;

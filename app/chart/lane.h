@@ -42,6 +42,10 @@ struct Ribbon {
     };
     std::vector<Asked> asked;
 
+    void moveEndsDown(qreal by) {
+        for (auto& out : outs) out.right.ry() += by;
+        for (auto& in : ins) in.top += by, in.bottom += by;
+    }
     /// Those of another come after those that are here.
     void takeEnds(const Ribbon& other) {
         outs.insert(outs.end(), other.outs.begin(), other.outs.end());
@@ -51,10 +55,10 @@ struct Ribbon {
         asked.push_back({rect, course.intersects(rect)});
         return asked.back().met;
     }
-    /// Whether what was asked of another gets the same answers here.
-    [[nodiscard]] bool answersAlike(const std::vector<Asked>& before) const {
-        return std::all_of(before.begin(), before.end(), [this](const Asked& one) {
-            return course.intersects(one.rect) == one.met;
+    /// Whether what was asked of another gets the same answers here, so much lower.
+    [[nodiscard]] bool answersAlike(const std::vector<Asked>& before, qreal down) const {
+        return std::all_of(before.begin(), before.end(), [&](const Asked& one) {
+            return course.intersects(one.rect.translated(0, down)) == one.met;
         });
     }
 };
@@ -103,10 +107,12 @@ public:
                                             const TextRuler& ruler) const = 0;
     /// @param area x as the axis, y as given to this lane
     virtual void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) = 0;
-    /// Whether lay() would give again what it gave last, to the sheet and to the ribbon's ends.
-    /// Then it is not called.
-    [[nodiscard]] virtual bool stillLies(const LaneInput& /*input*/, const QRectF& /*area*/) {
-        return false;
+    /// By how much lower (see movedDown()) lay() would give again what it gave last, to the sheet
+    /// and to the ribbon's ends: those are moved then, and it is not called. None where it would
+    /// give something else.
+    [[nodiscard]] virtual std::optional<qreal> stillLies(const LaneInput& /*input*/,
+                                                         const QRectF& /*area*/) {
+        return std::nullopt;
     }
     /// y of the middle of its name.
     [[nodiscard]] virtual qreal nameMiddle(const QRectF& area, const TextRuler& ruler) const {
@@ -115,7 +121,9 @@ public:
     /// Numbers and words that keep clear of the ribbon: called once its course is known.
     virtual void write(const LaneInput& /*input*/, Sheet& /*sheet*/) {}
     /// The same of write(). Asked after stillLies() or lay().
-    [[nodiscard]] virtual bool isStillWritten(const LaneInput& /*input*/) { return false; }
+    [[nodiscard]] virtual std::optional<qreal> isStillWritten(const LaneInput& /*input*/) {
+        return std::nullopt;
+    }
 };
 
 }  // namespace tenthday

@@ -9,48 +9,79 @@
 
 namespace tenthday {
 
-/// Tries days one by one, the nearest first. Asked by one thread after the other.
+namespace {
+
+/// Days aside of the batch's own, in the order they are tried: the nearest first, in runs. From day
+/// to day little differs, and each is reckoned from the one before.
+std::vector<Days> daysAside() {
+    constexpr int kNear = 5;
+    std::vector<Days> days;
+    const auto run = [&](int from, int until, int by) {
+        for (int i = from; i <= until; ++i) days.emplace_back(by * i);
+    };
+    run(0, kNear, 1);
+    run(1, Magnet::kReach, -1);
+    run(kNear + 1, Magnet::kReach, 1);
+    return days;
+}
+
+}  // namespace
+
+/// Tries days one by one. Asked by one thread after the other.
 class Magnet::Search {
 public:
-    Search(OutlookPtr saved, Id<Batch> batch) : saved_(std::move(saved)), batch_(batch) {}
+    Search(OutlookPtr saved, Id<Batch> batch, std::shared_ptr<const Pace> pace)
+        : saved_(std::move(saved)), batch_(batch), pace_(std::move(pace)) {}
 
     /// Tries some more of them.
     void some() {
-        constexpr int kAtOnce = 10;
-        // The drag goes on meanwhile: its frames come first on a machine of few cores.
-        constexpr unsigned long kPauseMs = 4;
-        if (!trials_) begin();
-        for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
-            const Day day = start_ + Days{aside(tried_)};
+        constexpr int kAtOnce = 11;
+        for (int n = 0; n < kAtOnce && !isDone() && !pace_->isOver; ++n, ++tried_) {
+            giveWay();
+            if (!trials_) begin();
+            const Day day = start_ + days_[tried_];
             if (day < saved_->snapshot.today()) continue;
             if (trials_->clashesWithNothing(day)) clear_.push_back(day);
-            QThread::msleep(kPauseMs);
         }
         std::sort(clear_.begin(), clear_.end());
     }
-    [[nodiscard]] bool isDone() const { return tried_ > 2 * kReach; }
+    [[nodiscard]] bool isDone() const { return tried_ == days_.size(); }
     [[nodiscard]] const std::vector<Day>& clear() const { return clear_; }
 
 private:
     void begin() {
         const auto draft = draftOf(saved_->snapshot, batch_);
         start_ = draft.day;
-        trials_.emplace(saved_->snapshot, draft, FreeDays{});
+        trials_.emplace(*saved_, draft, FreeDays{});
     }
-    /// 0, 1, -1, 2, -2 ...
-    static int aside(int n) { return n % 2 == 0 ? -n / 2 : n / 2 + 1; }
+    /// The drag goes on meanwhile: its frames come first on a machine of few cores. A hand that
+    /// never rests gets its clear days all the same.
+    void giveWay() const {
+        constexpr unsigned long kPauseMs = 4;
+        constexpr int kMostPauses = 6;
+        int pauses = 0;
+        do QThread::msleep(kPauseMs);
+        while (pace_->isFrame && ++pauses < kMostPauses);
+    }
 
     OutlookPtr saved_;
     Id<Batch> batch_;
+    std::shared_ptr<const Pace> pace_;
     Day start_{};
     std::optional<DayTrials> trials_;
-    int tried_ = 0;
+    std::vector<Days> days_ = daysAside();
+    std::size_t tried_ = 0;
     std::vector<Day> clear_;
 };
 
+Magnet::Magnet(QObject* parent) : QObject(parent) {
+    idle_.setMaxThreadCount(1);
+    idle_.setThreadPriority(QThread::IdlePriority);
+}
+
 void Magnet::begin(const OutlookPtr& saved, Id<Batch> batch) {
     end();
-    if (saved->snapshot.find(batch)) lookOn(std::make_shared<Search>(saved, batch));
+    if (saved->snapshot.find(batch)) lookOn(std::make_shared<Search>(saved, batch, pace_));
 }
 
 void Magnet::lookOn(const std::shared_ptr<Search>& search) {
@@ -70,6 +101,8 @@ void Magnet::lookOn(const std::shared_ptr<Search>& search) {
 
 void Magnet::end() {
     work_.cancel();
+    pace_->isOver = true;
+    pace_ = std::make_shared<Pace>();
     isLooking_ = false;
     clear_.clear();
 }

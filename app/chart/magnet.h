@@ -2,6 +2,10 @@
 /// own work, while the drag goes on.
 #pragma once
 #include <QObject>
+#include <QThreadPool>
+#include <atomic>
+#include <memory>
+#include <vector>
 
 #include "desk/side_work.h"
 #include "outlook/outlook.h"
@@ -15,7 +19,8 @@ public:
     /// So many days on either side of the batch's own are tried.
     static constexpr int kReach = 14;
 
-    explicit Magnet(QObject* parent = nullptr) : QObject(parent) {}
+    explicit Magnet(QObject* parent = nullptr);
+    ~Magnet() override { end(); }
 
     /// Looks for days about the batch's start. @param saved  the season as kept
     void begin(const OutlookPtr& saved, Id<Batch> batch);
@@ -25,6 +30,9 @@ public:
     [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
     /// More may come.
     [[nodiscard]] bool isLooking() const { return isLooking_; }
+    /// While a frame of the drag is made, the search gives way to it for a moment.
+    void frameBegins() { pace_->isFrame = true; }
+    void frameEnds() { pace_->isFrame = false; }
 
 Q_SIGNALS:
     /// More of them.
@@ -36,7 +44,14 @@ private:
 
     std::vector<Day> clear_;
     bool isLooking_ = false;
-    SideWork work_{this};
+    /// What a search is told while it runs.
+    struct Pace {
+        std::atomic<bool> isFrame = false;
+        std::atomic<bool> isOver = false;
+    };
+    std::shared_ptr<Pace> pace_ = std::make_shared<Pace>();
+    QThreadPool idle_;  ///< runs where nothing else wants a core
+    SideWork work_{this, &idle_};
 };
 
 /// Whole days for so many days of a drag: a clear day draws from further away than another, so that

@@ -15,6 +15,7 @@
 #include "chart/gesture_resting.h"
 #include "chart/hit_test.h"
 #include "chart/legend_marks.h"
+#include "screen_text/chart_hand_text.h"
 #include "screen_text/chart_text.h"
 #include "screen_text/dates.h"
 
@@ -23,6 +24,8 @@ namespace {
 
 constexpr int kHoverDelayMs = 250;
 constexpr int kEdgeStepMs = 30;
+constexpr int kClearDaysMs = 50;
+constexpr int kGroundMs = 30;
 
 }  // namespace
 
@@ -47,8 +50,14 @@ SeasonChart::SeasonChart(QWidget* parent)
     connect(&edgeTimer_, &QTimer::timeout, this, &SeasonChart::scrollAtEdges);
     connect(magnet_, &Magnet::found, this, [this] {
         options_.clearDays = magnet_->clearDays();
-        relayout();
+        clearDayTimer_.start();
     });
+    groundTimer_.setSingleShot(true);
+    groundTimer_.setInterval(kGroundMs);
+    connect(&groundTimer_, &QTimer::timeout, this, &SeasonChart::keepGround);
+    clearDayTimer_.setSingleShot(true);
+    clearDayTimer_.setInterval(kClearDaysMs);
+    connect(&clearDayTimer_, &QTimer::timeout, this, &SeasonChart::relayout);
     restyle();
 }
 
@@ -94,7 +103,9 @@ void SeasonChart::setPreview(const OutlookPtr& preview) {
     orders_->show(shown_, preview != nullptr);
     showOrders();
     placeAxis();
-    if (moving_ && preview) card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_);
+    // To the left: what follows from a drag lies to the right.
+    if (moving_ && preview)
+        card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_, CardSide::Left);
 }
 
 /// Back on its first day a drag has no preview, and goes on: nothing jumps until it ends.
@@ -174,6 +185,8 @@ void SeasonChart::paintEvent(QPaintEvent* event) {
     }
     painter_->paintOverGround(painter, layout, event->region());
     painter.setClipping(false);
+    if (!ground_.isKept()) groundTimer_.start();
+    magnet_->frameEnds();
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -231,6 +244,7 @@ void SeasonChart::showHoverCard() {
 
 void SeasonChart::showPreview(const ChartWish& wish) {
     moving_ = wish;
+    magnet_->frameBegins();
     Q_EMIT previewRequested(wish);
 }
 
@@ -281,16 +295,29 @@ void SeasonChart::restyle() {
 /// What changes is painted once all that changes with it is there: a preview comes with its orders.
 void SeasonChart::relayout() {
     layout_.reset();
+    clearDayTimer_.stop();
     if (std::exchange(isRepaintAsked_, true)) return;
     QMetaObject::invokeMethod(this, &SeasonChart::repaintChanges, Qt::QueuedConnection);
 }
 
 void SeasonChart::repaintChanges() {
     isRepaintAsked_ = false;
-    if (!shown_ || !isVisible()) return repaintAll();
+    if (!shown_ || !isVisible() || window()->isMinimized()) return repaintAll();
     PictureMarks marks(layoutNow(), size());
-    update(shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect()));
+    const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
     shownMarks_ = std::move(marks);
+    // They change without a hand on them.
+    if (described_ != layoutNow().hidden) {
+        described_ = layoutNow().hidden;
+        describe();
+    }
+    if (changed.isEmpty()) return magnet_->frameEnds();
+    update(changed);
+}
+
+/// Where another layout is not painted yet, that starts the timer anew.
+void SeasonChart::keepGround() {
+    if (layout_ && !isRepaintAsked_) ground_.keep(*painter_, *layout_);
 }
 
 void SeasonChart::repaintAll() {
@@ -301,19 +328,20 @@ void SeasonChart::repaintAll() {
 
 void SeasonChart::describe() {
     if (!shown_) return;
-    QString words;
+    QStringList words;
     if (options_.chosenDay) {
         const auto all = readyInAllYards(*shown_, *options_.chosenDay);
-        words =
+        words +=
             chart_text::readyOn(weekdayAndDay(*options_.chosenDay), all.ready, wholeLikely(all));
     }
     if (options_.selected)
         if (const auto* batch = shown_->find(*options_.selected))
-            words += QStringLiteral("; ") +
-                     chart_text::batchBrief(QString::fromStdString(batch->batch->label),
+            words += chart_text::batchBrief(QString::fromStdString(batch->batch->label),
                                             weekdayAndDay(dayOf(batch->timeline.graft)),
                                             weekdayAndDay(batch->timeline.hold.transferDay));
-    setAccessibleDescription(words);
+    if (!described_.above.isEmpty()) words += chart_hand_text::lanesAbove(described_.above, 0);
+    if (!described_.below.isEmpty()) words += chart_hand_text::lanesBelow(described_.below, 0);
+    setAccessibleDescription(words.join(QStringLiteral("; ")));
 }
 
 }  // namespace tenthday

@@ -171,6 +171,7 @@ private:
     void relayout();
     void repaintChanges();
     void repaintAll();
+    void keepGround();
     void showHoverCard();
     void describe();
 
@@ -186,8 +187,10 @@ private:
     std::unique_ptr<FontRuler> ruler_;
     std::unique_ptr<ChartPainter> painter_;
     GroundCache ground_;
+    QTimer groundTimer_;  ///< keeps the ground as a picture, once frames rest
     LaidBefore laidBefore_;
     std::optional<PictureMarks> shownMarks_;  ///< of what is painted, or about to be
+    HiddenLanes described_;                   ///< lanes out of sight, as they are described
     bool isRepaintAsked_ = false;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
@@ -195,7 +198,8 @@ private:
     ChartOrders* orders_;
     Magnet* magnet_;
     QTimer hoverTimer_;
-    QTimer edgeTimer_;  ///< scrolls while a drag rests near an edge
+    QTimer edgeTimer_;      ///< scrolls while a drag rests near an edge
+    QTimer clearDayTimer_;  ///< marks more clear days, unless they come with the next frame
     QPointF pointer_;
     int clash_ = -1;  ///< the finding gone to last
 };

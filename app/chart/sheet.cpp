@@ -2,6 +2,15 @@
 
 namespace tenthday {
 
+std::optional<qreal> movedDown(const QRectF& before, const QRectF& now, const Snap& snap) {
+    const qreal down = now.top() - before.top();
+    if (before.translated(0, down) != now) return std::nullopt;
+    const auto isExact = [](qreal value) { return std::floor(value * 64) == value * 64; };
+    const bool isWhole = std::floor(down) == down && std::floor(snap.ratio) == snap.ratio;
+    const bool canMove = isWhole && isExact(before.top()) && isExact(now.top());
+    return down == 0 || canMove ? std::optional(down) : std::nullopt;
+}
+
 int Sheet::target(const TargetKey& key, const QRectF& rect) {
     layout_.targets.push_back({key, rect});
     return static_cast<int>(layout_.targets.size()) - 1;
@@ -115,6 +124,14 @@ int addBehind(std::vector<T>& all, const std::vector<T>& more) {
 }
 
 }  // namespace
+
+void Sheet::moveDown(qreal by) {
+    for (auto& layer : layers_)
+        for (auto& item : layer) item.rect.translate(0, by);
+    for (auto& target : layout_.targets) target.rect.translate(0, by);
+    for (auto& text : layout_.texts) text.baseline.ry() += by;
+    for (auto& path : layout_.paths) path.translate(0, by);
+}
 
 void Sheet::append(const std::vector<const Sheet*>& others) {
     std::size_t targetsToCome = 0;

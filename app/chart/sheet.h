@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "chart/chart_item.h"
 #include "chart/text_ruler.h"
@@ -21,6 +22,11 @@ struct Snap {
         return {QPointF((*this)(left), (*this)(top)), QPointF((*this)(right), (*this)(bottom))};
     }
 };
+
+/// By how much something lies lower than before, px, where it is the same but for that; none where
+/// what was laid there cannot be moved to the very pixels and numbers at which it would be laid.
+[[nodiscard]] std::optional<qreal> movedDown(const QRectF& before, const QRectF& now,
+                                             const Snap& snap);
 
 enum class Align : std::uint8_t { Left, Middle, Right };
 
@@ -63,6 +69,9 @@ public:
 
     /// Places of what was collected, for a key that is to be told anew.
     [[nodiscard]] std::vector<Target>& targets() { return layout_.targets; }
+
+    /// All that was collected.
+    void moveDown(qreal by);
 
     /// What others collected comes after what is here, layer by layer, in their order.
     void append(const std::vector<const Sheet*>& others);

@@ -1,5 +1,7 @@
 #include "chart/yard_lane.h"
 
+#include <utility>
+
 #include "chart/cells_day_label.h"
 #include "chart/counted_day.h"
 #include "chart/ghosts.h"
@@ -116,10 +118,15 @@ YardLane::Laid YardLane::leaning(const LaneInput& input, const QRectF& area) con
     return {area, yard.yard, input.stacks.stateOf(yard)};
 }
 
-bool YardLane::stillLies(const LaneInput& input, const QRectF& area) {
-    if (!input.isAsBefore || laid_ != leaning(input, area)) return false;
+std::optional<qreal> YardLane::stillLies(const LaneInput& input, const QRectF& area) {
+    if (!input.isAsBefore || !laid_) return std::nullopt;
+    const auto down = movedDown(laid_->area, area, Snap{input.options.pixelRatio});
+    if (down) laid_->area = area;
+    if (!down || laid_ != leaning(input, area)) return std::nullopt;
     picture_.yard = &input.outlook.nucs.yards[yard_];
-    return true;
+    if (*down != 0) picture_.moveDown(*down);
+    if (written_) written_->down += *down;
+    return down;
 }
 
 void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
@@ -138,13 +145,17 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     layNames(input, yard, nucs, sheet);
 }
 
-bool YardLane::isStillWritten(const LaneInput& input) {
+std::optional<qreal> YardLane::isStillWritten(const LaneInput& input) {
+    if (!written_) return std::nullopt;
+    const qreal down = std::exchange(written_->down, 0);
     const auto& days = input.outlook.nucs.cellsDays;
-    return written_ &&
-           std::equal(days.begin(), days.end(), written_->cellsDays.begin(),
-                      written_->cellsDays.end(),
-                      [](const CellsDay& is, Day was) { return is.day == was; }) &&
-           input.ribbon.answersAlike(written_->asked);
+    const bool isAlike =
+        std::equal(days.begin(), days.end(), written_->cellsDays.begin(), written_->cellsDays.end(),
+                   [](const CellsDay& is, Day was) { return is.day == was; }) &&
+        input.ribbon.answersAlike(written_->asked, down);
+    if (!isAlike) return std::nullopt;
+    for (auto& asked : written_->asked) asked.rect.translate(0, down);
+    return down;
 }
 
 void YardLane::write(const LaneInput& input, Sheet& sheet) {

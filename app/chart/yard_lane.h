@@ -10,9 +10,10 @@ public:
     explicit YardLane(std::size_t yard) : yard_(yard) {}
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
     void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
-    [[nodiscard]] bool stillLies(const LaneInput& input, const QRectF& area) override;
+    [[nodiscard]] std::optional<qreal> stillLies(const LaneInput& input,
+                                                 const QRectF& area) override;
     void write(const LaneInput& input, Sheet& sheet) override;
-    [[nodiscard]] bool isStillWritten(const LaneInput& input) override;
+    [[nodiscard]] std::optional<qreal> isStillWritten(const LaneInput& input) override;
     [[nodiscard]] std::size_t yard() const { return yard_; }
 
 private:
@@ -27,6 +28,7 @@ private:
     struct Written {
         std::vector<Day> cellsDays;
         std::vector<Ribbon::Asked> asked;  ///< of the ribbon
+        qreal down = 0;                    ///< px that the lane lies lower since
     };
     [[nodiscard]] Laid leaning(const LaneInput& input, const QRectF& area) const;
 

@@ -67,6 +67,12 @@ QRectF YardPicture::tallest(std::size_t column, Band band, std::optional<Id<Batc
     return best;
 }
 
+void YardPicture::moveDown(qreal by) {
+    for (auto& column : columns)
+        for (auto& box : column.boxes) box.rect.translate(0, by);
+    for (auto& block : blocks) block.top += by, block.bottom += by;
+}
+
 YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const QRectF& area,
                         const Snap& snap) {
     YardPicture picture;

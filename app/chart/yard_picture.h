@@ -33,6 +33,7 @@ struct YardPicture {
     /// The tallest box of a column in a band, of a batch where one is given; null where none is.
     [[nodiscard]] QRectF tallest(std::size_t column, Band band,
                                  std::optional<Id<Batch>> batch = {}) const;
+    void moveDown(qreal by);
 };
 
 [[nodiscard]] YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard,

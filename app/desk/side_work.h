@@ -15,7 +15,9 @@ namespace tenthday {
 class SideWork {
 public:
     /// @param owner  answers are for it; none comes once it is gone
-    explicit SideWork(QObject* owner) : owner_(owner) {}
+    /// @param pool   whose threads do it; lives as long as this
+    explicit SideWork(QObject* owner, QThreadPool* pool = QThreadPool::globalInstance())
+        : owner_(owner), pool_(pool) {}
     ~SideWork() { cancel(); }
     SideWork(const SideWork&) = delete;
     SideWork& operator=(const SideWork&) = delete;
@@ -27,7 +29,7 @@ public:
         cancel();
         auto cancelled = std::make_shared<std::atomic<bool>>(false);
         cancelled_ = cancelled;
-        QThreadPool::globalInstance()->start([cancelled, find, take, owner = owner_] {
+        pool_->start([cancelled, find, take, owner = owner_] {
             if (*cancelled) return;
             const OneByOne beside;
             const auto answer = find();
@@ -43,6 +45,7 @@ public:
 
 private:
     QPointer<QObject> owner_;
+    QThreadPool* pool_;
     std::shared_ptr<std::atomic<bool>> cancelled_;
 };
 

@@ -176,7 +176,7 @@ Result<void> Desk::preview(const std::optional<ChangeSet>& changes) {
     if (!changes) {
         if (!preview_) return {};
         preview_.reset();
-        memo_.emplace(*saved_);  // the next preview is near it, and not near the last one
+        memo_.emplace(*saved_);  // sooner: the next preview is near it
         show(Cause::PreviewDropped, nullptr);
         return {};
     }

@@ -15,9 +15,7 @@ namespace tenthday {
 class SideWork {
 public:
     /// @param owner  answers are for it; none comes once it is gone
-    /// @param pool   whose threads do it; lives as long as this
-    explicit SideWork(QObject* owner, QThreadPool* pool = QThreadPool::globalInstance())
-        : owner_(owner), pool_(pool) {}
+    explicit SideWork(QObject* owner) : owner_(owner) {}
     ~SideWork() { cancel(); }
     SideWork(const SideWork&) = delete;
     SideWork& operator=(const SideWork&) = delete;
@@ -29,7 +27,7 @@ public:
         cancel();
         auto cancelled = std::make_shared<std::atomic<bool>>(false);
         cancelled_ = cancelled;
-        pool_->start([cancelled, find, take, owner = owner_] {
+        QThreadPool::globalInstance()->start([cancelled, find, take, owner = owner_] {
             if (*cancelled) return;
             const OneByOne beside;
             const auto answer = find();
@@ -45,7 +43,6 @@ public:
 
 private:
     QPointer<QObject> owner_;
-    QThreadPool* pool_;
     std::shared_ptr<std::atomic<bool>> cancelled_;
 };
 

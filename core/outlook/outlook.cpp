@@ -227,18 +227,22 @@ std::shared_ptr<const BatchOutlook> OutlookMemo::batch(const Snapshot& snapshot,
     entry.round = round_;
     if (entry.result && entry.result->batch == batch && entry.tables == kept_->tablesNo)
         return entry.result;
-    entry.tables = kept_->tablesNo;
     auto all = gather(snapshot, batch, *mating);
     lookInto(all);
     auto leaning = leaningOn(snapshot, all, mating);
-    if (entry.result && *entry.result->leaning == leaning) return entry.result;
+    if (entry.result && *entry.result->leaning == leaning) {
+        entry.tables = kept_->tablesNo;
+        return entry.result;
+    }
     auto result = std::make_shared<BatchOutlook>();
     result->batch = batch;
     goToStation(all);
     result->timeline = timelineOf(all.inputs);
     result->bars = std::move(all.bars);
     result->leaning = std::make_shared<const BatchLeaning>(std::move(leaning));
-    return entry.result = std::move(result);
+    entry.result = std::move(result);
+    entry.tables = kept_->tablesNo;
+    return entry.result;
 }
 
 const std::shared_ptr<const MatingTable>& OutlookMemo::mating(const Snapshot& snapshot) {

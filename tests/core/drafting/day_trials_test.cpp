@@ -219,6 +219,16 @@ TEST(DayTrials, AnEditedBatchDoesNotClashWithItself) {
     EXPECT_EQ(clear[2].day, day("2027-06-12"));
 }
 
+/// What is wrong with it already speaks against its own day too.
+TEST(DayTrials, AnEditedBatchThatClashesIsToldToClash) {
+    auto maker = season();
+    maker.batch("9", "2027-06-11", 15, 60, "Box");
+    const auto snapshot = maker.snapshot();
+    const auto draft = draftOf(snapshot, maker.batchId("9"));
+    DayTrials all(*freshOutlook(snapshot), draft, {});
+    EXPECT_FALSE(all.clashesWithNothing(draft.day)) << "60 cells, 20 nucs";
+}
+
 /// A batch that cannot be deleted, as queens of it were delivered, is still moved against the rest
 /// of the season only, and not against itself.
 TEST(DayTrials, ABatchWithDeliveriesDoesNotClashWithItselfEither) {

@@ -11,8 +11,8 @@ namespace tenthday {
 
 namespace {
 
-/// Days aside of the batch's own, in the order they are tried: the nearest first, in runs. From day
-/// to day little differs, and each is reckoned from the one before.
+/// Days aside of the batch's own, in the order they are tried: those near by first, in runs. From
+/// day to day little differs, and each is reckoned from the one before.
 std::vector<Days> daysAside() {
     constexpr int kNear = 5;
     std::vector<Days> days;
@@ -20,8 +20,9 @@ std::vector<Days> daysAside() {
         for (int i = from; i <= until; ++i) days.emplace_back(by * i);
     };
     run(0, kNear, 1);
-    run(1, Magnet::kReach, -1);
+    run(1, kNear, -1);
     run(kNear + 1, Magnet::kReach, 1);
+    run(kNear + 1, Magnet::kReach, -1);
     return days;
 }
 
@@ -36,11 +37,12 @@ public:
     /// Tries some more of them.
     void some() {
         constexpr int kAtOnce = 11;
-        for (int n = 0; n < kAtOnce && !isDone() && !pace_->isOver; ++n, ++tried_) {
+        for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
             giveWay();
+            if (pace_->isOver) return;
             if (!trials_) begin();
+            if (isDone()) break;  // all were before today
             const Day day = start_ + days_[tried_];
-            if (day < saved_->snapshot.today()) continue;
             if (trials_->clashesWithNothing(day)) clear_.push_back(day);
         }
         std::sort(clear_.begin(), clear_.end());
@@ -52,6 +54,7 @@ private:
     void begin() {
         const auto draft = draftOf(saved_->snapshot, batch_);
         start_ = draft.day;
+        std::erase_if(days_, [&](Days by) { return start_ + by < saved_->snapshot.today(); });
         trials_.emplace(*saved_, draft, FreeDays{});
     }
     /// The drag goes on meanwhile: its frames come first on a machine of few cores. A hand that
@@ -61,7 +64,7 @@ private:
         constexpr int kMostPauses = 6;
         int pauses = 0;
         do QThread::msleep(kPauseMs);
-        while (pace_->isFrame && ++pauses < kMostPauses);
+        while (pace_->isFrame && !pace_->isOver && ++pauses < kMostPauses);
     }
 
     OutlookPtr saved_;
@@ -73,11 +76,6 @@ private:
     std::size_t tried_ = 0;
     std::vector<Day> clear_;
 };
-
-Magnet::Magnet(QObject* parent) : QObject(parent) {
-    idle_.setMaxThreadCount(1);
-    idle_.setThreadPriority(QThread::IdlePriority);
-}
 
 void Magnet::begin(const OutlookPtr& saved, Id<Batch> batch) {
     end();

@@ -2,7 +2,6 @@
 /// own work, while the drag goes on.
 #pragma once
 #include <QObject>
-#include <QThreadPool>
 #include <atomic>
 #include <memory>
 #include <vector>
@@ -19,14 +18,14 @@ public:
     /// So many days on either side of the batch's own are tried.
     static constexpr int kReach = 14;
 
-    explicit Magnet(QObject* parent = nullptr);
+    explicit Magnet(QObject* parent = nullptr) : QObject(parent) {}
     ~Magnet() override { end(); }
 
     /// Looks for days about the batch's start. @param saved  the season as kept
     void begin(const OutlookPtr& saved, Id<Batch> batch);
     /// Forgets them.
     void end();
-    /// In order, as far as they are found: the nearest come first.
+    /// In order, as far as they are found: those within five days come first.
     [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
     /// More may come.
     [[nodiscard]] bool isLooking() const { return isLooking_; }
@@ -50,8 +49,7 @@ private:
         std::atomic<bool> isOver = false;
     };
     std::shared_ptr<Pace> pace_ = std::make_shared<Pace>();
-    QThreadPool idle_;  ///< runs where nothing else wants a core
-    SideWork work_{this, &idle_};
+    SideWork work_{this};
 };
 
 /// Whole days for so many days of a drag: a clear day draws from further away than another, so that

@@ -46,7 +46,7 @@ QString ProposalsModel::text(const Row& row, int column) const {
         case Grafts:
             return chart_text::number(batch.grafts());
         case Cells:
-            return plan_text::expected(batch.cells);
+            return chart_text::expected(batch.cells);
         case CellsOut:
             return weekdayAndDay(batch.cellsDay);
         case Where:

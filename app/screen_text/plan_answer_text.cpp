@@ -1,6 +1,4 @@
 /// The words of a season's plan once it is there: status, proposals, sums.
-#include <QLocale>
-#include <cmath>
 
 #include "screen_text/batch_text.h"
 #include "screen_text/because.h"
@@ -54,11 +52,6 @@ void addNew(QStringList& names, const QString& name) {
 }
 
 }  // namespace
-
-QString expected(double count) {
-    const auto tenths = std::round(count * 10) / 10;
-    return QLocale().toString(tenths, 'f', tenths == std::round(tenths) ? 0 : 1);
-}
 
 QString status(const Outlook& outlook, const PlanAnswer& answer) {
     const auto graftDays = Words::tr("%Ln graft day(s)", nullptr, answer.after.graftDays);
@@ -225,7 +218,8 @@ QString serves(const Outlook& outlook, const ProposedBatch& batch) {
     QStringList parts;
     for (const auto& order : batch.orders)
         if (order.count >= 0.05)
-            parts += Words::tr("%1: %2").arg(labelOf(outlook, order.order), expected(order.count));
+            parts += Words::tr("%1: %2").arg(labelOf(outlook, order.order),
+                                             chart_text::expected(order.count));
     return parts.isEmpty() ? Words::tr("to be sure") : parts.join(QStringLiteral(", "));
 }
 
@@ -297,7 +291,7 @@ QString sumValue(Sum sum, const PlanSums& sums) {
         case Sum::NucDays:
             return chart_text::number(sums.nucDays);
         case Sum::SpareQueens:
-            return expected(sums.spareQueens);
+            return chart_text::expected(sums.spareQueens);
     }
     return {};
 }
@@ -311,7 +305,7 @@ QString orderBecause(const Order& order) {
     return Words::tr(
                "Chance that it is whole on its day, over all possible seasons. It must be "
                "%1 %.")
-        .arg(QLocale().toString(order.sure.value / 10.0, 'f', order.sure.value % 10 == 0 ? 0 : 1));
+        .arg(chart_text::expected(order.sure.value / 10.0));
 }
 QString orderChance(const OrderChance* chance) {
     return chance == nullptr ? Words::tr("—") : order_text::chance(chance->chance);

@@ -121,10 +121,10 @@ QString progress(const PlanProgress& progress) {
                                        : Words::tr("As little short as can be with %1. %2"))
                    .arg(Words::tr("%Ln graft day(s)", nullptr, *progress.graftDays), text);
     if (!progress.best) return Words::tr("%1 ...").arg(text);
-    text = Words::tr("%1: %2 found").arg(text, expected(*progress.best));
+    text = Words::tr("%1: %2 found").arg(text, chart_text::expected(*progress.best));
     if (progress.bound)
-        text =
-            Words::tr("%1, no plan can do with less than %2").arg(text, expected(*progress.bound));
+        text = Words::tr("%1, no plan can do with less than %2")
+                   .arg(text, chart_text::expected(*progress.bound));
     return text;
 }
 QString beginning() { return Words::tr("Planning ..."); }

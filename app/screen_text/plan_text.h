@@ -77,7 +77,6 @@ namespace tenthday::plan_text {
 [[nodiscard]] QString serves(const Outlook& outlook, const ProposedBatch& batch);
 /// "graft Wed 12 May": what a ghost is called.
 [[nodiscard]] QString ghost(Day graft);
-[[nodiscard]] QString expected(double count);
 [[nodiscard]] QString chooseBatch();
 /// What new warnings the ticked batches bring; none.
 [[nodiscard]] QStringList warnings(const std::vector<Finding>& findings);

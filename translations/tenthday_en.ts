@@ -1025,5 +1025,26 @@
             <numerusform>%1 to %Ln cells too many</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 of %Ln cell(s)</source>
+        <translation>
+            <numerusform>%1 of %Ln cell</numerusform>
+            <numerusform>%1 of %Ln cells</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln more order(s) met</source>
+        <translation>
+            <numerusform>%1, %Ln more order met</numerusform>
+            <numerusform>%1, %Ln more orders met</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln more order(s) not met</source>
+        <translation>
+            <numerusform>%1, %Ln more order not met</numerusform>
+            <numerusform>%1, %Ln more orders not met</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

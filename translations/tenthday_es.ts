@@ -10040,10 +10040,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 ripe</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 ready +%2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10193,10 +10189,6 @@ Then this page says which orders will be whole on their day, how sure that is, a
     </message>
     <message>
         <source>%1 were every day a flying day (S47, S49, S58)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 of %2 ripe</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10398,10 +10390,6 @@ What is proven is proven of plans as they are reckoned here: batches on the days
     </message>
     <message>
         <source>fold or unfold flying days, builders, mating nucs, queens, promises</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2 more met</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10862,15 +10850,40 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2 more not met</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>cells for nucs</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%1 of %Ln cell(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln more order(s) met</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %Ln more order(s) not met</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
     <message>
-        <source>nucs to free first</source>
+        <source>orders not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as many as before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 before</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -64,6 +64,7 @@ int wholeLikely(const ReadyNumbers& numbers) {
 }
 
 bool isUncovered(const CellsDay& day) { return day.left() + wholeLikely(day.numbers) < 0; }
+bool isUncovered(const CellsDay& day, Day today) { return day.day >= today && isUncovered(day); }
 bool isToFree(const CellsDay& day) { return day.left() < 0 && !isUncovered(day); }
 
 QString cellsDayName(const LaneInput& input, Day day) {

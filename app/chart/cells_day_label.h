@@ -23,6 +23,8 @@ struct CellsDayLabel {
 [[nodiscard]] int wholeLikely(const ReadyNumbers& numbers);
 /// Cells for which there is no ready nuc, and none likely either.
 [[nodiscard]] bool isUncovered(const CellsDay& day);
+/// The same of a day that is not over: what can still be mended.
+[[nodiscard]] bool isUncovered(const CellsDay& day, Day today);
 /// Cells for which there is no ready nuc, but likely ones once they are caught.
 [[nodiscard]] bool isToFree(const CellsDay& day);
 

@@ -23,8 +23,8 @@ struct Tone {
     Role ink = Role::Ink;
 };
 Tone toneOf(const CellsDay& day, Day today) {
-    if (isUncovered(day) && day.day < today) return {{}, {}, Role::Danger};
-    if (isUncovered(day)) return {Role::DangerGround, {}, Role::DangerInk};
+    if (isUncovered(day, today)) return {Role::DangerGround, {}, Role::DangerInk};
+    if (isUncovered(day)) return {{}, {}, Role::Danger};
     if (isToFree(day) && day.day >= today) return {{}, Role::InkSoft, Role::Ink};
     return {};
 }
@@ -107,7 +107,8 @@ void CellsDaysLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet
     layNames(input, area, row_, sheet);
     for (const auto& day : input.outlook.nucs.cellsDays) {
         if (!input.visible.contains(day.day)) continue;
-        const auto role = isUncovered(day) ? Role::DangerGround : Role::InkSoft;
+        const bool tooMany = isUncovered(day, input.outlook.snapshot.today());
+        const auto role = tooMany ? Role::DangerGround : Role::InkSoft;
         sheet.fill(Layer::Body, role,
                    {snap(input.axis.middleOf(day.day)) - snap.hair(), row_.top() - kTick - 2,
                     2 * snap.hair(), kTick});

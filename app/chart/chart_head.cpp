@@ -204,7 +204,10 @@ void layFlags(const LaneInput& input, const QRectF& row, Sheet& sheet) {
         if (same) return;
     }
     if (!showsToday) return;
-    const Flag flag{chart_text::today(), axis.middleOf(today), true};
+    // Days that are not written out are read off elsewhere, and today's is asked for most.
+    const auto words = hasDayRow(axis, sheet.ruler()) ? chart_text::today()
+                                                      : chart_text::todayOn(weekdayAndDay(today));
+    const Flag flag{words, axis.middleOf(today), true};
     auto rect = flagRect(flag, input, row, sheet);
     if (taken && rect.intersects(taken->adjusted(-3, 0, 3, 0))) {
         const bool left = today < *chosen;

@@ -24,6 +24,8 @@ public:
 
     /// Null until the first are reckoned.
     [[nodiscard]] const SeasonOrdersPtr& orders() const { return shown_.orders; }
+    /// Those of the season as saved; null until they are reckoned.
+    [[nodiscard]] const SeasonOrdersPtr& saved() const { return saved_.orders; }
     [[nodiscard]] bool areOld() const { return shown_.of != wanted_; }
 
 Q_SIGNALS:

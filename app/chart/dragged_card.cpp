@@ -1,6 +1,7 @@
 #include "chart/dragged_card.h"
 
 #include "screen_text/chart_hand_text.h"
+#include "screen_text/joined_orders.h"
 
 namespace tenthday {
 namespace {
@@ -20,7 +21,8 @@ int graftsOf(const Outlook& outlook, const ChartWish::Grafts& wish) {
 
 }  // namespace
 
-CardText draggedCard(const Outlook& saved, const Outlook& preview, const ChartWish& wish) {
+CardText draggedCard(const Outlook& saved, const Outlook& preview, const ChartWish& wish,
+                     const SeasonOrders* before, const SeasonOrders* now) {
     if (wish.batches.empty()) return {};
     const auto* was = saved.find(wish.batches.front());
     if (was == nullptr) return {};
@@ -39,6 +41,8 @@ CardText draggedCard(const Outlook& saved, const Outlook& preview, const ChartWi
                          chart_hand_text::were(graftsOf(saved, *wish.grafts)),
                          {}});
     card.lines.insert(card.lines.begin(), lines.begin(), lines.end());
+    if (before && !before->orders.empty())
+        card.lines.push_back(order_text::unmetLine(*before, now));
     if (wish.by != Days{0}) card.lines.push_back({chart_hand_text::magnetHint(), {}, {}});
     return card;
 }

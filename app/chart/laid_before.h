@@ -18,8 +18,8 @@ struct PlacedLane {
 };
 using Lanes = std::vector<PlacedLane>;
 
-/// What any lane may lean on, beside batches, builders, nucs and findings. All of it is held, but
-/// for the ruler: where that goes, call LaidBefore::forget().
+/// What any lane may lean on, beside batches, builders, nucs, findings and the season of before.
+/// All of it is held, but for the ruler: where that goes, call LaidBefore::forget().
 struct LaidUnder {
     DayAxis axis;
     const TextRuler* ruler;

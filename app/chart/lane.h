@@ -74,7 +74,8 @@ struct LaneInput {
     Ribbon& ribbon;
     YardStacks& stacks;  ///< shows the outlook
     /// All that lanes lean on beside the season's batches, builders, nucs and findings is as it was
-    /// when they were laid last: days and their places, options, type, today, facts, weather.
+    /// when they were laid last: days and their places, options, type, today, facts, weather. What
+    /// is shown instead of (ChartOptions::before) is not: a lane that reads it compares by itself.
     bool isAsBefore = false;
 
     /// The batch, or null when it is not of this season.

@@ -69,8 +69,9 @@ private:
 
     void cellsDays() {
         add(!of_.nucs.cellsDays.empty(), LegendSign::CellsDay);
-        add(any(of_.nucs.cellsDays, isUncovered), LegendSign::TooMany);
-        add(any(of_.nucs.cellsDays, isToFree), LegendSign::ToFree);
+        const Day today = of_.snapshot.today();
+        add(any(of_.nucs.cellsDays, [&](const auto& day) { return isUncovered(day, today); }),
+            LegendSign::TooMany);
     }
 
     /// What nucs are on these days, in any yard.

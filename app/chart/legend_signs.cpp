@@ -34,13 +34,6 @@ void layBoxedNumber(const QRectF& box, Sheet& sheet) {
                Align::Middle);
 }
 
-/// Framed as under a sum.
-void layToFree(const QRectF& box, Sheet& sheet) {
-    sheet.frame(kLayer, Role::InkSoft, box.adjusted(0, -1, 0, 1), sheet.snap().hair(), 3);
-    sheet.text(kLayer, Role::Ink, Type::Small, chart_text::number(5),
-               {box.center().x(), sheet.baselineAt(Type::Small, box.center().y())}, Align::Middle);
-}
-
 void layInHand(const QRectF& box, Sheet& sheet) {
     sheet.fill(kLayer, Role::Laying, box.adjusted(0, 1, 0, -1));
     QPainterPath line(QPointF(box.left(), box.center().y()));
@@ -115,8 +108,6 @@ void layLegendSign(LegendSign sign, const QRectF& box, Sheet& sheet) {
             return layTick(Role::InkSoft, box, sheet);
         case LegendSign::TooMany:
             return layTick(Role::DangerGround, box, sheet);
-        case LegendSign::ToFree:
-            return layToFree(box, sheet);
         case LegendSign::DroneLayer:
             return layBandSwatch(Band::DroneLayer, box, sheet);
         case LegendSign::Spent:

@@ -103,9 +103,13 @@ void SeasonChart::setPreview(const OutlookPtr& preview) {
     orders_->show(shown_, preview != nullptr);
     showOrders();
     placeAxis();
-    // To the left: what follows from a drag lies to the right.
-    if (moving_ && preview)
-        card_->showCard(draggedCard(*saved_, *preview, *moving_), pointer_, CardSide::Left);
+}
+
+/// To the left: what follows from a drag lies to the right.
+void SeasonChart::showDragged() {
+    const auto* now = orders_->areOld() ? nullptr : orders_->orders().get();
+    card_->showCard(draggedCard(*saved_, *shown_, *moving_, orders_->saved().get(), now), pointer_,
+                    CardSide::Left);
 }
 
 /// Back on its first day a drag has no preview, and goes on: nothing jumps until it ends.
@@ -119,10 +123,12 @@ void SeasonChart::letGo() {
 void SeasonChart::showOrders() {
     options_.orders = orders_->orders();
     options_.ordersAreOld = options_.before && orders_->areOld();  // saved: in a moment
+    if (moving_ && options_.before) showDragged();
     relayout();
 }
 
 void SeasonChart::showRefusal(const QString& why) {
+    magnet_->frameEnds();
     card_->showCard(chart_cards::refused(why), pointer_);
 }
 
@@ -179,6 +185,7 @@ void SeasonChart::paintEvent(QPaintEvent* event) {
         repaintAll();
     }
     const auto& layout = layoutNow();
+    if (std::exchange(described_, layout.hidden) != layout.hidden) describe();
     for (const auto& piece : event->region()) {
         painter.setClipRect(piece);
         ground_.paint(painter, *painter_, layout, size(), options_.pixelRatio);
@@ -302,15 +309,13 @@ void SeasonChart::relayout() {
 
 void SeasonChart::repaintChanges() {
     isRepaintAsked_ = false;
-    if (!shown_ || !isVisible() || window()->isMinimized()) return repaintAll();
+    if (!shown_ || !isVisible() || window()->isMinimized()) {
+        magnet_->frameEnds();
+        return repaintAll();
+    }
     PictureMarks marks(layoutNow(), size());
     const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
     shownMarks_ = std::move(marks);
-    // They change without a hand on them.
-    if (described_ != layoutNow().hidden) {
-        described_ = layoutNow().hidden;
-        describe();
-    }
     if (changed.isEmpty()) return magnet_->frameEnds();
     update(changed);
 }

@@ -167,6 +167,7 @@ private:
     void placeAxis();
     void letGo();
     void showOrders();
+    void showDragged();
     void restyle();
     void relayout();
     void repaintChanges();

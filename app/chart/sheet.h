@@ -24,7 +24,7 @@ struct Snap {
 };
 
 /// By how much something lies lower than before, px, where it is the same but for that; none where
-/// what was laid there cannot be moved to the very pixels and numbers at which it would be laid.
+/// what was laid there cannot be moved to the very pixels at which it would be laid.
 [[nodiscard]] std::optional<qreal> movedDown(const QRectF& before, const QRectF& now,
                                              const Snap& snap);
 

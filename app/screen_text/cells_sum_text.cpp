@@ -7,10 +7,11 @@
 namespace tenthday::cells_sum_text {
 
 QString ripe(int ripe, int toNucs, bool brief) {
-    if (ripe == toNucs) return brief ? chart_text::number(ripe) : chart_text::ripe(ripe);
+    if (ripe == toNucs) return brief ? chart_text::number(ripe) : chart_text::cells(ripe);
     const auto some = chart_text::number(toNucs);
     const auto all = chart_text::number(ripe);
-    return brief ? Words::tr("%1 of %2").arg(some, all) : Words::tr("%1 of %2 ripe").arg(some, all);
+    return brief ? Words::tr("%1 of %2").arg(some, all)
+                 : Words::tr("%1 of %Ln cell(s)", nullptr, ripe).arg(some);
 }
 
 QString left(int left, int likely) {

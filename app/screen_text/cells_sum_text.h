@@ -4,7 +4,7 @@
 
 namespace tenthday::cells_sum_text {
 
-/// "22 ripe"; "20 of 22 ripe" where only 20 of them are for nucs, so that the nucs left are what
+/// "22 cells"; "20 of 22 cells" where only 20 of them are for nucs, so that the nucs left are what
 /// is ready less the first number. In the least room ("22", "20 of 22") without the word.
 [[nodiscard]] QString ripe(int ripe, int toNucs, bool brief);
 

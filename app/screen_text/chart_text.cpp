@@ -15,7 +15,7 @@ int rounded(double count) { return static_cast<int>(std::lround(count)); }
 
 QString number(int count) { return QLocale().toString(count); }
 QString expected(double count) {
-    const double tenths = std::round(count * 10);
+    const double tenths = std::round(count * 10) + 0.0;  // no "-0"
     const bool isWhole = std::fmod(tenths, 10) == 0;
     return QLocale().toString(tenths / 10, 'f', isWhole ? 0 : 1);
 }
@@ -34,8 +34,6 @@ QString builders() { return Words::tr("Builders"); }
 QString matingNucs() { return Words::tr("Mating nucs"); }
 QString nucs(int count) { return Words::tr("%Ln nuc(s)", nullptr, count); }
 QString cells(int count) { return Words::tr("%Ln cell(s)", nullptr, count); }
-
-QString ripe(int count) { return Words::tr("%1 ripe").arg(number(count)); }
 
 QString ready(int count, int likely) {
     return likely > 0 ? Words::tr("%1 ready +%2").arg(number(count), number(likely))

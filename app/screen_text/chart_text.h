@@ -31,7 +31,6 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString more(int count);
 
 /// The lines of a cells day, after the day itself.
-[[nodiscard]] QString ripe(int count);
 /// "ready 22", with the likely ones after it: "ready 22 +27".
 [[nodiscard]] QString ready(int count, int likely);
 /// "17 Jun: ready 22 +27".

@@ -14,6 +14,15 @@ namespace {
 
 bool isUnmet(const OrderOutlook* order) { return order->state != OrderState::Met; }
 
+QString moreMet(const QString& names, int more) {
+    return Words::tr("%1, %Ln more order(s) met", nullptr, more).arg(names);
+}
+
+int countUnmet(const SeasonOrders& orders) {
+    return static_cast<int>(std::count_if(orders.orders.begin(), orders.orders.end(),
+                                          [](const auto& order) { return isUnmet(&order); }));
+}
+
 }  // namespace
 
 QString nameOf(const Order& order) {
@@ -42,7 +51,7 @@ QString joinedName(const std::vector<const OrderOutlook*>& orders) {
     const int more = static_cast<int>(orders.size()) - 1;
     const auto name =
         Words::tr("%1 %2").arg(QString::fromStdString(order.order->label), state(order));
-    return Words::tr("%1, %2 more met").arg(name, chart_text::number(more));
+    return moreMet(name, more);
 }
 
 namespace {
@@ -70,18 +79,28 @@ QStringList joinedWithNames(const std::vector<const OrderOutlook*>& orders) {
                 Words::tr("%1, all met").arg(listedWithMore({flagOf(first)}, more))};
     const auto met = static_cast<int>(orders.size() - unmet);
     const auto withMet = [&](const QString& names) {
-        return met == 0 ? names : Words::tr("%1, %2 more met").arg(names, chart_text::number(met));
+        return met == 0 ? names : moreMet(names, met);
     };
     const auto beside = QStringLiteral(", ");
     QStringList names{all.join(beside), withMet(all.mid(0, unmet).join(beside))};
     if (unmet > 1) {
         const auto one =
-            Words::tr("%1, %2 more not met")
-                .arg(withState(first), chart_text::number(static_cast<int>(unmet) - 1));
+            Words::tr("%1, %Ln more order(s) not met", nullptr, static_cast<int>(unmet) - 1)
+                .arg(withState(first));
         names += {withMet(one), one};
     }
     names.removeDuplicates();
     return names;
+}
+
+CardLine unmetLine(const SeasonOrders& before, const SeasonOrders* now) {
+    const auto name = Words::tr("orders not met");
+    const int was = countUnmet(before);
+    if (now == nullptr) return {name, reckoning(), {}};
+    const int are = countUnmet(*now);
+    return {name, chart_text::number(are),
+            was == are ? Words::tr("as many as before") : Words::tr("%1 before").arg(was),
+            are > was ? CardTone::Caution : CardTone::Plain};
 }
 
 CardText joinedCard(const std::vector<const OrderOutlook*>& orders) {

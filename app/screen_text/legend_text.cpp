@@ -16,8 +16,6 @@ QString sign(LegendSign sign) {
             return Words::tr("cells are ripe");
         case LegendSign::TooMany:
             return Words::tr("too many cells");
-        case LegendSign::ToFree:
-            return Words::tr("nucs to free first");
         case LegendSign::DroneLayer:
             return Words::tr("drone layer");
         case LegendSign::Spent:

@@ -11,7 +11,6 @@ enum class LegendSign : std::uint8_t {
     Idle,      ///< an empty frame in a builder's row
     CellsDay,  ///< the tick over a sum
     TooMany,   ///< the same in red
-    ToFree,    ///< the framed number under a sum
     DroneLayer,
     Spent,
     BoxedNumber,

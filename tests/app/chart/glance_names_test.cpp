@@ -300,7 +300,7 @@ TEST_F(Glance, OrdersThatShareAFlagAreNamedWhereThereIsRoom) {
     // Two that are not met are never told as if they were one.
     const auto two = told({Short, Short, Met, Met, Met}, 520);
     EXPECT_TRUE(two.find("2 not met") != std::string::npos ||
-                two.find("Ahlgren 4 short, 1 more not met") != std::string::npos ||
+                two.find("Ahlgren 4 short, 1 more order not met") != std::string::npos ||
                 (two.find("Ahlgren 4 short") != std::string::npos &&
                  two.find("Brandt 4 short") != std::string::npos))
         << two;

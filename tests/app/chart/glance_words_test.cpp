@@ -117,13 +117,14 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
     of->toNucs = 20;
     options.chosenDay = on;
     const auto texts = textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")}));
-    EXPECT_TRUE(texts.contains("20 of 22 ripe"));
-    EXPECT_FALSE(texts.contains("22 ripe"));
+    EXPECT_TRUE(texts.contains("20 of 22 cells"));
+    EXPECT_FALSE(texts.contains("22 cells"));
     EXPECT_TRUE(texts.contains("17 Jun")) << "each sum names its day";
     // What is left is of the nucs, less the cells that are for them.
     EXPECT_TRUE(texts.contains(std::to_string(of->numbers.ready - 20) + " nucs left"));
     of->toNucs = 22;
-    EXPECT_TRUE(textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 ripe"));
+    EXPECT_TRUE(
+        textsOf(lay(*changed, {day("2027-06-07"), day("2027-06-27")})).contains("22 cells"));
 }
 
 TEST_F(Glance, ACellsDaysCardReckonsWhatIsLeftOrTooMany) {

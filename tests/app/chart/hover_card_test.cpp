@@ -37,5 +37,20 @@ TEST(HoverCard, StaysInsideTheChart) {
     }
 }
 
+TEST(HoverCard, StandsToTheLeftWhereItIsAskedToAndHasRoom) {
+    QWidget chart;
+    chart.resize(1366, 768);
+    HoverCard shown(&chart);
+    const CardText card{QStringLiteral("Batch 706"), {{kSentence, {}, {}}}};
+    shown.showCard(card, {900, 300}, CardSide::Left);
+    EXPECT_LT(shown.geometry().right(), 900);
+    shown.showCard(card, {900, 300});
+    EXPECT_GT(shown.geometry().left(), 900);
+    const QPoint atEdge(50, 300);
+    shown.showCard(card, atEdge, CardSide::Left);
+    EXPECT_GT(shown.geometry().left(), atEdge.x()) << "no room there";
+    EXPECT_TRUE(chart.rect().contains(shown.geometry()));
+}
+
 }  // namespace
 }  // namespace tenthday::test

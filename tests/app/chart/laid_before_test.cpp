@@ -162,6 +162,82 @@ TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
     EXPECT_LT(kept, static_cast<int>(sheets.size())) << "where the batch goes is laid anew";
 }
 
+// Outlines of what was planned give way to those of what a preview moves.
+TEST_F(LaidBeforeTest, WhatWasPlannedIsShownWithoutAPreviewOnly) {
+    show(largeSeason(kSeason));
+    showDays({day("2027-04-20"), day("2027-07-20")});
+    const auto& outcomes = saved.all<Outcome>();
+    ChangeSet late;
+    for (int n = 12; n < 20; ++n)
+        for (const auto& row : outcomes.of(largeSeasonBatch(n).uuid))
+            if (row->kind == OutcomeKind::Graft) {
+                auto edited = *row;
+                edited.day += Days{1};
+                late.edit(row, edited);
+            }
+    ASSERT_FALSE(late.isEmpty());
+    edit(late);
+    expectAsAfresh("grafted a day late");
+    const auto paths = layOut(*outlook, axis, options, *ruler).items.size();
+    drag(largeSeasonBatch(50), 1);
+    expectAsAfresh("another one dragged");
+    EXPECT_LT(layOut(*outlook, axis, options, *ruler).items.size(), paths)
+        << "the plan's outlines are gone";
+    drop();
+    expectAsAfresh("dropped");
+}
+
+// Where lanes are scrolled, a row that grows moves all that lies under it.
+TEST_F(LaidBeforeTest, WhatOnlyLiesLowerIsMoved) {
+    show(largeSeason({160, 600, 2}));
+    showDays(summer);
+    options.size = {1366, 460};
+    const auto height = [&] { return layOut(*outlook, axis, options, *ruler).contentHeight; };
+    const int rows = static_cast<int>(outlook->builders.size());
+    int grown = 0;
+    int moved = 0;
+    for (int n = 60; n < 100; ++n) {
+        const auto batch = largeSeasonBatch(n);
+        drop();
+        expectAsAfresh("dropped");
+        if (outlook->find(batch)->timeline.grafted) continue;
+        options.selected = batch;
+        expectAsAfresh("selected " + std::to_string(n));
+        for (const int by : {1, 2, 3, 4, 5}) {
+            const qreal was = height();
+            const int laid = rowsLaid();
+            const auto sheets = yardSheets();
+            drag(batch, by);
+            expectAsAfresh(std::to_string(n) + " dragged by " + std::to_string(by));
+            if (HasFatalFailure()) return;
+            if (height() == was) continue;
+            ++grown;
+            EXPECT_LT(rowsLaid() - laid, rows / 2) << n << " by " << by;
+            const auto after = yardSheets();
+            for (std::size_t i = 0; i < after.size(); ++i) moved += after[i] == sheets[i];
+        }
+    }
+    EXPECT_GT(grown, 3);
+    EXPECT_GT(moved, grown) << "yards to which it does not go";
+    drop();
+    expectAsAfresh("dropped");
+    for (const qreal scrolled : {28.0, 12.0, 12.5, 0.0}) {
+        const int laid = rowsLaid();
+        options.scrollY = scrolled;
+        expectAsAfresh("scrolled to " + std::to_string(scrolled));
+        if (scrolled == 28) {
+            EXPECT_EQ(rowsLaid(), laid) << "lanes are scrolled without laying them";
+        }
+    }
+    for (const qreal ratio : {1.25, 2.0}) {
+        options.pixelRatio = ratio;
+        options.scrollY = 0;
+        expectAsAfresh("at " + std::to_string(ratio));
+        options.scrollY = 14;
+        expectAsAfresh("scrolled at " + std::to_string(ratio));
+    }
+}
+
 TEST_F(LaidBeforeTest, NothingDiffersInTheSameSeason) {
     show(largeSeason(kSeason));
     showDays(summer);

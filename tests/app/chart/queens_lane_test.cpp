@@ -71,7 +71,7 @@ protected:
         std::vector<std::string> texts;
         for (const auto& run : layout.texts)
             if (run.text.contains(QStringLiteral(" orders, ")) ||
-                run.text.contains(QStringLiteral(" more met")))
+                run.text.contains(QStringLiteral(" more order")))
                 texts.push_back(run.text.toStdString());
         return texts;
     }

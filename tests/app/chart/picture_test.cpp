@@ -47,7 +47,7 @@ TEST_F(Picture, SvgHasNoClipNoPatternAndNoPixmap) {
     ASSERT_TRUE(draw("chart.svg").ok());
     const auto svg = bytesOf(path("chart.svg"));
     EXPECT_GT(svg.size(), 20000);
-    EXPECT_TRUE(svg.contains(">31 ripe<")) << "text stays text";
+    EXPECT_TRUE(svg.contains(">31 cells<")) << "text stays text";
     for (const char* word : {"<image", "clipPath", "clip-path", "<pattern", "url("})
         EXPECT_FALSE(svg.contains(word)) << word;
 }

@@ -161,7 +161,7 @@ std::optional<qreal> YardLane::isStillWritten(const LaneInput& input) {
 void YardLane::write(const LaneInput& input, Sheet& sheet) {
     input.ribbon.asked.clear();
     writeYardNumbers(input, picture_, sheet);
-    written_.emplace();
+    written_ = Written{{}, {}, 0};
     for (const auto& day : input.outlook.nucs.cellsDays) written_->cellsDays.push_back(day.day);
     written_->asked = std::move(input.ribbon.asked);
 }

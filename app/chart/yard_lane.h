@@ -28,7 +28,7 @@ private:
     struct Written {
         std::vector<Day> cellsDays;
         std::vector<Ribbon::Asked> asked;  ///< of the ribbon
-        qreal down = 0;                    ///< px that the lane lies lower since
+        qreal down;                        ///< px that the lane lies lower since
     };
     [[nodiscard]] Laid leaning(const LaneInput& input, const QRectF& area) const;
 

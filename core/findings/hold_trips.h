@@ -1,7 +1,6 @@
 /// @file hold_trips.h  Cells and nucs that would leave a yard under a hold for disease. Inner to
 /// the room.
 #pragma once
-#include <utility>
 #include <vector>
 
 #include "findings/finding.h"

@@ -1,8 +1,6 @@
 /// @file nuc_memo.h  What is kept of the nucs from one outlook to the next.
 #pragma once
 #include <memory>
-#include <utility>
-#include <vector>
 
 #include "occupancy/bare_sides.h"
 #include "occupancy/nucs.h"

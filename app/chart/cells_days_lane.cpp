@@ -79,7 +79,7 @@ void layNames(const LaneInput& input, const QRectF& area, const QRectF& row, She
                Align::Left);
     qreal y = row.top() + 1.5 * line;
     for (const auto& name :
-         {chart_text::ripeHead(), chart_text::readyHead(), chart_text::leftHead()}) {
+         {chart_text::forNucsHead(), chart_text::readyHead(), chart_text::leftHead()}) {
         sheet.text(Layer::Names, Role::InkSoft, Type::Small, name,
                    {input.titleRight, sheet.baselineAt(Type::Small, y)}, Align::Right);
         y += line;

@@ -327,7 +327,7 @@ void writeEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
         ribbon.course = input.ribbon.course;
         const auto own = withRibbon(input, ribbon);
         if (at.written)
-            if (const auto down = at.lane->isStillWritten(own)) {
+            if (const auto down = at.lane->stillWritten(own)) {
                 if (*down != 0) at.written->moveDown(*down);
                 return;
             }

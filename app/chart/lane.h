@@ -122,7 +122,7 @@ public:
     /// Numbers and words that keep clear of the ribbon: called once its course is known.
     virtual void write(const LaneInput& /*input*/, Sheet& /*sheet*/) {}
     /// The same of write(). Asked after stillLies() or lay().
-    [[nodiscard]] virtual std::optional<qreal> isStillWritten(const LaneInput& /*input*/) {
+    [[nodiscard]] virtual std::optional<qreal> stillWritten(const LaneInput& /*input*/) {
         return std::nullopt;
     }
 };

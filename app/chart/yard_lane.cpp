@@ -145,7 +145,7 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     layNames(input, yard, nucs, sheet);
 }
 
-std::optional<qreal> YardLane::isStillWritten(const LaneInput& input) {
+std::optional<qreal> YardLane::stillWritten(const LaneInput& input) {
     if (!written_) return std::nullopt;
     const qreal down = std::exchange(written_->down, 0);
     const auto& days = input.outlook.nucs.cellsDays;

@@ -13,7 +13,7 @@ public:
     [[nodiscard]] std::optional<qreal> stillLies(const LaneInput& input,
                                                  const QRectF& area) override;
     void write(const LaneInput& input, Sheet& sheet) override;
-    [[nodiscard]] std::optional<qreal> isStillWritten(const LaneInput& input) override;
+    [[nodiscard]] std::optional<qreal> stillWritten(const LaneInput& input) override;
     [[nodiscard]] std::size_t yard() const { return yard_; }
 
 private:

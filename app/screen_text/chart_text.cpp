@@ -27,7 +27,7 @@ QString more(int count) { return Words::tr("+%1").arg(number(count)); }
 QString today() { return Words::tr("today"); }
 QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
-QString ripeHead() { return Words::tr("cells for nucs"); }
+QString forNucsHead() { return Words::tr("cells for nucs"); }
 QString readyHead() { return Words::tr("ready nucs"); }
 QString leftHead() { return Words::tr("nucs left"); }
 QString builders() { return Words::tr("Builders"); }

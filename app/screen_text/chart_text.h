@@ -14,7 +14,7 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString todayOn(const QString& day);
 [[nodiscard]] QString noBuilderYet();
 /// Names of the lines of a cells day, after the day itself.
-[[nodiscard]] QString ripeHead();
+[[nodiscard]] QString forNucsHead();
 [[nodiscard]] QString readyHead();
 [[nodiscard]] QString leftHead();
 [[nodiscard]] QString builders();

@@ -2,9 +2,8 @@
 
 #include <QCoreApplication>
 #include <QPointer>
-#include <QThreadPool>
 
-#include "base/side_by_side.h"
+#include "desk/beside.h"
 
 namespace tenthday {
 namespace {
@@ -28,10 +27,9 @@ void TrialWorker::ask(const OutlookPtr& season, const Question& question) {
             if (me && !*cancelled) Q_EMIT me->found(result);
         });
     };
-    QThreadPool::globalInstance()->start([=] {
+    beside(Haste::Later, [=] {  // what is typed comes first
         const auto isCancelled = [&] { return cancelled->load(); };
         if (isCancelled()) return;
-        const OneByOne beside;  // what is typed comes first
         const auto& draft = question.draft;
         DayTrials trials(*season, draft, question.free);
         TrialResult result;

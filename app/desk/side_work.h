@@ -3,11 +3,10 @@
 #include <QCoreApplication>
 #include <QObject>
 #include <QPointer>
-#include <QThreadPool>
 #include <atomic>
 #include <memory>
 
-#include "base/side_by_side.h"
+#include "desk/beside.h"
 
 namespace tenthday {
 
@@ -27,9 +26,8 @@ public:
         cancel();
         auto cancelled = std::make_shared<std::atomic<bool>>(false);
         cancelled_ = cancelled;
-        QThreadPool::globalInstance()->start([cancelled, find, take, owner = owner_] {
+        beside(Haste::Later, [cancelled, find, take, owner = owner_] {
             if (*cancelled) return;
-            const OneByOne beside;
             const auto answer = find();
             QMetaObject::invokeMethod(qApp, [cancelled, take, owner, answer] {
                 if (owner && !*cancelled) take(answer);

@@ -1,0 +1,17 @@
+/// @file beside.h  Work in threads beside the window's own.
+#pragma once
+#include <cstdint>
+#include <functional>
+
+namespace tenthday {
+
+enum class Haste : std::uint8_t {
+    Now,    ///< somebody is about to wait for it
+    Later,  ///< on one core (see OneByOne); gives way to all else, yet never stands still
+};
+
+/// Calls `work` in another thread; where all threads of its haste are taken, once one is free. The
+/// application waits for it when it ends.
+void beside(Haste haste, std::function<void()> work);
+
+}  // namespace tenthday

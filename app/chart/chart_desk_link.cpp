@@ -8,6 +8,7 @@ ChartDeskLink::ChartDeskLink(SeasonChart& chart, Desk& desk)
     : QObject(&chart), chart_(chart), desk_(desk) {
     connect(&desk, &Desk::shown, this, &ChartDeskLink::show);
     connect(&chart, &SeasonChart::previewRequested, this, &ChartDeskLink::preview);
+    connect(&chart, &SeasonChart::previewsExpected, this, &ChartDeskLink::expect);
     connect(&chart, &SeasonChart::previewDropped, this, &ChartDeskLink::dropPreview);
     connect(&chart, &SeasonChart::wished, this, &ChartDeskLink::save);
     saved_ = desk.outlook();
@@ -17,13 +18,32 @@ ChartDeskLink::ChartDeskLink(SeasonChart& chart, Desk& desk)
 void ChartDeskLink::show(const OutlookPtr& outlook, const Changes& changes) {
     if (changes.isPreview()) return chart_.setPreview(outlook);
     saved_ = outlook;
+    made_.clear();
     chart_.setOutlook(outlook);
 }
 
+Result<ChangeSet> ChartDeskLink::changesOf(const ChartWish& wish) {
+    constexpr std::size_t kMostMade = 8;
+    for (const auto& [made, changes] : made_)
+        if (made == wish) return changes;
+    auto changes = tenthday::changesOf(*saved_, wish, [] { return idMaker().next(); });
+    if (!changes) return changes;
+    made_.emplace_back(wish, changes.value());
+    if (made_.size() > kMostMade) made_.pop_front();
+    return changes;
+}
+
 void ChartDeskLink::preview(const ChartWish& wish) {
-    const auto changes = changesOf(*saved_, wish, [] { return idMaker().next(); });
+    const auto changes = changesOf(wish);
     if (!changes) return tell(changes.error());
     if (const auto done = desk_.preview(changes.value()); !done) tell(done.error());
+}
+
+void ChartDeskLink::expect(const std::vector<ChartWish>& wishes) {
+    std::vector<ChangeSet> edits;
+    for (const auto& wish : wishes)
+        if (const auto changes = changesOf(wish)) edits.push_back(changes.value());
+    desk_.expect(edits);
 }
 
 void ChartDeskLink::dropPreview() {
@@ -31,7 +51,7 @@ void ChartDeskLink::dropPreview() {
 }
 
 void ChartDeskLink::save(const ChartWish& wish) {
-    const auto changes = changesOf(*saved_, wish, [] { return idMaker().next(); });
+    const auto changes = changesOf(wish);
     const auto done = changes ? desk_.apply(changes.value()) : Result<void>(changes.error());
     if (done) return;
     dropPreview();

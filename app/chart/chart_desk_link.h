@@ -2,6 +2,8 @@
 /// other.
 #pragma once
 #include <QObject>
+#include <deque>
+#include <utility>
 
 #include "chart/season_chart.h"
 #include "desk/desk.h"
@@ -23,6 +25,8 @@ Q_SIGNALS:
 private:
     void show(const OutlookPtr& outlook, const Changes& changes);
     void preview(const ChartWish& wish);
+    void expect(const std::vector<ChartWish>& wishes);
+    [[nodiscard]] Result<ChangeSet> changesOf(const ChartWish& wish);
     void dropPreview();
     void save(const ChartWish& wish);
     void tell(const Error& error);
@@ -30,6 +34,8 @@ private:
     SeasonChart& chart_;
     Desk& desk_;
     OutlookPtr saved_;
+    /// What wishes of what is saved make, of late: rows that are new keep their ids.
+    std::deque<std::pair<ChartWish, ChangeSet>> made_;
 };
 
 }  // namespace tenthday

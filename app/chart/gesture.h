@@ -7,6 +7,7 @@
 #include <QPointF>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "chart/chart_item.h"
 #include "chart/chart_options.h"
@@ -78,6 +79,10 @@ public:
     virtual Next cancel(ChartHand& /*hand*/) { return nullptr; }
     /// Days or lanes scroll on their own where the pointer comes near an edge.
     [[nodiscard]] virtual bool scrollsAtEdges() const { return false; }
+    /// What it is likely to wish next, the likelier first.
+    [[nodiscard]] virtual std::vector<ChartWish> expected(const ChartHand& /*hand*/) const {
+        return {};
+    }
     /// Esc means something here.
     [[nodiscard]] virtual bool isBusy() const { return true; }
 };

@@ -21,10 +21,14 @@ DraggingBatchGesture::DraggingBatchGesture(const ChartHand& hand, QPointF grabbe
     shown_.batches = batches_;
 }
 
+qreal DraggingBatchGesture::daysAt(const ChartHand& hand, QPointF at) const {
+    return daysTo(hand.axis(), start_, at.x()) - grabbedDays_;
+}
+
 ChartWish DraggingBatchGesture::wishAt(const ChartHand& hand, QPointF at) const {
     ChartWish wish;
     wish.batches = batches_;
-    wish.by = hand.drawn(start_, daysTo(hand.axis(), start_, at.x()) - grabbedDays_);
+    wish.by = hand.drawn(start_, daysAt(hand, at));
     if (place_.hit == Hit::Load) {
         const auto row = hand.placeAt(at, Hit::BuilderRow);
         if (!row.builder.isNone() && row.builder != place_.builder)
@@ -43,6 +47,9 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     begun_ = true;
     hand.setPointer(Qt::ClosedHandCursor);
     const auto wish = wishAt(hand, at);
+    const qreal days = daysAt(hand, at);
+    if (days != days_) towards_ = days > days_ ? 1 : -1;
+    days_ = days;
     if (wish == shown_) return nullptr;
     shown_ = wish;
     if (wish.isEmpty())
@@ -50,6 +57,19 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     else
         hand.showPreview(wish);
     return nullptr;
+}
+
+std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) const {
+    constexpr qreal kStep = 0.5;
+    constexpr int kSteps = 5;  // a clear day draws from so far
+    std::vector<ChartWish> wishes;
+    for (const int way : {towards_, -towards_}) {
+        auto wish = shown_;
+        for (int i = 1; i <= kSteps && wish.by == shown_.by; ++i)
+            wish.by = hand.drawn(start_, days_ + way * i * kStep);
+        if (!wish.isEmpty()) wishes.push_back(std::move(wish));
+    }
+    return wishes;
 }
 
 Gesture::Next DraggingBatchGesture::release(ChartHand& hand, QPointF at) {

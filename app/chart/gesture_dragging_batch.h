@@ -16,8 +16,11 @@ public:
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
     [[nodiscard]] bool scrollsAtEdges() const override { return true; }
+    /// The next day the way the hand goes, then the one behind.
+    [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:
+    [[nodiscard]] qreal daysAt(const ChartHand& hand, QPointF at) const;
     [[nodiscard]] ChartWish wishAt(const ChartHand& hand, QPointF at) const;
     Next end(ChartHand& hand);
 
@@ -25,6 +28,8 @@ private:
     std::vector<Id<Batch>> batches_;  ///< the grabbed one first
     Day start_;
     qreal grabbedDays_;  ///< days from its start to where it was grabbed
+    qreal days_ = 0;     ///< dragged so far, with the part of a day
+    int towards_ = 1;    ///< later days, or earlier: -1
     ChartWish shown_;
     bool begun_ = false;
 };

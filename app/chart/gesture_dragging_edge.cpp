@@ -40,6 +40,13 @@ Gesture::Next DraggingEdgeGesture::moved(ChartHand& hand, QPointF at) {
     return nullptr;
 }
 
+std::vector<ChartWish> DraggingEdgeGesture::expected(const ChartHand& /*hand*/) const {
+    std::vector<ChartWish> wishes;
+    for (const int cells : {shown_ + 1, shown_ - 1})
+        if (cells != saved_ && cells > 0) wishes.push_back(wishFor(edge_, cells));
+    return wishes;
+}
+
 Gesture::Next DraggingEdgeGesture::release(ChartHand& hand, QPointF at) {
     moved(hand, at);
     if (shown_ != saved_) hand.save(wishFor(edge_, shown_));

@@ -13,6 +13,8 @@ public:
     /// Saves, unless the count is what it was.
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
+    /// A cell more, and one less.
+    [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:
     QPointF grabbed_;

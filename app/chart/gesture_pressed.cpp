@@ -11,26 +11,34 @@
 
 namespace tenthday {
 
+bool PressedGesture::isOnBatch() const {
+    return !key_.batch.isNone() && key_.hit != Hit::Trouble;  // words are no batch
+}
+
+Gesture::Next PressedGesture::begun(const ChartHand& hand) const {
+    if (key_.hit == Hit::Head) return std::make_unique<ChoosingDayGesture>();
+    if (key_.hit == Hit::Strip)
+        return std::make_unique<JumpingGesture>(hand.axis(), hand.scrollY());
+    if (key_.hit == Hit::Grafts) return std::make_unique<DraggingEdgeGesture>(hand, at_, key_);
+    if (!isOnBatch()) return std::make_unique<PanningGesture>(at_, hand.axis(), hand.scrollY());
+    const auto start = hand.savedStart(key_.batch);
+    if (!start) return nullptr;
+    return std::make_unique<DraggingBatchGesture>(hand, at_, key_, *start);
+}
+
 Gesture::Next PressedGesture::moved(ChartHand& hand, QPointF at) {
     if (QLineF(at_, at).length() < hand.dragDistance()) return nullptr;
-    Next next;
-    if (key_.hit == Hit::Head) {
-        next = std::make_unique<ChoosingDayGesture>();
-    } else if (key_.hit == Hit::Strip) {
-        next = std::make_unique<JumpingGesture>(hand.axis(), hand.scrollY());
-    } else if (key_.hit == Hit::Grafts) {
-        next = std::make_unique<DraggingEdgeGesture>(hand, at_, key_);
-    } else if (!key_.batch.isNone() && key_.hit != Hit::Trouble) {  // words are no batch
-        const auto start = hand.savedStart(key_.batch);
-        if (!start) return nullptr;
-        const auto along = hand.movingWith(key_.batch);
-        if (along.size() == 1) hand.select(key_.batch);
-        next = std::make_unique<DraggingBatchGesture>(hand, at_, key_, *start);
-    } else {
-        next = std::make_unique<PanningGesture>(at_, hand.axis(), hand.scrollY());
-    }
+    auto next = begun(hand);
+    if (!next) return nullptr;
+    if (isOnBatch() && key_.hit != Hit::Grafts && hand.movingWith(key_.batch).size() == 1)
+        hand.select(key_.batch);
     if (auto further = next->moved(hand, at)) return further;
     return next;
+}
+
+std::vector<ChartWish> PressedGesture::expected(const ChartHand& hand) const {
+    const auto next = begun(hand);
+    return next ? next->expected(hand) : std::vector<ChartWish>{};
 }
 
 Gesture::Next PressedGesture::release(ChartHand& hand, QPointF at) {

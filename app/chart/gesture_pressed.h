@@ -11,8 +11,13 @@ public:
     /// A click: selects the batch under it, chooses the day under it.
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
+    [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:
+    [[nodiscard]] bool isOnBatch() const;
+    /// What a move begins; null: nothing, here.
+    [[nodiscard]] Next begun(const ChartHand& hand) const;
+
     QPointF at_;
     TargetKey key_;
 };

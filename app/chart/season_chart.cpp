@@ -64,6 +64,7 @@ SeasonChart::SeasonChart(QWidget* parent)
 void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
     saved_ = shown_ = outlook;
+    expected_.clear();
     options_.before = nullptr;
     letGo();
     moving_.reset();
@@ -194,6 +195,7 @@ void SeasonChart::paintEvent(QPaintEvent* event) {
     painter.setClipping(false);
     if (!ground_.isKept()) groundTimer_.start();
     magnet_->frameEnds();
+    expectNext();
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -257,6 +259,7 @@ void SeasonChart::showPreview(const ChartWish& wish) {
 
 void SeasonChart::dropPreview() {
     moving_.reset();
+    expected_.clear();
     card_->hide();
     Q_EMIT previewDropped();
 }
@@ -274,6 +277,13 @@ void SeasonChart::goTo(Gesture::Next next) {
         edgeTimer_.stop();
     else if (!edgeTimer_.isActive())
         edgeTimer_.start();
+    if (!isRepaintAsked_) expectNext();  // else once that is painted
+}
+
+void SeasonChart::expectNext() {
+    const auto wishes = gesture_->expected(*this);
+    if (std::exchange(expected_, wishes) == wishes) return;
+    if (!wishes.empty()) Q_EMIT previewsExpected(wishes);
 }
 
 void SeasonChart::placeAxis() {

@@ -83,6 +83,8 @@ public:
 Q_SIGNALS:
     void previewRequested(const tenthday::ChartWish& wish);
     void previewDropped();
+    /// One of these is likely to be requested next, the first sooner than the others.
+    void previewsExpected(const std::vector<tenthday::ChartWish>& wishes);
     /// To be saved, in one step.
     void wished(const tenthday::ChartWish& wish);
     void batchSelected();
@@ -147,6 +149,7 @@ private:
     void save(const ChartWish& wish) override;
 
     void goTo(Gesture::Next next);
+    void expectNext();
     bool moveKey(int key, Qt::KeyboardModifiers with);
     bool placeKey(int key, Qt::KeyboardModifiers with);
     bool findKey(int key, Qt::KeyboardModifiers with);
@@ -195,6 +198,7 @@ private:
     bool isRepaintAsked_ = false;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;  ///< previewed now
+    std::vector<ChartWish> expected_;  ///< to be next, as it was told last
     HoverCard* card_;
     ChartOrders* orders_;
     Magnet* magnet_;

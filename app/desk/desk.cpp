@@ -39,7 +39,7 @@ Result<ChangeSet> stepOn(const Snapshot& shown, BookFile& file, Fresh fresh) {
 }  // namespace
 
 Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot)
-    : file_(std::move(file)), clock_(clock), saved_(outlookOf(snapshot, *memo_)) {
+    : file_(std::move(file)), clock_(clock), saved_(seasons_.of(snapshot)) {
     readEarlierSeasons();
 }
 
@@ -69,13 +69,13 @@ void Desk::forgetEarlier() {
     if (!snapshot().earlier()) return;
     Snapshot alone = snapshot();
     alone.setEarlier(nullptr);
-    saved_ = outlookOf(alone, *memo_);
+    saved_ = seasons_.of(alone);
 }
 
 void Desk::learn(const std::shared_ptr<const EarlierOutcomes>& earlier) {
     const auto with = [&](Snapshot snapshot) {
         snapshot.setEarlier(earlier);
-        return outlookOf(snapshot, *memo_);
+        return seasons_.of(snapshot);
     };
     saved_ = with(saved_->snapshot);
     preview_.reset();  // what is shown now passes for what is saved
@@ -128,7 +128,7 @@ Result<void> Desk::save(const ChangeSet& changes) {
         if (read) next = std::move(read);  // else what is saved is shown as it was edited
         next.value().setEarlier(snapshot().earlier());
     }
-    saved_ = outlookOf(next.value(), *memo_);
+    saved_ = seasons_.of(next.value());
     preview_.reset();
     if (isWide || touchesEarlier(changes)) readEarlierSeasons();
     return {};
@@ -176,13 +176,13 @@ Result<void> Desk::preview(const std::optional<ChangeSet>& changes) {
     if (!changes) {
         if (!preview_) return {};
         preview_.reset();
-        memo_.emplace(*saved_);  // sooner: the next preview is near it
+        seasons_.goOnFrom(saved_);
         show(Cause::PreviewDropped, nullptr);
         return {};
     }
-    auto next = applied(snapshot(), *changes);
+    auto next = seasons_.after(saved_, *changes);
     if (!next) return refused(next.error());
-    preview_ = outlookOf(next.value(), *memo_);
+    preview_ = std::move(next).value();
     show(Cause::Previewed, &*changes);
     return {};
 }
@@ -191,7 +191,7 @@ Result<void> Desk::showSeason(Id<Season> season) {
     auto read = file_->read({season, false});
     if (!read) return refused(read.error());
     preview_.reset();
-    saved_ = outlookOf(read.value(), *memo_);
+    saved_ = seasons_.of(read.value());
     readEarlierSeasons();
     show(Cause::Opened, nullptr);
     return {};
@@ -203,7 +203,7 @@ void Desk::refreshToday() {
     Snapshot next = snapshot();
     next.setToday(day);
     preview_.reset();
-    saved_ = outlookOf(next, *memo_);
+    saved_ = seasons_.of(next);
     show(Cause::NewDay, nullptr);
 }
 

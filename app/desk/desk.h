@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "book/book_file.h"
+#include "desk/seasons_ahead.h"
 #include "desk/side_work.h"
 #include "desk/undo_stack.h"
 #include "outlook/outlook.h"
@@ -55,6 +56,11 @@ public:
     /// Shows what an edit of what is saved would lead to, without saving; nullopt drops it.
     /// Each preview replaces the last.
     [[nodiscard]] Result<void> preview(const std::optional<ChangeSet>& changes);
+    /// One of these edits is likely to be previewed next, the first sooner than the others: their
+    /// seasons are derived beside, so that they are there by then.
+    void expect(const std::vector<ChangeSet>& edits) { seasons_.expect(saved_, edits); }
+    /// So many previews were there when they were asked for.
+    [[nodiscard]] int previewsWereThere() const { return seasons_.wereThere(); }
 
     /// Reads another season. What was done before can still be undone, though maybe not seen.
     [[nodiscard]] Result<void> showSeason(Id<Season> season);
@@ -82,7 +88,7 @@ private:
 
     std::unique_ptr<BookFile> file_;
     Clock clock_;
-    std::optional<OutlookMemo> memo_{std::in_place};
+    SeasonsAhead seasons_;
     OutlookPtr saved_;
     OutlookPtr preview_;
     UndoStack undo_;

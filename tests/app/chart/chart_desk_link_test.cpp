@@ -90,6 +90,54 @@ TEST_F(LinkedChart, AltArrowIsOneUndoStep) {
     EXPECT_EQ(dayInFile(), day("2027-06-04"));
 }
 
+// The next day's season is derived while the hand is on its way there.
+TEST_F(LinkedChart, WhatADragComesToIsThereBefore) {
+    const auto from = load();
+    const qreal day = chart_->dayAxis().dayWidth();
+    QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from);
+    int days = 0;
+    const bool wasThere = QTest::qWaitFor([&] {
+        days = days % 9 + 1;
+        QTest::mouseMove(chart_.get(), from + QPoint(static_cast<int>(std::lround(days * day)), 0));
+        return desk_->previewsWereThere() > 1;
+    });
+    EXPECT_TRUE(wasThere);
+    EXPECT_EQ(shownDay(), test::day("2027-06-04") + Days{days});
+    EXPECT_EQ(dayInFile(), test::day("2027-06-04"));
+    QTest::keyClick(chart_.get(), Qt::Key_Escape);
+    EXPECT_EQ(chart_->outlook(), desk_->saved());
+}
+
+TEST_F(LinkedChart, WhatComesNextIsToldOnceAndTheWayTheHandGoesFirst) {
+    std::vector<std::vector<ChartWish>> told;
+    QObject::connect(chart_.get(), &SeasonChart::previewsExpected, chart_.get(),
+                     [&](const auto& wishes) { told.push_back(wishes); });
+    const auto from = load();
+    const auto at = [&](qreal days) {
+        return from + QPoint(static_cast<int>(std::lround(days * chart_->dayAxis().dayWidth())), 0);
+    };
+    const auto moveTo = [&](qreal days) {
+        QTest::mouseMove(chart_.get(), at(days));
+        QTest::qWait(50);  // painted: then it is told
+    };
+    QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from);
+    ASSERT_EQ(told.size(), 1U) << "either day beside";
+    ASSERT_EQ(told.back().size(), 2U);
+    EXPECT_EQ(told.back().front().by, Days{1});
+    EXPECT_EQ(told.back().back().by, Days{-1});
+    moveTo(2);
+    ASSERT_FALSE(told.back().empty());
+    EXPECT_GT(told.back().front().by, Days{2});
+    const auto before = told.size();
+    moveTo(2.1);
+    EXPECT_EQ(told.size(), before) << "nothing else is to come";
+    moveTo(1.9);
+    ASSERT_EQ(told.size(), before + 1);
+    EXPECT_LT(told.back().front().by, Days{2});
+    QTest::keyClick(chart_.get(), Qt::Key_Escape);
+    EXPECT_FALSE(desk_->isPreviewing());
+}
+
 TEST_F(LinkedChart, AGraftMoreIsOneUndoStepWithItsName) {
     const auto grafts = [&] {
         return desk_->snapshot().all<BatchBar>().of(kBatch.uuid).front()->cells.value;

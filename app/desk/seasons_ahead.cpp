@@ -1,0 +1,148 @@
+#include "desk/seasons_ahead.h"
+
+#include <algorithm>
+#include <deque>
+#include <mutex>
+#include <optional>
+#include <utility>
+
+#include "desk/beside.h"
+
+namespace tenthday {
+namespace {
+
+/// The one shown, its neighbours on either side, and the one before.
+constexpr std::size_t kMostKept = 4;
+
+/// Which rows an edit turns into which: those of the very same edit are the very same rows.
+using Rows = std::vector<std::pair<std::shared_ptr<const void>, std::shared_ptr<const void>>>;
+Rows rowsOf(const ChangeSet& edit) {
+    Rows rows;
+    for (const auto& change : edit.rows)
+        rows.push_back(visitChange(
+            [](const auto& of) { return Rows::value_type(of.before, of.after); }, change));
+    return rows;
+}
+
+/// An edit of what was saved then.
+struct Edit {
+    OutlookPtr saved;
+    ChangeSet changes;
+    Rows rows;
+
+    [[nodiscard]] bool isSame(const Edit& other) const {
+        return saved == other.saved && rows == other.rows;
+    }
+};
+
+struct Derived {
+    Edit edit;
+    OutlookPtr season;
+    bool isAhead = false;  ///< and was not asked for yet
+};
+
+}  // namespace
+
+struct SeasonsAhead::State {
+    std::mutex deriving;  ///< taken before `listing`; held while a season is derived
+    OutlookMemo memo;
+
+    std::mutex listing;
+    std::deque<Edit> expected;
+    std::deque<Derived> kept;  ///< those asked for last, or derived last, at the end
+    bool isAtWork = false;
+
+    State() = default;
+    explicit State(const Outlook& last) : memo(last) {}
+
+    /// @param keep  under `listing`
+    void add(Derived derived) {
+        kept.push_back(std::move(derived));
+        if (kept.size() > kMostKept) kept.pop_front();
+    }
+    [[nodiscard]] bool isKept(const Edit& edit) const {
+        return std::any_of(kept.begin(), kept.end(),
+                           [&](const Derived& of) { return of.edit.isSame(edit); });
+    }
+    /// The next of those expected; none: the thread beside is done.
+    [[nodiscard]] std::optional<Edit> next() {
+        const std::lock_guard lock(listing);
+        if (expected.empty()) {
+            isAtWork = false;
+            return std::nullopt;
+        }
+        auto edit = std::move(expected.front());
+        expected.pop_front();
+        return edit;
+    }
+    void deriveExpected() {
+        for (;;) {
+            const std::lock_guard lock(deriving);
+            const auto edit = next();
+            if (!edit) return;
+            const auto snapshot = applied(edit->saved->snapshot, edit->changes);
+            if (!snapshot) continue;  // whoever asks for it is told why
+            auto season = outlookOf(snapshot.value(), memo);
+            const std::lock_guard list(listing);
+            add({*edit, std::move(season), true});
+        }
+    }
+};
+
+SeasonsAhead::SeasonsAhead() : state_(std::make_shared<State>()) {}
+SeasonsAhead::~SeasonsAhead() { expect(nullptr, {}); }
+
+OutlookPtr SeasonsAhead::of(const Snapshot& snapshot) {
+    expect(nullptr, {});
+    const std::lock_guard lock(state_->deriving);
+    state_->kept.clear();
+    return outlookOf(snapshot, state_->memo);
+}
+
+Result<OutlookPtr> SeasonsAhead::after(const OutlookPtr& saved, const ChangeSet& edit) {
+    Edit wanted{saved, edit, rowsOf(edit)};
+    const auto kept = [&]() -> OutlookPtr {
+        const std::lock_guard list(state_->listing);
+        state_->expected.clear();  // what is wanted now is derived here, if it is not yet
+        auto& all = state_->kept;
+        const auto found = std::find_if(all.begin(), all.end(),
+                                        [&](const Derived& of) { return of.edit.isSame(wanted); });
+        if (found == all.end()) return nullptr;
+        wereThere_ += std::exchange(found->isAhead, false);
+        std::rotate(found, found + 1, all.end());
+        return all.back().season;
+    };
+    if (auto season = kept()) return season;
+    const std::lock_guard lock(state_->deriving);
+    if (auto season = kept()) return season;
+    const auto next = applied(saved->snapshot, edit);
+    if (!next) return next.error();
+    auto season = outlookOf(next.value(), state_->memo);
+    const std::lock_guard list(state_->listing);
+    state_->add({std::move(wanted), season});
+    return season;
+}
+
+bool SeasonsAhead::has(const OutlookPtr& saved, const ChangeSet& edit) const {
+    const std::lock_guard list(state_->listing);
+    return state_->isKept({saved, edit, rowsOf(edit)});
+}
+
+void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits) {
+    const std::lock_guard list(state_->listing);
+    state_->expected.clear();
+    for (const auto& changes : edits) {
+        Edit edit{saved, changes, rowsOf(changes)};
+        if (!state_->isKept(edit)) state_->expected.push_back(std::move(edit));
+    }
+    if (state_->expected.empty() || std::exchange(state_->isAtWork, true)) return;
+    beside(Haste::Now, [state = state_] { state->deriveExpected(); });
+}
+
+/// Whatever is being derived just now is dropped with the rest, without waiting for it.
+void SeasonsAhead::goOnFrom(const OutlookPtr& saved) {
+    expect(nullptr, {});
+    state_ = std::make_shared<State>(*saved);
+}
+
+}  // namespace tenthday

@@ -1,0 +1,42 @@
+/// @file seasons_ahead.h  Seasons as edits would make them: derived when asked for, or before,
+/// beside the window's own work, where somebody says what is likely to be asked for next.
+#pragma once
+#include <memory>
+#include <vector>
+
+#include "base/result.h"
+#include "outlook/outlook.h"
+#include "records/change_set.h"
+
+namespace tenthday {
+
+/// Of one thread, which waits for nothing but a season that is just being derived. What comes out
+/// is the same whether it was expected or not.
+class SeasonsAhead {
+public:
+    SeasonsAhead();
+    ~SeasonsAhead();
+    SeasonsAhead(const SeasonsAhead&) = delete;
+    SeasonsAhead& operator=(const SeasonsAhead&) = delete;
+
+    /// The season of a snapshot.
+    [[nodiscard]] OutlookPtr of(const Snapshot& snapshot);
+    /// The season after an edit, or why it cannot be.
+    [[nodiscard]] Result<OutlookPtr> after(const OutlookPtr& saved, const ChangeSet& edit);
+    /// One of these edits is likely to be asked for next, the first sooner than the others. What
+    /// was expected before and is not there yet is not any more.
+    void expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits);
+    /// Forgets what was derived ahead; what comes next is near this.
+    void goOnFrom(const OutlookPtr& saved);
+    /// Whether after() would answer at once.
+    [[nodiscard]] bool has(const OutlookPtr& saved, const ChangeSet& edit) const;
+    /// So many seasons were derived before they were asked for, and asked for then.
+    [[nodiscard]] int wereThere() const { return wereThere_; }
+
+private:
+    struct State;
+    std::shared_ptr<State> state_;  ///< of the thread beside as well
+    int wereThere_ = 0;
+};
+
+}  // namespace tenthday

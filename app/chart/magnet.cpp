@@ -1,15 +1,20 @@
 #include "chart/magnet.h"
 
-#include <QThread>
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <condition_variable>
+#include <mutex>
 #include <optional>
+#include <utility>
 
 #include "drafting/day_trials.h"
 
 namespace tenthday {
 
 namespace {
+
+using Clock = std::chrono::steady_clock;
 
 /// Days aside of the batch's own, in the order they are tried: those near by first, in runs. From
 /// day to day little differs, and each is reckoned from the one before.
@@ -28,22 +33,81 @@ std::vector<Days> daysAside() {
 
 }  // namespace
 
+/// When a search may take the machine: a core that is busy with a day to try when a frame begins
+/// makes that frame late. So it tries one after a frame, where days are tried sooner than the next
+/// frame comes; on and on where none is made.
+class Magnet::Pace {
+public:
+    void frameBegins() {
+        const std::lock_guard lock(mutex_);
+        if (!std::exchange(isFrame_, true)) gap_ = Clock::now() - frameEnded_;
+    }
+    void frameEnds() {
+        const std::lock_guard lock(mutex_);
+        isFrame_ = false;
+        frameEnded_ = Clock::now();
+        isTurn_ = tried_ < gap_;
+        if (isTurn_) changed_.notify_all();
+    }
+    void end() {
+        const std::lock_guard lock(mutex_);
+        isOver_ = true;
+        changed_.notify_all();
+    }
+    /// Returns when the next day may be tried; in a while at the latest, so that a hand that never
+    /// rests gets its clear days all the same. @return false: it is over
+    [[nodiscard]] bool awaitTurn() {
+        using namespace std::chrono_literals;
+        constexpr auto kRest = 40ms;
+        constexpr auto kPatience = 150ms;
+        std::unique_lock lock(mutex_);
+        const auto latest = Clock::now() + kPatience;
+        const auto mayGo = [&] {
+            const auto now = Clock::now();
+            return isOver_ || isTurn_ || now >= latest || (!isFrame_ && now - frameEnded_ > kRest);
+        };
+        while (!mayGo()) changed_.wait_for(lock, kRest);
+        isTurn_ = false;
+        return !isOver_;
+    }
+    /// So long a day took to try.
+    void tookFor(Clock::duration time) {
+        const std::lock_guard lock(mutex_);
+        tried_ = time;
+    }
+
+private:
+    std::mutex mutex_;
+    std::condition_variable changed_;
+    bool isFrame_ = false;
+    bool isTurn_ = false;
+    bool isOver_ = false;
+    Clock::time_point frameEnded_ = Clock::now();  ///< a search begins with a frame to come
+    Clock::duration gap_{};                        ///< between the last two frames
+    Clock::duration tried_{};
+};
+
+Magnet::Magnet(QObject* parent) : QObject(parent), pace_(std::make_shared<Pace>()) {}
+void Magnet::frameBegins() { pace_->frameBegins(); }
+void Magnet::frameEnds() { pace_->frameEnds(); }
+
 /// Tries days one by one. Asked by one thread after the other.
 class Magnet::Search {
 public:
-    Search(OutlookPtr saved, Id<Batch> batch, std::shared_ptr<const Pace> pace)
+    Search(OutlookPtr saved, Id<Batch> batch, std::shared_ptr<Pace> pace)
         : saved_(std::move(saved)), batch_(batch), pace_(std::move(pace)) {}
 
     /// Tries some more of them.
     void some() {
         constexpr int kAtOnce = 11;
         for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
-            giveWay();
-            if (pace_->isOver) return;
+            if (!pace_->awaitTurn()) return;
+            const auto begun = Clock::now();
             if (!trials_) begin();
             if (isDone()) break;  // all were before today
             const Day day = start_ + days_[tried_];
             if (trials_->clashesWithNothing(day)) clear_.push_back(day);
+            pace_->tookFor(Clock::now() - begun);
         }
         std::sort(clear_.begin(), clear_.end());
     }
@@ -57,19 +121,10 @@ private:
         std::erase_if(days_, [&](Days by) { return start_ + by < saved_->snapshot.today(); });
         trials_.emplace(*saved_, draft, FreeDays{});
     }
-    /// The drag goes on meanwhile: its frames come first on a machine of few cores. A hand that
-    /// never rests gets its clear days all the same.
-    void giveWay() const {
-        constexpr unsigned long kPauseMs = 4;
-        constexpr int kMostPauses = 6;
-        int pauses = 0;
-        do QThread::msleep(kPauseMs);
-        while (pace_->isFrame && !pace_->isOver && ++pauses < kMostPauses);
-    }
 
     OutlookPtr saved_;
     Id<Batch> batch_;
-    std::shared_ptr<const Pace> pace_;
+    std::shared_ptr<Pace> pace_;
     Day start_{};
     std::optional<DayTrials> trials_;
     std::vector<Days> days_ = daysAside();
@@ -99,7 +154,7 @@ void Magnet::lookOn(const std::shared_ptr<Search>& search) {
 
 void Magnet::end() {
     work_.cancel();
-    pace_->isOver = true;
+    pace_->end();
     pace_ = std::make_shared<Pace>();
     isLooking_ = false;
     clear_.clear();

@@ -2,7 +2,6 @@
 /// own work, while the drag goes on.
 #pragma once
 #include <QObject>
-#include <atomic>
 #include <memory>
 #include <vector>
 
@@ -18,7 +17,7 @@ public:
     /// So many days on either side of the batch's own are tried.
     static constexpr int kReach = 14;
 
-    explicit Magnet(QObject* parent = nullptr) : QObject(parent) {}
+    explicit Magnet(QObject* parent = nullptr);
     ~Magnet() override { end(); }
 
     /// Looks for days about the batch's start. @param saved  the season as kept
@@ -29,9 +28,9 @@ public:
     [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
     /// More may come.
     [[nodiscard]] bool isLooking() const { return isLooking_; }
-    /// While a frame of the drag is made, the search gives way to it for a moment.
-    void frameBegins() { pace_->isFrame = true; }
-    void frameEnds() { pace_->isFrame = false; }
+    /// While frames of the drag are made, the search goes on between them.
+    void frameBegins();
+    void frameEnds();
 
 Q_SIGNALS:
     /// More of them.
@@ -43,12 +42,8 @@ private:
 
     std::vector<Day> clear_;
     bool isLooking_ = false;
-    /// What a search is told while it runs.
-    struct Pace {
-        std::atomic<bool> isFrame = false;
-        std::atomic<bool> isOver = false;
-    };
-    std::shared_ptr<Pace> pace_ = std::make_shared<Pace>();
+    class Pace;
+    std::shared_ptr<Pace> pace_;
     SideWork work_{this};
 };
 

@@ -1,0 +1,15 @@
+// Tunes the allocator that programs are linked with. Stands beside main.cpp, in no library.
+#include <mimalloc.h>
+
+namespace {
+
+/// A frame of a drag frees what the next one allocates again. Memory given back to the system at
+/// once comes again page by page, each with a fault.
+constexpr long kKeepFreedMs = 1000;
+
+[[maybe_unused]] const bool isTuned = [] {
+    mi_option_set(mi_option_decommit_delay, kKeepFreedMs);
+    return true;
+}();
+
+}  // namespace

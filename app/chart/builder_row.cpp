@@ -211,7 +211,7 @@ void layBuilderRow(const LaneInput& input, const BuilderRow& row, const QRectF& 
                    BuilderTracks& tracks, Sheet& sheet) {
     const auto& snap = sheet.snap();
     const qreal base = snap(area.bottom() - tracks.belowBar());
-    sheet.fill(Layer::Ground, Role::Grid,
+    sheet.fill(Layer::Under, Role::Grid,
                {input.axis.left(), base, input.axis.width(), snap.hair()});
     layGhosts(input, row, base, tracks, sheet);
     if (row.builder) layMarks(input, row, area, base, tracks, sheet);

@@ -43,7 +43,7 @@ void layOutside(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     const auto& axis = input.axis;
     QRectF run;  // of neighbouring days
     const auto hatchRun = [&] {
-        sheet.hatch(Layer::Ground, Role::OutsideHatch, run, Slope::Rising, kSpacing, 1);
+        sheet.hatch(Layer::Under, Role::OutsideHatch, run, Slope::Rising, kSpacing, 1);
     };
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
         if (!isOutside(input.outlook.limits, day)) continue;
@@ -66,8 +66,13 @@ void layUntold(const LaneInput& input, std::vector<Trouble> untold, const Builde
 
 }  // namespace
 
+/// Where all of a season share the height there is, a track more in a drag takes its room from the
+/// others: lanes below hold still.
 LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) const {
-    const auto tracks = countTracks(builderRows(input.outlook, input.options.heldTracks));
+    const auto& before = input.options.before;
+    const bool holds = before && input.axis.dayWidth() < kSeasonDay;
+    const auto tracks = countTracks(holds ? builderRows(*before)
+                                          : builderRows(input.outlook, input.options.heldTracks));
     const qreal head = headOf(ruler);
     return {head + tracks * leastTrack(input.axis, tracks), head + tracks * kWishedTrack,
             head + tracks * kMostTrack, 4.0 * tracks};

@@ -17,7 +17,8 @@
 
 namespace tenthday {
 
-/// Painted in this order: days and what stands on them, then the column of names, then the head.
+/// Painted in this order: the days alone, what stands on them, then the column of names, then the
+/// head.
 enum class Layer : std::uint8_t {
     Ground,
     Under,

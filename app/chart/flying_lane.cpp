@@ -188,7 +188,7 @@ void FlyingLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     if (!weather) return;
     const auto bars = sheet.snap().rect(area.left(), area.top() + kPad + drones, area.right(),
                                         area.bottom() - kPad);
-    sheet.fill(Layer::Ground, Role::Grid,
+    sheet.fill(Layer::Under, Role::Grid,
                {axis.left(), bars.bottom(), axis.width(), sheet.snap().hair()});
     for (Day day = input.visible.first; day <= input.visible.last; day += Days{1})
         layDay(input, day, bars, sheet);

@@ -11,7 +11,7 @@ void FoldedLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     sheet.text(Layer::Names, Role::InkSoft, Type::Label, name_,
                {input.titleLeft, sheet.baselineAt(Type::Label, nameMiddle(area, sheet.ruler()))},
                Align::Left);
-    sheet.fill(Layer::Ground, Role::Grid,
+    sheet.fill(Layer::Under, Role::Grid,
                {input.axis.left(), area.bottom(), input.axis.width(), sheet.snap().hair()});
 }
 

@@ -126,7 +126,7 @@ void layScale(const LaneInput& input, const Curve& curve, const std::vector<QRec
     std::vector<ScaleNumber> numbers;
     for (std::int32_t queens = step; queens <= curve.top(); queens += step) {
         const qreal y = sheet.snap()(curve.yOf(queens));
-        sheet.fill(Layer::Ground, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
+        sheet.fill(Layer::Under, Role::Grid, {input.axis.left(), y, input.axis.width(), hair});
         numbers.push_back({chart_text::number(queens), y});
     }
     layScaleNumbers(input, numbers, names, top, sheet);

@@ -297,11 +297,42 @@ LaneInput withRibbon(const LaneInput& input, Ribbon& ribbon) {
             input.titleLeft, ribbon,     input.stacks,  input.isAsBefore};
 }
 
+/// Frames of a drag are short of time: what nobody sees is left out of them. Who asks for a place
+/// otherwise, to bring it into sight, finds all of them.
+bool isUnseen(const LaneInput& input, const QRectF& area, const QRectF& plot) {
+    constexpr qreal kBeyond = 40;  // px: no lane reaches so far out of its area
+    return input.options.before && !input.options.isPicture &&
+           (area.bottom() < plot.top() - kBeyond || area.top() > plot.bottom() + kBeyond);
+}
+
+/// What a lane gave under other days or options holds no more once it was left out.
+void passOver(PlacedLane& at, bool isAsBefore) {
+    if (isAsBefore) return;
+    at.laid.reset();
+    at.written.reset();
+}
+
+/// Yards whose lanes will be laid, or still lie.
+std::vector<const YardOutlook*> yardsSeen(const LaneInput& input, const Lanes& lanes,
+                                          const QRectF& plot) {
+    std::vector<const YardOutlook*> yards;
+    for (const auto& at : lanes)
+        if (const auto* of = dynamic_cast<const YardLane*>(at.lane.get());
+            of && !isUnseen(input, at.area, plot))
+            yards.push_back(&input.outlook.nucs.yards[of->yard()]);
+    return yards;
+}
+
 /// Lanes side by side, each on a sheet and with ribbon's ends of its own; put together in their
 /// order, whoever is ready first.
-void layEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
+void layEach(const LaneInput& input, Lanes& lanes, const QRectF& plot, Sheet& sheet) {
+    input.stacks.reckon(yardsSeen(input, lanes, plot), input.visible);
     sideBySide(lanes.size(), [&](std::size_t i) {
         auto& at = lanes[i];
+        at.endsUnseen = {};
+        at.isUnseen = isUnseen(input, at.area, plot) &&
+                      at.lane->staysUnseen(withRibbon(input, at.endsUnseen), at.area);
+        if (at.isUnseen) return passOver(at, input.isAsBefore);
         if (at.laid)
             if (const auto down = at.lane->stillLies(withRibbon(input, at.ends), at.area)) {
                 if (*down != 0) at.laid->moveDown(*down), at.ends.moveEndsDown(*down);
@@ -313,8 +344,8 @@ void layEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
     });
     std::vector<const Sheet*> sheets;
     for (const auto& at : lanes) {
-        sheets.push_back(at.laid.get());
-        input.ribbon.takeEnds(at.ends);
+        if (!at.isUnseen) sheets.push_back(at.laid.get());
+        input.ribbon.takeEnds(at.isUnseen ? at.endsUnseen : at.ends);
     }
     sheet.append(sheets);
 }
@@ -323,6 +354,7 @@ void layEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
 void writeEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
     sideBySide(lanes.size(), [&](std::size_t i) {
         auto& at = lanes[i];
+        if (at.isUnseen) return;
         Ribbon ribbon;
         ribbon.course = input.ribbon.course;
         const auto own = withRibbon(input, ribbon);
@@ -335,7 +367,8 @@ void writeEach(const LaneInput& input, Lanes& lanes, Sheet& sheet) {
         at.lane->write(own, *at.written);
     });
     std::vector<const Sheet*> sheets;
-    for (const auto& at : lanes) sheets.push_back(at.written.get());
+    for (const auto& at : lanes)
+        if (!at.isUnseen) sheets.push_back(at.written.get());
     sheet.append(sheets);
 }
 
@@ -354,7 +387,7 @@ std::vector<LaneSpan> layLanes(const LaneInput& input, Lanes& lanes,
         spans.push_back({lanes[i].title, y - heights[i], y, lanes[i].isRowsOfBefore});
         if (i == kBuilders) underBuilders = y;
     }
-    layEach(input, lanes, sheet);
+    layEach(input, lanes, plot, sheet);
     layRibbon(input, underBuilders, sheet);
     writeEach(input, lanes, sheet);
     return spans;

@@ -14,7 +14,9 @@ struct PlacedLane {
     QRectF area{};
     std::unique_ptr<Sheet> laid{};
     std::unique_ptr<Sheet> written{};
-    Ribbon ends{};  ///< of the ribbon, as laid
+    Ribbon ends{};          ///< of the ribbon, as laid
+    bool isUnseen = false;  ///< not laid now: what it gave is of another time
+    Ribbon endsUnseen{};    ///< of now
 };
 using Lanes = std::vector<PlacedLane>;
 

@@ -115,6 +115,12 @@ public:
                                                          const QRectF& /*area*/) {
         return std::nullopt;
     }
+    /// Out of sight: gives the ribbon's ends as lay() would, and no more. Changes nothing of what
+    /// is kept. @return false: it is laid all the same
+    [[nodiscard]] virtual bool staysUnseen(const LaneInput& /*input*/,
+                                           const QRectF& /*area*/) const {
+        return false;
+    }
     /// y of the middle of its name.
     [[nodiscard]] virtual qreal nameMiddle(const QRectF& area, const TextRuler& ruler) const {
         return area.top() + 2 + ruler.line(Type::Label) / 2;

@@ -11,6 +11,10 @@ public:
     explicit SidesLane(std::size_t yard) : yard_(yard) {}
     [[nodiscard]] LaneHeight height(const LaneInput& input, const TextRuler& ruler) const override;
     void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
+    [[nodiscard]] bool staysUnseen(const LaneInput& /*input*/,
+                                   const QRectF& /*area*/) const override {
+        return true;  // no ribbon ends here
+    }
     /// How late weather makes a batch, in the first of its nucs that has room for it.
     void write(const LaneInput& input, Sheet& sheet) override;
 

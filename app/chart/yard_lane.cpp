@@ -89,19 +89,44 @@ QRectF staySpan(const YardPicture& picture, Id<Batch> batch) {
     return span;
 }
 
-/// A frame about the selected batches' nucs, and where the first one's cells enter them.
+/// A frame about the selected batches' nucs.
 void laySelection(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     for (const auto& block : picture.blocks) {
         if (!input.isMarked(block.batch)) continue;
         const auto span = staySpan(picture, block.batch);
         if (span.isNull()) continue;
-        const bool entersInSight =
-            input.isSelected(block.batch) && span.left() > input.axis.left() + 1;
         const QRectF stay(QPointF(span.left(), block.top), QPointF(span.right(), block.bottom));
         sheet.frame(Layer::Marks, Role::Selection, stay.adjusted(-2, -2, 1, 2), 1.6, 3);
-        if (entersInSight)
-            input.ribbon.ins.push_back({stay.left(), stay.top(), stay.bottom(), block.nucs});
     }
+}
+
+/// Where the first selected batch's cells enter its nucs. @return whether it has any on these days
+bool giveEnds(const LaneInput& input, const YardPicture& picture) {
+    bool isThere = false;
+    for (const auto& block : picture.blocks) {
+        if (!input.isSelected(block.batch)) continue;
+        const auto span = staySpan(picture, block.batch);
+        if (span.isNull()) continue;
+        isThere = true;
+        if (span.left() > input.axis.left() + 1)
+            input.ribbon.ins.push_back({span.left(), block.top, block.bottom, block.nucs});
+    }
+    return isThere;
+}
+
+QRectF nucsIn(const QRectF& area, const Snap& snap) {
+    return snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
+}
+
+/// In sight, from the first day to the last on which the batch is there.
+DayWindow daysInSight(const LaneInput& input, const YardOutlook& yard, Id<Batch> batch) {
+    DayWindow days{input.visible.last + Days{1}, input.visible.first - Days{1}};
+    for (const auto& block : yard.blocks) {
+        if (block.batch != batch) continue;
+        days.first = std::min(days.first, block.days.first);
+        days.last = std::max(days.last, block.days.last);
+    }
+    return {std::max(days.first, input.visible.first), std::min(days.last, input.visible.last)};
 }
 
 }  // namespace
@@ -134,15 +159,26 @@ void YardLane::lay(const LaneInput& input, const QRectF& area, Sheet& sheet) {
     written_.reset();
     const auto& yard = input.outlook.nucs.yards[yard_];
     const auto& snap = sheet.snap();
-    const QRectF nucs = snap.rect(area.left(), area.top() + kGap, area.right(), area.bottom());
+    const auto nucs = nucsIn(area, snap);
     sheet.target({.hit = Hit::YardRow, .yard = yard.yard->id}, nucs);
-    picture_ = yardPicture(input, yard, nucs, snap);
+    picture_ = yardPicture(input, yard, input.visible, nucs, snap);
     layColumns(input, picture_, sheet);
     layPlannedStays(input, picture_, sheet);
     layEdges(input, nucs, sheet);
     laySelection(input, picture_, sheet);
+    giveEnds(input, picture_);
     layProposedStays(input, yard.yard->id, yard.mostSides, nucs, sheet);
     layNames(input, yard, nucs, sheet);
+}
+
+bool YardLane::staysUnseen(const LaneInput& input, const QRectF& area) const {
+    if (!input.options.selected) return true;
+    const auto& yard = input.outlook.nucs.yards[yard_];
+    const Snap snap{input.options.pixelRatio};
+    const auto days = daysInSight(input, yard, *input.options.selected);
+    for (Day day = days.first; day <= days.last; day += Days{1})
+        if (giveEnds(input, yardPicture(input, yard, {day, day}, nucsIn(area, snap), snap))) break;
+    return true;
 }
 
 std::optional<qreal> YardLane::stillWritten(const LaneInput& input) {

@@ -12,6 +12,7 @@ public:
     void lay(const LaneInput& input, const QRectF& area, Sheet& sheet) override;
     [[nodiscard]] std::optional<qreal> stillLies(const LaneInput& input,
                                                  const QRectF& area) override;
+    [[nodiscard]] bool staysUnseen(const LaneInput& input, const QRectF& area) const override;
     void write(const LaneInput& input, Sheet& sheet) override;
     [[nodiscard]] std::optional<qreal> stillWritten(const LaneInput& input) override;
     [[nodiscard]] std::size_t yard() const { return yard_; }

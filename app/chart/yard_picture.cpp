@@ -73,8 +73,8 @@ void YardPicture::moveDown(qreal by) {
     for (auto& block : blocks) block.top += by, block.bottom += by;
 }
 
-YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const QRectF& area,
-                        const Snap& snap) {
+YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const DayWindow& days,
+                        const QRectF& area, const Snap& snap) {
     YardPicture picture;
     picture.yard = &yard;
     const qreal pxPerNuc = area.height() / std::max(1, yard.mostSides);
@@ -82,19 +82,21 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const Q
     for (const auto& place : input.stacks.places(yard))
         picture.blocks.push_back(
             {place.batch, snap(yOf(place.to)), snap(yOf(place.from)), place.to - place.from});
-    for (Day day = input.visible.first; day <= input.visible.last; day += Days{1}) {
+    for (Day day = days.first; day <= days.last; day += Days{1}) {
         DayColumn column{day, {}, {}};
         const auto index = (day - input.outlook.season.first).count();
         if (index >= 0 && index < static_cast<int>(yard.days.size()))
             column.numbers = yard.days[static_cast<std::size_t>(index)].numbers;
         const qreal left = std::max(input.axis.xOf(day), input.axis.left());
         const qreal right = std::min(input.axis.xOf(day + Days{1}), input.axis.right());
+        const auto width = snap.rect(left, 0, right, 0);
         const auto& runs = input.stacks.on(yard, day);
         column.boxes.reserve(runs.size());
         for (const auto& run : runs) {
-            const auto rect = snap.rect(left, yOf(static_cast<double>(run.to)), right,
-                                        yOf(static_cast<double>(run.from)));
-            if (rect.height() > 0) column.boxes.push_back({run, rect});
+            const qreal top = snap(yOf(static_cast<double>(run.to)));
+            const qreal bottom = snap(yOf(static_cast<double>(run.from)));
+            if (top < bottom)
+                column.boxes.push_back({run, {width.left(), top, width.width(), bottom - top}});
         }
         picture.columns.push_back(std::move(column));
     }

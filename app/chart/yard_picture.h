@@ -36,8 +36,9 @@ struct YardPicture {
     void moveDown(qreal by);
 };
 
+/// @param days  to be seen, or some of them
 [[nodiscard]] YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard,
-                                      const QRectF& area, const Snap& snap);
+                                      const DayWindow& days, const QRectF& area, const Snap& snap);
 
 /// Fills and hatches, and the places to hit.
 void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet);

@@ -78,6 +78,36 @@ const std::vector<BandRun>& YardStacks::on(const YardOutlook& yard, Day day) {
     return *runs;
 }
 
+void YardStacks::reckon(const std::vector<const YardOutlook*>& yards, const DayWindow& days) {
+    constexpr std::size_t kAtOnce = 8;
+    struct Piece {
+        Kept* kept;
+        std::vector<std::size_t> days;  ///< from the season's first
+    };
+    std::vector<Piece> pieces;
+    const auto first = std::max(days.first, outlook_->season.first);
+    const auto last = std::min(days.last, outlook_->season.last);
+    for (const auto* yard : yards) {
+        auto& kept = kept_.at(yard->yard->id);
+        bool isBegun = false;
+        for (Day day = first; day <= last; day += Days{1}) {
+            const auto index = static_cast<std::size_t>((day - outlook_->season.first).count());
+            if (index >= kept.runs.size() || kept.runs[index]) continue;
+            (void)stackOf(kept, *yard);
+            if (!isBegun || pieces.back().days.size() == kAtOnce) pieces.push_back({&kept, {}});
+            isBegun = true;
+            pieces.back().days.push_back(index);
+        }
+    }
+    sideBySide(pieces.size(), [&](std::size_t i) {
+        auto& [kept, of] = pieces[i];
+        for (const auto index : of)
+            kept->runs[index] =
+                kept->stack->on(outlook_->season.first + Days{static_cast<int>(index)});
+        reckoned_ += static_cast<int>(of.size());
+    });
+}
+
 const std::vector<YardStack::Places>& YardStacks::places(const YardOutlook& yard) {
     return kept_.at(yard.yard->id).places;
 }

@@ -29,6 +29,9 @@ public:
 
     /// As YardStack::on(), of a yard of that season. Different yards may be asked at one time.
     [[nodiscard]] const std::vector<BandRun>& on(const YardOutlook& yard, Day day);
+    /// Reckons now, on all cores, what on() would reckon once it is asked: one yard may have many
+    /// such days, and others none.
+    void reckon(const std::vector<const YardOutlook*>& yards, const DayWindow& days);
     /// As YardStack::places().
     [[nodiscard]] const std::vector<YardStack::Places>& places(const YardOutlook& yard);
     /// As Outlook::find(), at once.

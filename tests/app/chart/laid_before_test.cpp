@@ -144,6 +144,7 @@ TEST_F(LaidBeforeTest, WordsKeepClearOfARibbonThatMoves) {
 TEST_F(LaidBeforeTest, MostIsUsedAgainInADrag) {
     show(largeSeason(kSeason));
     showDays(summer);
+    options.size = {1366, 1600};  // all in sight
     const auto batch = largeSeasonBatch(45);
     options.selected = batch;
     drag(batch, 1);
@@ -236,6 +237,76 @@ TEST_F(LaidBeforeTest, WhatOnlyLiesLowerIsMoved) {
         options.scrollY = 14;
         expectAsAfresh("scrolled at " + std::to_string(ratio));
     }
+}
+
+/// Where the selected batch's ribbon runs.
+std::vector<QPainterPath> ribbonOf(const Layout& layout) {
+    std::vector<QPainterPath> ribbon;
+    for (const auto& item : layout.items)
+        if (item.shape == Shape::Path && item.role == Role::Ribbon)
+            ribbon.push_back(layout.paths[static_cast<std::size_t>(item.detail)]);
+    return ribbon;
+}
+
+// A drag's frames leave out lanes that nobody sees; all that is seen stands as if they were there.
+TEST_F(LaidBeforeTest, WhatNobodySeesIsLeftOutOfADrag) {
+    show(largeSeason({160, 600, 2}));
+    showDays(summer);
+    options.size = {1366, 460};
+    int ribbons = 0;
+    for (int n = 60; n < 90; ++n) {
+        const auto batch = largeSeasonBatch(n);
+        if (outlook->find(batch)->timeline.grafted) continue;
+        options.selected = batch;
+        options.scrollY = 20 * (n % 9);
+        drag(batch, 1 + n % 3);
+        expectAsAfresh("dragged");
+        const auto during = layOut(outlook, axis, options, *ruler, before);
+        options.before = nullptr;
+        const auto whole = layOut(outlook, axis, options, *ruler, before);
+        EXPECT_LT(during.targets.size(), whole.targets.size());
+        EXPECT_EQ(during.contentHeight, whole.contentHeight);
+        EXPECT_EQ(during.hidden, whole.hidden);
+        EXPECT_EQ(ribbonOf(during), ribbonOf(whole)) << n;
+        ribbons += !ribbonOf(whole).empty();
+        expectAsAfresh("all is laid again");
+        drop();
+    }
+    EXPECT_GT(ribbons, 3);
+}
+
+// In a window that shows all of it, what is dragged does not push the lanes below about.
+TEST_F(LaidBeforeTest, InAWholeSeasonLanesHoldStillWhileARowGrows) {
+    show(largeSeason({160, 600, 2}));
+    showDays({outlook->season.first, outlook->season.last});
+    options.size = {1366, 1000};
+    const auto yardRows = [&] {
+        std::vector<QRectF> rows;
+        for (const auto& target : layOut(*outlook, axis, options, *ruler).targets)
+            if (target.key.hit == Hit::YardRow) rows.push_back(target.rect);
+        return rows;
+    };
+    const auto tracksOf = [](const Outlook& of) {
+        int tracks = 0;
+        for (const auto& row : builderRows(of)) tracks += row.trackCount;
+        return tracks;
+    };
+    const auto rows = yardRows();
+    ASSERT_FALSE(rows.empty());
+    int grown = 0;
+    for (int n = 60; n < 100; ++n) {
+        const auto batch = largeSeasonBatch(n);
+        drop();
+        if (outlook->find(batch)->timeline.grafted) continue;
+        const int tracks = tracksOf(*outlook);
+        for (const int by : {1, 3, 5}) {
+            drag(batch, by);
+            grown += tracksOf(*outlook) > tracks;
+            EXPECT_EQ(yardRows(), rows) << n << " by " << by;
+            expectAsAfresh("dragged");
+        }
+    }
+    EXPECT_GT(grown, 3);
 }
 
 TEST_F(LaidBeforeTest, NothingDiffersInTheSameSeason) {

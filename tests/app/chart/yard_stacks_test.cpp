@@ -41,6 +41,22 @@ TEST(YardStacks, WhatDidNotChangeIsKept) {
     EXPECT_EQ(stacks.reckoned(), all) << "the same season again";
 }
 
+TEST(YardStacks, WhatIsReckonedBeforeItIsAskedForIsTheSame) {
+    OutlookMemo memo;
+    const auto season = outlookOf(largeSeason({24, 120, 2}), memo);
+    YardStacks stacks;
+    stacks.show(season);
+    std::vector<const YardOutlook*> yards;
+    for (const auto& yard : season->nucs.yards) yards.push_back(&yard);
+    const DayWindow some{season->season.first - Days{3}, season->season.first + Days{40}};
+    stacks.reckon(yards, some);
+    EXPECT_EQ(stacks.reckoned(), 41 * static_cast<int>(yards.size()));
+    stacks.reckon(yards, {season->season.first, season->season.last + Days{3}});
+    EXPECT_EQ(stacks.reckoned(), daysOfAll(*season));
+    expectAsAfresh(stacks, *season);
+    EXPECT_EQ(stacks.reckoned(), daysOfAll(*season)) << "all was there";
+}
+
 TEST(YardStacks, WhatABatchMovesIsReckonedAgain) {
     OutlookMemo memo;
     auto before = outlookOf(largeSeason({24, 120, 2}), memo);

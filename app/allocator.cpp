@@ -8,7 +8,11 @@ namespace {
 constexpr long kKeepFreedMs = 1000;
 
 [[maybe_unused]] const bool isTuned = [] {
+#if MI_MALLOC_VERSION >= 210
+    mi_option_set(mi_option_purge_delay, kKeepFreedMs);
+#else
     mi_option_set(mi_option_decommit_delay, kKeepFreedMs);
+#endif
     return true;
 }();
 

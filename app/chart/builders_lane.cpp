@@ -67,12 +67,14 @@ void layUntold(const LaneInput& input, std::vector<Trouble> untold, const Builde
 }  // namespace
 
 /// Where all of a season share the height there is, a track more in a drag takes its room from the
-/// others: lanes below hold still.
+/// others, as long as they stay visible: lanes below hold still.
 LaneHeight BuildersLane::height(const LaneInput& input, const TextRuler& ruler) const {
     const auto& before = input.options.before;
-    const bool holds = before && input.axis.dayWidth() < kSeasonDay;
-    const auto tracks = countTracks(holds ? builderRows(*before)
-                                          : builderRows(input.outlook, input.options.heldTracks));
+    int tracks = countTracks(builderRows(input.outlook, input.options.heldTracks));
+    if (input.axis.dayWidth() < kSeasonDay) {
+        const int saved = countTracks(builderRows(before ? *before : input.outlook));
+        if (saved * leastTrack(input.axis, saved) >= tracks * kLowestTrack) tracks = saved;
+    }
     const qreal head = headOf(ruler);
     return {head + tracks * leastTrack(input.axis, tracks), head + tracks * kWishedTrack,
             head + tracks * kMostTrack, 4.0 * tracks};

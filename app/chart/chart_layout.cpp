@@ -297,8 +297,8 @@ LaneInput withRibbon(const LaneInput& input, Ribbon& ribbon) {
             input.titleLeft, ribbon,     input.stacks,  input.isAsBefore};
 }
 
-/// Frames of a drag are short of time: what nobody sees is left out of them. Who asks for a place
-/// otherwise, to bring it into sight, finds all of them.
+/// Frames of a drag are short of time: what nobody sees is left out of them. Keys that bring a
+/// place into sight do not find it there until the drag ends.
 bool isUnseen(const LaneInput& input, const QRectF& area, const QRectF& plot) {
     constexpr qreal kBeyond = 40;  // px: no lane reaches so far out of its area
     return input.options.before && !input.options.isPicture &&

@@ -1,5 +1,8 @@
 #include "chart/gesture_dragging_batch.h"
 
+#include <cstdlib>
+#include <utility>
+
 #include "chart/gesture_resting.h"
 
 namespace tenthday {
@@ -48,9 +51,11 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     hand.setPointer(Qt::ClosedHandCursor);
     const auto wish = wishAt(hand, at);
     const qreal days = daysAt(hand, at);
-    if (days != days_) towards_ = days > days_ ? 1 : -1;
+    const int way = days == days_ ? towards_ : days > days_ ? 1 : -1;
+    if (std::exchange(towards_, way) != way) stride_ = 1;
     days_ = days;
     if (wish == shown_) return nullptr;
+    if (wish.by != shown_.by) stride_ = static_cast<qreal>(std::abs((wish.by - shown_.by).count()));
     shown_ = wish;
     if (wish.isEmpty())
         hand.dropPreview();
@@ -64,9 +69,10 @@ std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) con
     constexpr int kSteps = 5;  // a clear day draws from so far
     std::vector<ChartWish> wishes;
     for (const int way : {towards_, -towards_}) {
+        const qreal further = way == towards_ ? stride_ - 1 : 0;
         auto wish = shown_;
         for (int i = 1; i <= kSteps && wish.by == shown_.by; ++i)
-            wish.by = hand.drawn(start_, days_ + way * i * kStep);
+            wish.by = hand.drawn(start_, days_ + way * (further + i * kStep));
         if (!wish.isEmpty()) wishes.push_back(std::move(wish));
     }
     return wishes;

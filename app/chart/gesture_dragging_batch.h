@@ -16,7 +16,7 @@ public:
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
     [[nodiscard]] bool scrollsAtEdges() const override { return true; }
-    /// The next day the way the hand goes, then the one behind.
+    /// As far the way the hand goes as it went last, then the day behind.
     [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:
@@ -30,6 +30,7 @@ private:
     qreal grabbedDays_;  ///< days from its start to where it was grabbed
     qreal days_ = 0;     ///< dragged so far, with the part of a day
     int towards_ = 1;    ///< later days, or earlier: -1
+    qreal stride_ = 1;   ///< days from the wish before to the one shown
     ChartWish shown_;
     bool begun_ = false;
 };

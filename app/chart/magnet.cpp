@@ -41,6 +41,7 @@ public:
     void frameBegins() {
         const std::lock_guard lock(mutex_);
         if (!std::exchange(isFrame_, true)) gap_ = Clock::now() - frameEnded_;
+        isTurn_ = false;
     }
     void frameEnds() {
         const std::lock_guard lock(mutex_);
@@ -59,7 +60,7 @@ public:
     [[nodiscard]] bool awaitTurn() {
         using namespace std::chrono_literals;
         constexpr auto kRest = 40ms;
-        constexpr auto kPatience = 150ms;
+        constexpr auto kPatience = 100ms;
         std::unique_lock lock(mutex_);
         const auto latest = Clock::now() + kPatience;
         const auto mayGo = [&] {
@@ -99,7 +100,7 @@ public:
 
     /// Tries some more of them.
     void some() {
-        constexpr int kAtOnce = 11;
+        constexpr int kAtOnce = 6;
         for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
             if (!pace_->awaitTurn()) return;
             const auto begun = Clock::now();

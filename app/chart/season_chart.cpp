@@ -64,7 +64,7 @@ SeasonChart::SeasonChart(QWidget* parent)
 void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
     saved_ = shown_ = outlook;
-    expected_.clear();
+    expected_.reset();
     options_.before = nullptr;
     letGo();
     moving_.reset();
@@ -195,7 +195,6 @@ void SeasonChart::paintEvent(QPaintEvent* event) {
     painter.setClipping(false);
     if (!ground_.isKept()) groundTimer_.start();
     magnet_->frameEnds();
-    expectNext();
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -259,7 +258,7 @@ void SeasonChart::showPreview(const ChartWish& wish) {
 
 void SeasonChart::dropPreview() {
     moving_.reset();
-    expected_.clear();
+    expected_.reset();
     card_->hide();
     Q_EMIT previewDropped();
 }
@@ -277,13 +276,12 @@ void SeasonChart::goTo(Gesture::Next next) {
         edgeTimer_.stop();
     else if (!edgeTimer_.isActive())
         edgeTimer_.start();
-    if (!isRepaintAsked_) expectNext();  // else once that is painted
+    if (!isRepaintAsked_) expectNext();  // else once that is laid out
 }
 
 void SeasonChart::expectNext() {
     const auto wishes = gesture_->expected(*this);
-    if (std::exchange(expected_, wishes) == wishes) return;
-    if (!wishes.empty()) Q_EMIT previewsExpected(wishes);
+    if (std::exchange(expected_, wishes) != wishes) Q_EMIT previewsExpected(wishes);
 }
 
 void SeasonChart::placeAxis() {
@@ -326,6 +324,7 @@ void SeasonChart::repaintChanges() {
     PictureMarks marks(layoutNow(), size());
     const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
     shownMarks_ = std::move(marks);
+    expectNext();  // a core is free while this one paints
     if (changed.isEmpty()) return magnet_->frameEnds();
     update(changed);
 }

@@ -83,7 +83,8 @@ public:
 Q_SIGNALS:
     void previewRequested(const tenthday::ChartWish& wish);
     void previewDropped();
-    /// One of these is likely to be requested next, the first sooner than the others.
+    /// One of these is likely to be requested next, the first sooner than the others; none: nothing
+    /// is any more.
     void previewsExpected(const std::vector<tenthday::ChartWish>& wishes);
     /// To be saved, in one step.
     void wished(const tenthday::ChartWish& wish);
@@ -197,8 +198,8 @@ private:
     HiddenLanes described_;                   ///< lanes out of sight, as they are described
     bool isRepaintAsked_ = false;
     std::unique_ptr<Gesture> gesture_;
-    std::optional<ChartWish> moving_;  ///< previewed now
-    std::vector<ChartWish> expected_;  ///< to be next, as it was told last
+    std::optional<ChartWish> moving_;                 ///< previewed now
+    std::optional<std::vector<ChartWish>> expected_;  ///< to be next, as it was told last
     HoverCard* card_;
     ChartOrders* orders_;
     Magnet* magnet_;

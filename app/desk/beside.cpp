@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QThreadPool>
+#include <algorithm>
 
 #include "base/side_by_side.h"
 
@@ -12,13 +13,17 @@
 namespace tenthday {
 namespace {
 
-/// Of the thread that calls it, for good. Frames are made of short pieces of work on all cores: one
-/// that waits until a thread beside has had its turn makes the frame late by a whole turn, some
-/// milliseconds. Qt's own priorities change nothing on Linux, but for one that may stand still.
+/// Of the thread that calls it, for good; as far as the system lets it. Frames are made of short
+/// pieces of work on all cores: one that waits until a thread beside has had its turn makes the
+/// frame late by a whole turn, some milliseconds. Qt's own priorities change nothing on Linux, but
+/// for one that may stand still.
 void giveWay() {
 #ifdef Q_OS_LINUX
-    constexpr int kNiceness = 10;
-    setpriority(PRIO_PROCESS, 0, kNiceness);
+    constexpr int kMore = 10;
+    constexpr int kMost = 19;
+    thread_local const int done =
+        setpriority(PRIO_PROCESS, 0, std::min(kMost, getpriority(PRIO_PROCESS, 0) + kMore));
+    Q_UNUSED(done)
 #endif
 }
 
@@ -42,8 +47,7 @@ QThreadPool& poolOf(Haste haste) {
 
 void beside(Haste haste, std::function<void()> work) {
     poolOf(haste).start([haste, work = std::move(work)] {
-        if (haste == Haste::Now) return work();
-        giveWay();
+        if (haste == Haste::Later) giveWay();
         const OneByOne onOneCore;
         work();
     });

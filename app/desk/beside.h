@@ -7,11 +7,11 @@ namespace tenthday {
 
 enum class Haste : std::uint8_t {
     Now,    ///< somebody is about to wait for it
-    Later,  ///< on one core (see OneByOne); gives way to all else, yet never stands still
+    Later,  ///< it gives way to all else (on Linux), yet never stands still
 };
 
-/// Calls `work` in another thread; where all threads of its haste are taken, once one is free. The
-/// application waits for it when it ends.
+/// Calls `work` in another thread, on one core (see OneByOne); where all threads of its haste are
+/// taken, once one is free. The application waits for it when it ends.
 void beside(Haste haste, std::function<void()> work);
 
 }  // namespace tenthday

@@ -57,9 +57,9 @@ public:
     /// Each preview replaces the last.
     [[nodiscard]] Result<void> preview(const std::optional<ChangeSet>& changes);
     /// One of these edits is likely to be previewed next, the first sooner than the others: their
-    /// seasons are derived beside, so that they are there by then.
+    /// seasons are derived beside, so that they are there by then. None: nothing is any more.
     void expect(const std::vector<ChangeSet>& edits) { seasons_.expect(saved_, edits); }
-    /// So many previews were there when they were asked for.
+    /// So many previews were there when they were asked for. For those who measure or test.
     [[nodiscard]] int previewsWereThere() const { return seasons_.wereThere(); }
 
     /// Reads another season. What was done before can still be undone, though maybe not seen.

@@ -55,14 +55,21 @@ struct SeasonsAhead::State {
     State() = default;
     explicit State(const Outlook& last) : memo(last) {}
 
-    /// @param keep  under `listing`
     void add(Derived derived) {
+        Derived gone;  // is freed once nobody has to wait for that
+        const std::lock_guard lock(listing);
         kept.push_back(std::move(derived));
-        if (kept.size() > kMostKept) kept.pop_front();
+        if (kept.size() <= kMostKept) return;
+        gone = std::move(kept.front());
+        kept.pop_front();
     }
-    [[nodiscard]] bool isKept(const Edit& edit) const {
-        return std::any_of(kept.begin(), kept.end(),
-                           [&](const Derived& of) { return of.edit.isSame(edit); });
+    /// Under `listing`. Those that are looked for go last.
+    [[nodiscard]] Derived* find(const Edit& edit) {
+        const auto found = std::find_if(kept.begin(), kept.end(),
+                                        [&](const Derived& of) { return of.edit.isSame(edit); });
+        if (found == kept.end()) return nullptr;
+        std::rotate(found, found + 1, kept.end());
+        return &kept.back();
     }
     /// The next of those expected; none: the thread beside is done.
     [[nodiscard]] std::optional<Edit> next() {
@@ -83,7 +90,6 @@ struct SeasonsAhead::State {
             const auto snapshot = applied(edit->saved->snapshot, edit->changes);
             if (!snapshot) continue;  // whoever asks for it is told why
             auto season = outlookOf(snapshot.value(), memo);
-            const std::lock_guard list(listing);
             add({*edit, std::move(season), true});
         }
     }
@@ -95,7 +101,10 @@ SeasonsAhead::~SeasonsAhead() { expect(nullptr, {}); }
 OutlookPtr SeasonsAhead::of(const Snapshot& snapshot) {
     expect(nullptr, {});
     const std::lock_guard lock(state_->deriving);
-    state_->kept.clear();
+    {
+        const std::lock_guard list(state_->listing);
+        state_->kept.clear();
+    }
     return outlookOf(snapshot, state_->memo);
 }
 
@@ -104,13 +113,10 @@ Result<OutlookPtr> SeasonsAhead::after(const OutlookPtr& saved, const ChangeSet&
     const auto kept = [&]() -> OutlookPtr {
         const std::lock_guard list(state_->listing);
         state_->expected.clear();  // what is wanted now is derived here, if it is not yet
-        auto& all = state_->kept;
-        const auto found = std::find_if(all.begin(), all.end(),
-                                        [&](const Derived& of) { return of.edit.isSame(wanted); });
-        if (found == all.end()) return nullptr;
+        auto* found = state_->find(wanted);
+        if (found == nullptr) return nullptr;
         wereThere_ += std::exchange(found->isAhead, false);
-        std::rotate(found, found + 1, all.end());
-        return all.back().season;
+        return found->season;
     };
     if (auto season = kept()) return season;
     const std::lock_guard lock(state_->deriving);
@@ -118,14 +124,13 @@ Result<OutlookPtr> SeasonsAhead::after(const OutlookPtr& saved, const ChangeSet&
     const auto next = applied(saved->snapshot, edit);
     if (!next) return next.error();
     auto season = outlookOf(next.value(), state_->memo);
-    const std::lock_guard list(state_->listing);
-    state_->add({std::move(wanted), season});
+    state_->add({std::move(wanted), season, false});
     return season;
 }
 
 bool SeasonsAhead::has(const OutlookPtr& saved, const ChangeSet& edit) const {
     const std::lock_guard list(state_->listing);
-    return state_->isKept({saved, edit, rowsOf(edit)});
+    return state_->find({saved, edit, rowsOf(edit)}) != nullptr;
 }
 
 void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits) {
@@ -133,8 +138,9 @@ void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>&
     state_->expected.clear();
     for (const auto& changes : edits) {
         Edit edit{saved, changes, rowsOf(changes)};
-        if (!state_->isKept(edit)) state_->expected.push_back(std::move(edit));
+        if (!state_->find(edit)) state_->expected.push_back(std::move(edit));
     }
+    if (edits.empty()) std::erase_if(state_->kept, [](const Derived& of) { return of.isAhead; });
     if (state_->expected.empty() || std::exchange(state_->isAtWork, true)) return;
     beside(Haste::Now, [state = state_] { state->deriveExpected(); });
 }

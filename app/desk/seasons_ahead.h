@@ -24,7 +24,8 @@ public:
     /// The season after an edit, or why it cannot be.
     [[nodiscard]] Result<OutlookPtr> after(const OutlookPtr& saved, const ChangeSet& edit);
     /// One of these edits is likely to be asked for next, the first sooner than the others. What
-    /// was expected before and is not there yet is not any more.
+    /// was expected before and is not there yet is not any more. None: what was never asked for is
+    /// forgotten as well.
     void expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits);
     /// Forgets what was derived ahead; what comes next is near this.
     void goOnFrom(const OutlookPtr& saved);

@@ -248,7 +248,8 @@ std::vector<QPainterPath> ribbonOf(const Layout& layout) {
     return ribbon;
 }
 
-// A drag's frames leave out lanes that nobody sees; all that is seen stands as if they were there.
+// A drag's frames leave out lanes that nobody sees; the ribbon runs, and lanes lie, as if they were
+// there. Scrolled into sight they are laid.
 TEST_F(LaidBeforeTest, WhatNobodySeesIsLeftOutOfADrag) {
     show(largeSeason({160, 600, 2}));
     showDays(summer);
@@ -261,6 +262,11 @@ TEST_F(LaidBeforeTest, WhatNobodySeesIsLeftOutOfADrag) {
         options.scrollY = 20 * (n % 9);
         drag(batch, 1 + n % 3);
         expectAsAfresh("dragged");
+        for (const qreal scrolled : {900.0, 0.0, 400.0, 1400.0}) {
+            const qreal was = std::exchange(options.scrollY, scrolled);
+            expectAsAfresh("scrolled to " + std::to_string(scrolled));
+            options.scrollY = was;
+        }
         const auto during = layOut(outlook, axis, options, *ruler, before);
         options.before = nullptr;
         const auto whole = layOut(outlook, axis, options, *ruler, before);
@@ -305,6 +311,12 @@ TEST_F(LaidBeforeTest, InAWholeSeasonLanesHoldStillWhileARowGrows) {
             EXPECT_EQ(yardRows(), rows) << n << " by " << by;
             expectAsAfresh("dragged");
         }
+        // Back on its first day, the drag goes on.
+        const auto held = options.heldTracks;
+        drop();
+        options.heldTracks = held;
+        EXPECT_EQ(yardRows(), rows) << n;
+        expectAsAfresh("back");
     }
     EXPECT_GT(grown, 3);
 }

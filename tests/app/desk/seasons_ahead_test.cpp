@@ -101,7 +101,13 @@ TEST_F(SeasonsAheadOfTheExample, AnotherSeasonSavedForgetsWhatWasDerivedAhead) {
     seasons.goOnFrom(saved);
     EXPECT_FALSE(seasons.has(saved, next));
     expectAsAfresh(seasons.after(saved, next).value(), next);
-    seasons.expect(saved, {moveBy(2)});  // and gone while it may be derived
+    const auto further = moveBy(2);
+    seasons.expect(saved, {next, further});
+    ASSERT_TRUE(awaits(further));
+    seasons.expect(saved, {});
+    EXPECT_FALSE(seasons.has(saved, further));
+    EXPECT_TRUE(seasons.has(saved, next)) << "it was asked for";
+    seasons.expect(saved, {moveBy(3)});  // and gone while it may be derived
 }
 
 }  // namespace

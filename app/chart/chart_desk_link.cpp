@@ -9,6 +9,7 @@ ChartDeskLink::ChartDeskLink(SeasonChart& chart, Desk& desk)
     connect(&desk, &Desk::shown, this, &ChartDeskLink::show);
     connect(&chart, &SeasonChart::previewRequested, this, &ChartDeskLink::preview);
     connect(&chart, &SeasonChart::previewsExpected, this, &ChartDeskLink::expect);
+    connect(&desk, &Desk::expectedIsThere, this, &ChartDeskLink::giveNext);
     connect(&chart, &SeasonChart::previewDropped, this, &ChartDeskLink::dropPreview);
     connect(&chart, &SeasonChart::wished, this, &ChartDeskLink::save);
     saved_ = desk.outlook();
@@ -19,6 +20,7 @@ void ChartDeskLink::show(const OutlookPtr& outlook, const Changes& changes) {
     if (changes.isPreview()) return chart_.setPreview(outlook);
     saved_ = outlook;
     made_.clear();
+    next_.reset();
     chart_.setOutlook(outlook);
 }
 
@@ -43,7 +45,16 @@ void ChartDeskLink::expect(const std::vector<ChartWish>& wishes) {
     std::vector<ChangeSet> edits;
     for (const auto& wish : wishes)
         if (const auto changes = changesOf(wish)) edits.push_back(changes.value());
+    next_ = edits.empty() ? std::nullopt : std::optional(edits.front());
+    giveNext();  // its layout goes before other seasons
     desk_.expect(edits);
+}
+
+void ChartDeskLink::giveNext() {
+    const auto season = next_ ? desk_.expected(*next_) : nullptr;
+    if (!season) return;
+    next_.reset();
+    chart_.expectPreview(season);
 }
 
 void ChartDeskLink::dropPreview() {

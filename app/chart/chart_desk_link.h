@@ -3,6 +3,7 @@
 #pragma once
 #include <QObject>
 #include <deque>
+#include <optional>
 #include <utility>
 
 #include "chart/season_chart.h"
@@ -26,6 +27,7 @@ private:
     void show(const OutlookPtr& outlook, const Changes& changes);
     void preview(const ChartWish& wish);
     void expect(const std::vector<ChartWish>& wishes);
+    void giveNext();
     [[nodiscard]] Result<ChangeSet> changesOf(const ChartWish& wish);
     void dropPreview();
     void save(const ChartWish& wish);
@@ -34,6 +36,7 @@ private:
     SeasonChart& chart_;
     Desk& desk_;
     OutlookPtr saved_;
+    std::optional<ChangeSet> next_;  ///< expected, and the chart waits for its season
     /// What wishes of what is saved make, of late: rows that are new keep their ids.
     std::deque<std::pair<ChartWish, ChangeSet>> made_;
 };

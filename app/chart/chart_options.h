@@ -23,6 +23,7 @@ enum class LaneName : std::uint8_t { FlyingDays, Builders, CellsDays, Queens, Pr
 struct LegendHeld {
     bool folded = false;
     std::vector<LegendMark> marks;
+    friend bool operator==(const LegendHeld&, const LegendHeld&) = default;
 };
 
 /// Of builders' rows, how many tracks they have at the least; loads without a builder stand under
@@ -54,6 +55,7 @@ struct ChartOptions {
     /// Orders and queens, reckoned apart; null while they are not there yet.
     SeasonOrdersPtr orders;
     bool ordersAreOld = false;  ///< of the season as it was: what is shown of them is about right
+    friend bool operator==(const ChartOptions&, const ChartOptions&) = default;
 
     [[nodiscard]] bool isFolded(LaneName lane) const {
         return std::find(foldedLanes.begin(), foldedLanes.end(), lane) != foldedLanes.end();

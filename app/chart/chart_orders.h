@@ -26,7 +26,8 @@ public:
     [[nodiscard]] const SeasonOrdersPtr& orders() const { return shown_.orders; }
     /// Those of the season as saved; null until they are reckoned.
     [[nodiscard]] const SeasonOrdersPtr& saved() const { return saved_.orders; }
-    [[nodiscard]] bool areOld() const { return shown_.of != wanted_; }
+    [[nodiscard]] bool areOld() const { return !areOf(wanted_); }
+    [[nodiscard]] bool areOf(const OutlookPtr& outlook) const { return shown_.of == outlook; }
 
 Q_SIGNALS:
     void reckoned();

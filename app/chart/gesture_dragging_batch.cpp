@@ -20,7 +20,8 @@ DraggingBatchGesture::DraggingBatchGesture(const ChartHand& hand, QPointF grabbe
     : place_(place),
       batches_(hand.movingWith(place.batch)),
       start_(start),
-      grabbedDays_(daysTo(hand.axis(), start, grabbed.x())) {
+      grabbedDays_(daysTo(hand.axis(), start, grabbed.x())),
+      grabbedY_(grabbed.y() + hand.scrollY()) {
     shown_.batches = batches_;
 }
 
@@ -32,6 +33,7 @@ ChartWish DraggingBatchGesture::wishAt(const ChartHand& hand, QPointF at) const 
     ChartWish wish;
     wish.batches = batches_;
     wish.by = hand.drawn(start_, daysAt(hand, at));
+    if (!hasLeftRow_) return wish;
     if (place_.hit == Hit::Load) {
         const auto row = hand.placeAt(at, Hit::BuilderRow);
         if (!row.builder.isNone() && row.builder != place_.builder)
@@ -49,6 +51,8 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     if (!begun_) hand.beginMagnet(place_.batch);
     begun_ = true;
     hand.setPointer(Qt::ClosedHandCursor);
+    constexpr qreal kAcross = 10;  // px: rows may be thinner than a hand is steady, and may move
+    hasLeftRow_ |= std::abs(at.y() + hand.scrollY() - grabbedY_) >= kAcross;
     const auto wish = wishAt(hand, at);
     const qreal days = daysAt(hand, at);
     const int way = days == days_ ? towards_ : days > days_ ? 1 : -1;
@@ -64,17 +68,25 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     return nullptr;
 }
 
-std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) const {
+/// @param beyond  the first day further than this one  @param further  days from here, at the least
+ChartWish DraggingBatchGesture::wishAhead(const ChartHand& hand, int way, Days beyond,
+                                          qreal further) const {
     constexpr qreal kStep = 0.5;
     constexpr int kSteps = 5;  // a clear day draws from so far
+    auto wish = shown_;
+    wish.by = beyond;
+    for (int i = 1; i <= kSteps && way * (wish.by - beyond).count() <= 0; ++i)
+        wish.by = hand.drawn(start_, days_ + way * (further + i * kStep));
+    return wish;
+}
+
+std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) const {
+    const auto next = wishAhead(hand, towards_, shown_.by, stride_ - 1);
+    const auto behind = wishAhead(hand, -towards_, shown_.by, 0);
+    const auto second = wishAhead(hand, towards_, next.by, 2 * stride_ - 1);
     std::vector<ChartWish> wishes;
-    for (const int way : {towards_, -towards_}) {
-        const qreal further = way == towards_ ? stride_ - 1 : 0;
-        auto wish = shown_;
-        for (int i = 1; i <= kSteps && wish.by == shown_.by; ++i)
-            wish.by = hand.drawn(start_, days_ + way * (further + i * kStep));
-        if (!wish.isEmpty()) wishes.push_back(std::move(wish));
-    }
+    for (const auto& wish : {next, behind, second})
+        if (!wish.isEmpty()) wishes.push_back(wish);
     return wishes;
 }
 

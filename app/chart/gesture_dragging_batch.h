@@ -16,21 +16,25 @@ public:
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
     [[nodiscard]] bool scrollsAtEdges() const override { return true; }
-    /// As far the way the hand goes as it went last, then the day behind.
+    /// As far the way the hand goes as it went last, then the day behind, then twice as far.
     [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:
     [[nodiscard]] qreal daysAt(const ChartHand& hand, QPointF at) const;
     [[nodiscard]] ChartWish wishAt(const ChartHand& hand, QPointF at) const;
+    [[nodiscard]] ChartWish wishAhead(const ChartHand& hand, int way, Days beyond,
+                                      qreal further) const;
     Next end(ChartHand& hand);
 
     TargetKey place_;
     std::vector<Id<Batch>> batches_;  ///< the grabbed one first
     Day start_;
-    qreal grabbedDays_;  ///< days from its start to where it was grabbed
-    qreal days_ = 0;     ///< dragged so far, with the part of a day
-    int towards_ = 1;    ///< later days, or earlier: -1
-    qreal stride_ = 1;   ///< days from the wish before to the one shown
+    qreal grabbedDays_;        ///< days from its start to where it was grabbed
+    qreal grabbedY_;           ///< px, in lanes that are not scrolled
+    bool hasLeftRow_ = false;  ///< up or down: it may go to another builder, or another yard
+    qreal days_ = 0;           ///< dragged so far, with the part of a day
+    int towards_ = 1;          ///< later days, or earlier: -1
+    qreal stride_ = 1;         ///< days from the wish before to the one shown
     ChartWish shown_;
     bool begun_ = false;
 };

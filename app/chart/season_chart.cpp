@@ -64,7 +64,7 @@ SeasonChart::SeasonChart(QWidget* parent)
 void SeasonChart::setOutlook(const OutlookPtr& outlook) {
     const bool isFirst = !saved_ || !outlook || saved_->season != outlook->season;
     saved_ = shown_ = outlook;
-    expected_.reset();
+    forgetExpected();
     options_.before = nullptr;
     letGo();
     moving_.reset();
@@ -87,23 +87,51 @@ void SeasonChart::setOutlook(const OutlookPtr& outlook) {
 }
 
 void SeasonChart::setPreview(const OutlookPtr& preview) {
-    // A legend that came and went with each day of a drag would move all that is dragged over, and
-    // so would rows that grow and shrink.
-    if (!preview) {
+    if (preview)
+        options_ = optionsFor(preview);
+    else
         letGo();
-    } else {
-        if (!options_.legendHeld) {
-            options_.legendHeld = {layoutNow().legendFolded,
-                                   legendMarks(*saved_, options_, saved_->season)};
-            holdTracks(*saved_, options_.heldTracks);
-        }
-        holdTracks(*preview, options_.heldTracks);
-    }
     shown_ = preview ? preview : saved_;
-    options_.before = preview ? saved_ : nullptr;
+    if (!preview) options_.before = nullptr;
     orders_->show(shown_, preview != nullptr);
     showOrders();
     placeAxis();
+}
+
+/// What is shown, with this preview instead. A legend that came and went with each day of a drag
+/// would move all that is dragged over, and so would rows that grow and shrink.
+ChartOptions SeasonChart::optionsFor(const OutlookPtr& preview) {
+    auto options = options_;
+    if (!options.legendHeld) {
+        options.legendHeld = {layoutNow().legendFolded,
+                              legendMarks(*saved_, options_, saved_->season)};
+        holdTracks(*saved_, options.heldTracks);
+    }
+    holdTracks(*preview, options.heldTracks);
+    options.before = saved_;
+    options.ordersAreOld = !orders_->areOf(preview);
+    return options;
+}
+
+void SeasonChart::expectPreview(const OutlookPtr& preview) {
+    expectedPreview_ = preview;
+    layAhead();
+}
+
+void SeasonChart::layAhead() {
+    if (!expectedPreview_ || isRepaintAsked_) return;  // else once that is laid out
+    auto options = optionsFor(expectedPreview_);
+    // A drag that begins with it offers days from then on.
+    if (expected_ && !expected_->empty() && expected_->front().by != Days{0})
+        options.offersDays = true;
+    const auto axis = axisFor(*expectedPreview_, options);
+    layouts_.expect({expectedPreview_, axis, std::move(options)});
+}
+
+void SeasonChart::forgetExpected() {
+    expected_.reset();
+    expectedPreview_.reset();
+    layouts_.expectNothing();
 }
 
 /// To the left: what follows from a drag lies to the right.
@@ -156,11 +184,12 @@ void SeasonChart::setSelectedBatch(std::optional<Id<Batch>> batch) {
     Q_EMIT batchSelected();
 }
 
-const Layout& SeasonChart::layoutNow() {
-    static const Layout nothing;
+const LaidOutPtr& SeasonChart::laidOutNow() {
+    static const LaidOutPtr nothing =
+        std::make_shared<const LaidOut>(Layout{}, PictureMarks(Layout{}, QSize(0, 0)));
     if (!shown_) return nothing;
-    if (!layout_) layout_ = layOut(shown_, axis_, options_, *ruler_, laidBefore_);
-    return *layout_;
+    if (!laidOut_) laidOut_ = layouts_.of({shown_, axis_, options_});
+    return laidOut_;
 }
 
 void SeasonChart::zoomIn() {
@@ -258,7 +287,7 @@ void SeasonChart::showPreview(const ChartWish& wish) {
 
 void SeasonChart::dropPreview() {
     moving_.reset();
-    expected_.reset();
+    forgetExpected();
     card_->hide();
     Q_EMIT previewDropped();
 }
@@ -281,25 +310,30 @@ void SeasonChart::goTo(Gesture::Next next) {
 
 void SeasonChart::expectNext() {
     const auto wishes = gesture_->expected(*this);
-    if (std::exchange(expected_, wishes) != wishes) Q_EMIT previewsExpected(wishes);
+    if (std::exchange(expected_, wishes) == wishes) return layAhead();  // maybe with other options
+    expectedPreview_.reset();
+    if (wishes.empty()) layouts_.expectNothing();
+    Q_EMIT previewsExpected(wishes);
 }
 
 void SeasonChart::placeAxis() {
     options_.size = size();
-    if (shown_) {
-        const auto span = plotSpan(*shown_, options_, *ruler_);
-        axis_ = axis_.width() <= 1 ? DayAxis(shown_->season, span.left, span.width)
-                                   : axis_.placed(shown_->season, span.left, span.width);
-        if (fit_) axis_ = DayAxis(shown_->season, span.left, span.width).fittedTo(*fit_);
-    }
+    if (shown_) axis_ = axisFor(*shown_, options_);
     relayout();
+}
+
+DayAxis SeasonChart::axisFor(const Outlook& outlook, const ChartOptions& options) const {
+    const auto span = plotSpan(outlook, options, *ruler_);
+    const DayAxis whole(outlook.season, span.left, span.width);
+    if (fit_) return whole.fittedTo(*fit_);
+    return axis_.width() <= 1 ? whole : axis_.placed(outlook.season, span.left, span.width);
 }
 
 void SeasonChart::restyle() {
     look_ = wishedLook_.value_or(lookOf(palette()));
     face_ = systemTypeface();
-    laidBefore_.forget();
-    ruler_ = std::make_unique<FontRuler>(face_);
+    ruler_ = std::make_shared<const FontRuler>(face_);
+    layouts_.measureBy(ruler_);
     painter_ = std::make_unique<ChartPainter>(paletteOf(look_), face_);
     ground_.forget();
     repaintAll();
@@ -309,7 +343,7 @@ void SeasonChart::restyle() {
 
 /// What changes is painted once all that changes with it is there: a preview comes with its orders.
 void SeasonChart::relayout() {
-    layout_.reset();
+    laidOut_.reset();
     clearDayTimer_.stop();
     if (std::exchange(isRepaintAsked_, true)) return;
     QMetaObject::invokeMethod(this, &SeasonChart::repaintChanges, Qt::QueuedConnection);
@@ -321,9 +355,9 @@ void SeasonChart::repaintChanges() {
         magnet_->frameEnds();
         return repaintAll();
     }
-    PictureMarks marks(layoutNow(), size());
+    const auto& marks = laidOutNow()->marks;
     const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
-    shownMarks_ = std::move(marks);
+    shownMarks_ = marks;
     expectNext();  // a core is free while this one paints
     if (changed.isEmpty()) return magnet_->frameEnds();
     update(changed);
@@ -331,11 +365,11 @@ void SeasonChart::repaintChanges() {
 
 /// Where another layout is not painted yet, that starts the timer anew.
 void SeasonChart::keepGround() {
-    if (layout_ && !isRepaintAsked_) ground_.keep(*painter_, *layout_);
+    if (laidOut_ && !isRepaintAsked_) ground_.keep(*painter_, laidOut_->layout);
 }
 
 void SeasonChart::repaintAll() {
-    layout_.reset();
+    laidOut_.reset();
     shownMarks_.reset();
     update();
 }

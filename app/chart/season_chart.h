@@ -4,13 +4,12 @@
 #include <QTimer>
 #include <QWidget>
 
-#include "chart/changed_area.h"
-#include "chart/chart_layout.h"
 #include "chart/chart_orders.h"
 #include "chart/chart_painter.h"
 #include "chart/gesture.h"
 #include "chart/ground_cache.h"
 #include "chart/hover_card.h"
+#include "chart/layouts_ahead.h"
 #include "chart/magnet.h"
 #include "chart/trouble_place.h"
 #include "options/legend_fold.h"
@@ -28,6 +27,9 @@ public:
     void setOutlook(const OutlookPtr& outlook);
     /// Shows an unsaved preview over what is saved; the saved place of what moves stays as a ghost.
     void setPreview(const OutlookPtr& preview);
+    /// The first of what previewsExpected() told last, derived: its picture is laid out beside, so
+    /// that it is there by then.
+    void expectPreview(const OutlookPtr& preview);
     /// A move cannot be: says why, beside the pointer.
     void showRefusal(const QString& why);
     /// Empty: goes with the desktop's own colours.
@@ -56,9 +58,10 @@ public:
     /// The orders shown, reckoned beside; null until the first are there.
     [[nodiscard]] const SeasonOrdersPtr& orders() const { return options_.orders; }
     /// What is painted now.
-    [[nodiscard]] const Layout& layoutNow();
+    [[nodiscard]] const Layout& layoutNow() { return laidOutNow()->layout; }
     [[nodiscard]] const HoverCard& card() const { return *card_; }
     [[nodiscard]] const GroundCache& ground() const { return ground_; }
+    [[nodiscard]] const LayoutsAhead& layouts() const { return layouts_; }
 
     void zoomIn();
     void zoomOut();
@@ -151,6 +154,11 @@ private:
 
     void goTo(Gesture::Next next);
     void expectNext();
+    void layAhead();
+    void forgetExpected();
+    [[nodiscard]] const LaidOutPtr& laidOutNow();
+    [[nodiscard]] ChartOptions optionsFor(const OutlookPtr& preview);
+    [[nodiscard]] DayAxis axisFor(const Outlook& outlook, const ChartOptions& options) const;
     bool moveKey(int key, Qt::KeyboardModifiers with);
     bool placeKey(int key, Qt::KeyboardModifiers with);
     bool findKey(int key, Qt::KeyboardModifiers with);
@@ -184,22 +192,23 @@ private:
     OutlookPtr shown_;
     ChartOptions options_;
     DayAxis axis_;
-    mutable std::optional<Layout> layout_;
+    LaidOutPtr laidOut_;            ///< null: what is shown is not laid out yet
     std::optional<DayWindow> fit_;  ///< days that fill the window, until the user zooms or scrolls
     std::optional<Look> wishedLook_;
     Look look_ = Look::Light;
     Typeface face_;
-    std::unique_ptr<FontRuler> ruler_;
+    std::shared_ptr<const FontRuler> ruler_;
+    LayoutsAhead layouts_;
     std::unique_ptr<ChartPainter> painter_;
     GroundCache ground_;
-    QTimer groundTimer_;  ///< keeps the ground as a picture, once frames rest
-    LaidBefore laidBefore_;
+    QTimer groundTimer_;                      ///< keeps the ground as a picture, once frames rest
     std::optional<PictureMarks> shownMarks_;  ///< of what is painted, or about to be
     HiddenLanes described_;                   ///< lanes out of sight, as they are described
     bool isRepaintAsked_ = false;
     std::unique_ptr<Gesture> gesture_;
     std::optional<ChartWish> moving_;                 ///< previewed now
     std::optional<std::vector<ChartWish>> expected_;  ///< to be next, as it was told last
+    OutlookPtr expectedPreview_;                      ///< the first of them
     HoverCard* card_;
     ChartOrders* orders_;
     Magnet* magnet_;

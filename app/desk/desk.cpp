@@ -1,5 +1,7 @@
 #include "desk/desk.h"
 
+#include <QCoreApplication>
+#include <QPointer>
 #include <algorithm>
 
 #include "book/earlier_reader.h"
@@ -39,7 +41,14 @@ Result<ChangeSet> stepOn(const Snapshot& shown, BookFile& file, Fresh fresh) {
 }  // namespace
 
 Desk::Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot)
-    : file_(std::move(file)), clock_(clock), saved_(seasons_.of(snapshot)) {
+    : file_(std::move(file)),
+      clock_(clock),
+      seasons_([desk = QPointer(this)] {
+          QMetaObject::invokeMethod(qApp, [desk] {
+              if (desk) Q_EMIT desk->expectedIsThere();
+          });
+      }),
+      saved_(seasons_.of(snapshot)) {
     readEarlierSeasons();
 }
 

@@ -59,6 +59,10 @@ public:
     /// One of these edits is likely to be previewed next, the first sooner than the others: their
     /// seasons are derived beside, so that they are there by then. None: nothing is any more.
     void expect(const std::vector<ChangeSet>& edits) { seasons_.expect(saved_, edits); }
+    /// The season of an expected edit; null where it is not there yet.
+    [[nodiscard]] OutlookPtr expected(const ChangeSet& edit) const {
+        return seasons_.find(saved_, edit);
+    }
     /// So many previews were there when they were asked for. For those who measure or test.
     [[nodiscard]] int previewsWereThere() const { return seasons_.wereThere(); }
 
@@ -72,6 +76,9 @@ public:
 Q_SIGNALS:
     /// After every successful change of what is to be seen, exactly once.
     void shown(const tenthday::OutlookPtr& outlook, const tenthday::Changes& changes);
+
+    /// One of the expected edits has its season.
+    void expectedIsThere();
 
 private:
     Desk(std::unique_ptr<BookFile> file, const Clock& clock, Snapshot snapshot);

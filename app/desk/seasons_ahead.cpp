@@ -11,8 +11,8 @@
 namespace tenthday {
 namespace {
 
-/// The one shown, its neighbours on either side, and the one before.
-constexpr std::size_t kMostKept = 4;
+/// The one shown, two ahead of it, the one behind, and two more for a hand that turns about.
+constexpr std::size_t kMostKept = 6;
 
 /// Which rows an edit turns into which: those of the very same edit are the very same rows.
 using Rows = std::vector<std::pair<std::shared_ptr<const void>, std::shared_ptr<const void>>>;
@@ -44,6 +44,7 @@ struct Derived {
 }  // namespace
 
 struct SeasonsAhead::State {
+    std::function<void()> whenThere;
     std::mutex deriving;  ///< taken before `listing`; held while a season is derived
     OutlookMemo memo;
 
@@ -52,8 +53,9 @@ struct SeasonsAhead::State {
     std::deque<Derived> kept;  ///< those asked for last, or derived last, at the end
     bool isAtWork = false;
 
-    State() = default;
-    explicit State(const Outlook& last) : memo(last) {}
+    explicit State(std::function<void()> tell) : whenThere(std::move(tell)) {}
+    State(std::function<void()> tell, const Outlook& last)
+        : whenThere(std::move(tell)), memo(last) {}
 
     void add(Derived derived) {
         Derived gone;  // is freed once nobody has to wait for that
@@ -91,11 +93,13 @@ struct SeasonsAhead::State {
             if (!snapshot) continue;  // whoever asks for it is told why
             auto season = outlookOf(snapshot.value(), memo);
             add({*edit, std::move(season), true});
+            if (whenThere) whenThere();
         }
     }
 };
 
-SeasonsAhead::SeasonsAhead() : state_(std::make_shared<State>()) {}
+SeasonsAhead::SeasonsAhead(std::function<void()> whenThere)
+    : state_(std::make_shared<State>(std::move(whenThere))) {}
 SeasonsAhead::~SeasonsAhead() { expect(nullptr, {}); }
 
 OutlookPtr SeasonsAhead::of(const Snapshot& snapshot) {
@@ -128,9 +132,10 @@ Result<OutlookPtr> SeasonsAhead::after(const OutlookPtr& saved, const ChangeSet&
     return season;
 }
 
-bool SeasonsAhead::has(const OutlookPtr& saved, const ChangeSet& edit) const {
+OutlookPtr SeasonsAhead::find(const OutlookPtr& saved, const ChangeSet& edit) const {
     const std::lock_guard list(state_->listing);
-    return state_->find({saved, edit, rowsOf(edit)}) != nullptr;
+    const auto* found = state_->find({saved, edit, rowsOf(edit)});
+    return found ? found->season : nullptr;
 }
 
 void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits) {
@@ -148,7 +153,7 @@ void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>&
 /// Whatever is being derived just now is dropped with the rest, without waiting for it.
 void SeasonsAhead::goOnFrom(const OutlookPtr& saved) {
     expect(nullptr, {});
-    state_ = std::make_shared<State>(*saved);
+    state_ = std::make_shared<State>(state_->whenThere, *saved);
 }
 
 }  // namespace tenthday

@@ -1,6 +1,7 @@
 /// @file seasons_ahead.h  Seasons as edits would make them: derived when asked for, or before,
 /// beside the window's own work, where somebody says what is likely to be asked for next.
 #pragma once
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -14,7 +15,8 @@ namespace tenthday {
 /// is the same whether it was expected or not.
 class SeasonsAhead {
 public:
-    SeasonsAhead();
+    /// @param whenThere  is called beside, in the other thread, each time an expected one is there
+    explicit SeasonsAhead(std::function<void()> whenThere = {});
     ~SeasonsAhead();
     SeasonsAhead(const SeasonsAhead&) = delete;
     SeasonsAhead& operator=(const SeasonsAhead&) = delete;
@@ -29,8 +31,8 @@ public:
     void expect(const OutlookPtr& saved, const std::vector<ChangeSet>& edits);
     /// Forgets what was derived ahead; what comes next is near this.
     void goOnFrom(const OutlookPtr& saved);
-    /// Whether after() would answer at once.
-    [[nodiscard]] bool has(const OutlookPtr& saved, const ChangeSet& edit) const;
+    /// What after() would give at once, without asking for it; null where it would not.
+    [[nodiscard]] OutlookPtr find(const OutlookPtr& saved, const ChangeSet& edit) const;
     /// So many seasons were derived before they were asked for, and asked for then.
     [[nodiscard]] int wereThere() const { return wereThere_; }
 

@@ -26,7 +26,7 @@ protected:
         return moveBatch(saved->snapshot, batch->id, batch->day + Days{days}).value();
     }
     [[nodiscard]] bool awaits(const ChangeSet& edit) const {
-        return QTest::qWaitFor([&] { return seasons.has(saved, edit); }, 20'000);
+        return QTest::qWaitFor([&] { return seasons.find(saved, edit); }, 20'000);
     }
     void expectAsAfresh(const OutlookPtr& season, const ChangeSet& edit) const {
         const auto fresh = freshOutlook(applied(saved->snapshot, edit).value());
@@ -84,7 +84,7 @@ TEST_F(SeasonsAheadOfTheExample, AnEditThatCannotBeIsRefusedWhenItIsAskedFor) {
     const auto fine = moveBy(2);
     seasons.expect(saved, {twice, fine});
     ASSERT_TRUE(awaits(fine));
-    EXPECT_FALSE(seasons.has(saved, twice));
+    EXPECT_FALSE(seasons.find(saved, twice));
     EXPECT_FALSE(seasons.after(saved, twice));
     expectAsAfresh(seasons.after(saved, fine).value(), fine);
 }
@@ -94,19 +94,19 @@ TEST_F(SeasonsAheadOfTheExample, AnotherSeasonSavedForgetsWhatWasDerivedAhead) {
     seasons.expect(saved, {next});
     ASSERT_TRUE(awaits(next));
     const auto moved = seasons.of(applied(saved->snapshot, next).value());
-    EXPECT_FALSE(seasons.has(saved, next));
-    EXPECT_FALSE(seasons.has(moved, next));
+    EXPECT_FALSE(seasons.find(saved, next));
+    EXPECT_FALSE(seasons.find(moved, next));
     EXPECT_FALSE(seasons.after(moved, next)) << "it was made for the row as it was before";
     seasons.expect(saved, {next});
     seasons.goOnFrom(saved);
-    EXPECT_FALSE(seasons.has(saved, next));
+    EXPECT_FALSE(seasons.find(saved, next));
     expectAsAfresh(seasons.after(saved, next).value(), next);
     const auto further = moveBy(2);
     seasons.expect(saved, {next, further});
     ASSERT_TRUE(awaits(further));
     seasons.expect(saved, {});
-    EXPECT_FALSE(seasons.has(saved, further));
-    EXPECT_TRUE(seasons.has(saved, next)) << "it was asked for";
+    EXPECT_FALSE(seasons.find(saved, further));
+    EXPECT_TRUE(seasons.find(saved, next)) << "it was asked for";
     seasons.expect(saved, {moveBy(3)});  // and gone while it may be derived
 }
 

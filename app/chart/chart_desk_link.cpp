@@ -10,6 +10,9 @@ ChartDeskLink::ChartDeskLink(SeasonChart& chart, Desk& desk)
     connect(&chart, &SeasonChart::previewRequested, this, &ChartDeskLink::preview);
     connect(&chart, &SeasonChart::previewsExpected, this, &ChartDeskLink::expect);
     connect(&desk, &Desk::expectedIsThere, this, &ChartDeskLink::giveNext);
+    connect(&chart, &SeasonChart::frameEnded, this, [this] {
+        if (const auto edits = std::exchange(afterFrame_, std::nullopt)) desk_.expect(*edits);
+    });
     connect(&chart, &SeasonChart::previewDropped, this, &ChartDeskLink::dropPreview);
     connect(&chart, &SeasonChart::wished, this, &ChartDeskLink::save);
     saved_ = desk.outlook();
@@ -21,6 +24,7 @@ void ChartDeskLink::show(const OutlookPtr& outlook, const Changes& changes) {
     saved_ = outlook;
     made_.clear();
     next_.reset();
+    afterFrame_.reset();
     chart_.setOutlook(outlook);
 }
 
@@ -46,8 +50,13 @@ void ChartDeskLink::expect(const std::vector<ChartWish>& wishes) {
     for (const auto& wish : wishes)
         if (const auto changes = changesOf(wish)) edits.push_back(changes.value());
     next_ = edits.empty() ? std::nullopt : std::optional(edits.front());
-    giveNext();  // its layout goes before other seasons
-    desk_.expect(edits);
+    afterFrame_.reset();
+    giveNext();
+    // Where the next one is there already, cores are for its layout and this picture first.
+    if (edits.empty() || next_)
+        desk_.expect(edits);
+    else
+        afterFrame_ = std::move(edits);
 }
 
 void ChartDeskLink::giveNext() {

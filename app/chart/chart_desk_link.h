@@ -37,6 +37,7 @@ private:
     Desk& desk_;
     OutlookPtr saved_;
     std::optional<ChangeSet> next_;  ///< expected, and the chart waits for its season
+    std::optional<std::vector<ChangeSet>> afterFrame_;  ///< expected, and not to be derived before
     /// What wishes of what is saved make, of late: rows that are new keep their ids.
     std::deque<std::pair<ChartWish, ChangeSet>> made_;
 };

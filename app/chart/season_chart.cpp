@@ -128,6 +128,11 @@ void SeasonChart::layAhead() {
     layouts_.expect({expectedPreview_, axis, std::move(options)});
 }
 
+void SeasonChart::endFrame() {
+    magnet_->frameEnds();
+    Q_EMIT frameEnded();
+}
+
 void SeasonChart::forgetExpected() {
     expected_.reset();
     expectedPreview_.reset();
@@ -157,7 +162,7 @@ void SeasonChart::showOrders() {
 }
 
 void SeasonChart::showRefusal(const QString& why) {
-    magnet_->frameEnds();
+    endFrame();
     card_->showCard(chart_cards::refused(why), pointer_);
 }
 
@@ -223,7 +228,7 @@ void SeasonChart::paintEvent(QPaintEvent* event) {
     painter_->paintOverGround(painter, layout, event->region());
     painter.setClipping(false);
     if (!ground_.isKept()) groundTimer_.start();
-    magnet_->frameEnds();
+    endFrame();
     if (!hasFocus()) return;
     painter.setPen(QPen(paletteOf(look_)[Role::Chosen], 1, Qt::DotLine));
     painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
@@ -352,14 +357,14 @@ void SeasonChart::relayout() {
 void SeasonChart::repaintChanges() {
     isRepaintAsked_ = false;
     if (!shown_ || !isVisible() || window()->isMinimized()) {
-        magnet_->frameEnds();
+        endFrame();
         return repaintAll();
     }
     const auto& marks = laidOutNow()->marks;
     const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
     shownMarks_ = marks;
     expectNext();  // a core is free while this one paints
-    if (changed.isEmpty()) return magnet_->frameEnds();
+    if (changed.isEmpty()) return endFrame();
     update(changed);
 }
 

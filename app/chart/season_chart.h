@@ -89,6 +89,8 @@ Q_SIGNALS:
     /// One of these is likely to be requested next, the first sooner than the others; none: nothing
     /// is any more.
     void previewsExpected(const std::vector<tenthday::ChartWish>& wishes);
+    /// What was asked for last is painted, or there was nothing to paint.
+    void frameEnded();
     /// To be saved, in one step.
     void wished(const tenthday::ChartWish& wish);
     void batchSelected();
@@ -156,6 +158,7 @@ private:
     void expectNext();
     void layAhead();
     void forgetExpected();
+    void endFrame();
     [[nodiscard]] const LaidOutPtr& laidOutNow();
     [[nodiscard]] ChartOptions optionsFor(const OutlookPtr& preview);
     [[nodiscard]] DayAxis axisFor(const Outlook& outlook, const ChartOptions& options) const;

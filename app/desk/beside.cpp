@@ -33,7 +33,6 @@ QThreadPool& poolOf(Haste haste) {
     static QThreadPool now;
     static QThreadPool later;
     static const bool isWaitedFor = [] {
-        now.setMaxThreadCount(1);  // what is asked for sooner is there sooner
         qAddPostRoutine([] {
             now.waitForDone();
             later.waitForDone();

@@ -140,7 +140,7 @@ LaneHeight YardLane::height(const LaneInput& input, const TextRuler& ruler) cons
 
 YardLane::Laid YardLane::leaning(const LaneInput& input, const QRectF& area) const {
     const auto& yard = input.outlook.nucs.yards[yard_];
-    return {area, yard.yard, input.stacks.stateOf(yard)};
+    return {area, yard.yard, input.stacks.stateOf(yard), input.namesYardDays()};
 }
 
 std::optional<qreal> YardLane::stillLies(const LaneInput& input, const QRectF& area) {

@@ -23,6 +23,7 @@ private:
         QRectF area;
         Ptr<Yard> yard;
         int state = 0;  ///< as the stacks give it
+        bool namesDays = true;
         friend bool operator==(const Laid&, const Laid&) = default;
     };
     /// Likewise writing, where it lies as it did.

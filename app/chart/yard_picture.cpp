@@ -105,19 +105,22 @@ YardPicture yardPicture(const LaneInput& input, const YardOutlook& yard, const D
 
 void layColumns(const LaneInput& input, const YardPicture& picture, Sheet& sheet) {
     Stretches stretches(input.axis.dayWidth(), sheet.snap(), sheet);
+    const bool names = input.namesYardDays();
     std::size_t count = 0;
     for (const auto& column : picture.columns) count += column.boxes.size();
-    sheet.expectTargets(count);
+    if (names) sheet.expectTargets(count);
     std::vector<int> targets;
     for (const auto& column : picture.columns) {
-        targets.clear();
-        for (const auto& box : column.boxes)
-            targets.push_back(sheet.target({.hit = Hit::YardDay,
-                                            .batch = box.run.batch.value_or(Id<Batch>{}),
-                                            .yard = picture.yard->yard->id,
-                                            .day = column.day,
-                                            .index = static_cast<int>(box.run.band)},
-                                           box.rect));
+        targets.assign(column.boxes.size(), -1);
+        for (std::size_t i = 0; names && i < column.boxes.size(); ++i) {
+            const auto& box = column.boxes[i];
+            targets[i] = sheet.target({.hit = Hit::YardDay,
+                                       .batch = box.run.batch.value_or(Id<Batch>{}),
+                                       .yard = picture.yard->yard->id,
+                                       .day = column.day,
+                                       .index = static_cast<int>(box.run.band)},
+                                      box.rect);
+        }
         stretches.add(column, targets);
     }
 }

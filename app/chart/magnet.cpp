@@ -33,59 +33,47 @@ std::vector<Days> daysAside() {
 
 }  // namespace
 
-/// When a search may take the machine: a core that is busy with a day to try when a frame begins
-/// makes that frame late. So it tries one after a frame, where days are tried sooner than the next
-/// frame comes; on and on where none is made.
+/// When a search may take the machine: not in a frame, nor between frames that come fast one after
+/// the other, where all cores are wanted for what is made ahead of the next.
 class Magnet::Pace {
 public:
     void frameBegins() {
         const std::lock_guard lock(mutex_);
-        if (!std::exchange(isFrame_, true)) gap_ = Clock::now() - frameEnded_;
-        isTurn_ = false;
+        isFrame_ = true;
     }
     void frameEnds() {
         const std::lock_guard lock(mutex_);
         isFrame_ = false;
         frameEnded_ = Clock::now();
-        isTurn_ = tried_ < gap_;
-        if (isTurn_) changed_.notify_all();
+        changed_.notify_all();
     }
     void end() {
         const std::lock_guard lock(mutex_);
         isOver_ = true;
         changed_.notify_all();
     }
-    /// Returns when the next day may be tried; in a while at the latest, so that a hand that never
-    /// rests gets its clear days all the same. @return false: it is over
+    /// Returns when the next day may be tried: at once while none is made, else in a while, so that
+    /// a hand that never rests gets its clear days all the same. @return false: it is over
     [[nodiscard]] bool awaitTurn() {
         using namespace std::chrono_literals;
-        constexpr auto kRest = 40ms;
-        constexpr auto kPatience = 100ms;
+        constexpr auto kRest = 20ms;
+        constexpr auto kPatience = 300ms;
         std::unique_lock lock(mutex_);
         const auto latest = Clock::now() + kPatience;
-        const auto mayGo = [&] {
-            const auto now = Clock::now();
-            return isOver_ || isTurn_ || now >= latest || (!isFrame_ && now - frameEnded_ > kRest);
-        };
-        while (!mayGo()) changed_.wait_for(lock, kRest);
-        isTurn_ = false;
+        while (!isOver_) {
+            const auto turn = isFrame_ ? latest : std::min(latest, frameEnded_ + kRest);
+            if (turn <= Clock::now()) break;
+            changed_.wait_until(lock, turn);
+        }
         return !isOver_;
-    }
-    /// So long a day took to try.
-    void tookFor(Clock::duration time) {
-        const std::lock_guard lock(mutex_);
-        tried_ = time;
     }
 
 private:
     std::mutex mutex_;
     std::condition_variable changed_;
     bool isFrame_ = false;
-    bool isTurn_ = false;
     bool isOver_ = false;
     Clock::time_point frameEnded_ = Clock::now();  ///< a search begins with a frame to come
-    Clock::duration gap_{};                        ///< between the last two frames
-    Clock::duration tried_{};
 };
 
 Magnet::Magnet(QObject* parent) : QObject(parent), pace_(std::make_shared<Pace>()) {}
@@ -103,12 +91,10 @@ public:
         constexpr int kAtOnce = 6;
         for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
             if (!pace_->awaitTurn()) return;
-            const auto begun = Clock::now();
             if (!trials_) begin();
             if (isDone()) break;  // all were before today
             const Day day = start_ + days_[tried_];
             if (trials_->clashesWithNothing(day)) clear_.push_back(day);
-            pace_->tookFor(Clock::now() - begun);
         }
         std::sort(clear_.begin(), clear_.end());
     }

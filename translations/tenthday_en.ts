@@ -1046,5 +1046,12 @@
             <numerusform>%1, %Ln more orders not met</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) short</source>
+        <translation>
+            <numerusform>%Ln nuc short</numerusform>
+            <numerusform>%Ln nucs short</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -10886,5 +10886,20 @@ What is proven is proven of plans as they are reckoned here: batches on the days
         <source>%1 before</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>nucs short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left or too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln nuc(s) short</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -8,7 +8,10 @@ namespace tenthday {
 namespace {
 
 /// Too many only where nothing likely covers them: else what they hang on.
-QString fewestWords(const CellsDay& day, bool brief) {
+QString fewestWords(const CellsDay& day, bool brief, Day today) {
+    // On a day that is over nothing can be freed any more.
+    if (isToFree(day) && day.day < today)
+        return brief ? chart_text::leftShort(day.left()) : chart_text::nucsShort(-day.left());
     if (isToFree(day))
         return brief ? chart_text::nucsToFreeShort(-day.left())
                      : chart_text::nucsToFree(-day.left());
@@ -27,7 +30,7 @@ QStringList batchesOf(const LaneInput& input, const CellsDay& day) {
 
 /// Empty where there is nothing to say so.
 QString leftText(const LaneInput& input, const CellsDay& day, bool brief, LeftWords words) {
-    const auto fewest = fewestWords(day, brief);
+    const auto fewest = fewestWords(day, brief, input.outlook.snapshot.today());
     if (words == LeftWords::Fewest) return fewest;
     if (words == LeftWords::NucsLeft)
         return day.left() < 0 ? QString() : cells_sum_text::leftInWords(day.left(), 0);

@@ -29,7 +29,7 @@ void ChartDeskLink::show(const OutlookPtr& outlook, const Changes& changes) {
 }
 
 Result<ChangeSet> ChartDeskLink::changesOf(const ChartWish& wish) {
-    constexpr std::size_t kMostMade = 8;
+    constexpr std::size_t kMostMade = 12;
     for (const auto& [made, changes] : made_)
         if (made == wish) return changes;
     auto changes = tenthday::changesOf(*saved_, wish, [] { return idMaker().next(); });

@@ -84,8 +84,9 @@ std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) con
     const auto next = wishAhead(hand, towards_, shown_.by, stride_ - 1);
     const auto behind = wishAhead(hand, -towards_, shown_.by, 0);
     const auto second = wishAhead(hand, towards_, next.by, 2 * stride_ - 1);
+    const auto third = wishAhead(hand, towards_, second.by, 3 * stride_ - 1);
     std::vector<ChartWish> wishes;
-    for (const auto& wish : {next, behind, second})
+    for (const auto& wish : {next, behind, second, third})
         if (!wish.isEmpty()) wishes.push_back(wish);
     return wishes;
 }

@@ -16,7 +16,8 @@ public:
     Next release(ChartHand& hand, QPointF at) override;
     Next cancel(ChartHand& hand) override;
     [[nodiscard]] bool scrollsAtEdges() const override { return true; }
-    /// As far the way the hand goes as it went last, then the day behind, then twice as far.
+    /// As far the way the hand goes as it went last, then the day behind, then further the same
+    /// way.
     [[nodiscard]] std::vector<ChartWish> expected(const ChartHand& hand) const override;
 
 private:

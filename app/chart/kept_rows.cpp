@@ -126,7 +126,10 @@ public:
             findAnew(*before, *kept.leaning, kept.troubles->sheet.targets());
             keep(*kept.troubles, *down);
         } else {
-            renew(kept.troubles, [&](Sheet& on) { layTrouble(input_, row, area, tracks_, on); });
+            const auto& is = *kept.leaning;
+            renew(kept.troubles, [&](Sheet& on) {
+                layTrouble(input_, row, area, is.hasGhosts || is.showsPlan, tracks_, on);
+            });
         }
         return !loadsStay;
     }

@@ -24,7 +24,7 @@ void writeLoad(const LaneInput& input, const BuilderLoad& load, qreal base, int 
 
 /// A sign for each load in trouble, and words where they have room beside the bars; those that have
 /// none are left to the lane's head.
-void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,
+void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area, bool hasOutlines,
                 BuilderTracks& tracks, Sheet& sheet);
 
 }  // namespace tenthday

@@ -136,7 +136,7 @@ struct LoadTrouble {
 /// else its sign alone.
 /// @return whether its words had room
 bool layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadTrouble& trouble,
-                    const QRectF& area, BuilderTracks& tracks, Sheet& sheet) {
+                    const QRectF& area, bool hasOutlines, BuilderTracks& tracks, Sheet& sheet) {
     constexpr qreal kSign = 9;
     const auto& ruler = sheet.ruler();
     const auto words = chart_text::trouble(*trouble.finding);
@@ -155,8 +155,8 @@ bool layLoadTrouble(const LaneInput& input, const BuilderLoad& load, const LoadT
     if (!hasRoom && !tracks.isClear(place)) return false;
     tracks.addWord(place);
     const int target = sheet.target(trouble.key(load.batch), place);
-    // Off the outlines of what is proposed, and off the lines of days.
-    if (hasRoom && (input.options.proposals || input.isCrossed(place)))
+    // Off outlines, also of what is proposed, and off the lines of days.
+    if (hasRoom && (hasOutlines || input.options.proposals || input.isCrossed(place)))
         sheet.fill(Layer::Words, Role::Ground, place.adjusted(-1, -1, 1, 1), target, 2);
     sheet.glyph(Layer::Words, trouble.role(), Glyph::Warning,
                 {place.left() + kSign / 2, place.center().y()}, kSign, target);
@@ -204,7 +204,7 @@ Trouble troubleOf(const LaneInput& input, const BuilderLoad& load, int index) {
             &finding};
 }
 
-void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area,
+void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& area, bool hasOutlines,
                 BuilderTracks& tracks, Sheet& sheet) {
     for (std::size_t i = 0; i < row.loads.size(); ++i) {
         const auto& load = row.loads[i];
@@ -212,7 +212,8 @@ void layTrouble(const LaneInput& input, const BuilderRow& row, const QRectF& are
         if (index < 0) continue;
         const LoadTrouble trouble{&input.outlook.findings[static_cast<std::size_t>(index)], index,
                                   input.axis.xOf(load.span->span.until)};
-        if (!layLoadTrouble(input, load, trouble, area, tracks, sheet)) tracks.leaveUntold(i);
+        if (!layLoadTrouble(input, load, trouble, area, hasOutlines, tracks, sheet))
+            tracks.leaveUntold(i);
     }
 }
 

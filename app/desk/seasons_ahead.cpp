@@ -11,8 +11,8 @@
 namespace tenthday {
 namespace {
 
-/// The one shown, two ahead of it, the one behind, and two more for a hand that turns about.
-constexpr std::size_t kMostKept = 6;
+/// The one shown, three ahead of it, the one behind, and two more for a hand that turns about.
+constexpr std::size_t kMostKept = 7;
 
 /// Which rows an edit turns into which: those of the very same edit are the very same rows.
 using Rows = std::vector<std::pair<std::shared_ptr<const void>, std::shared_ptr<const void>>>;

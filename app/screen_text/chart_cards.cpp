@@ -193,7 +193,7 @@ std::vector<CardLine> readyByYard(const Outlook& outlook, Day day) {
 }
 
 /// What is left of a cells day or lacks, with the numbers it comes from.
-void addSum(const CellsDay& day, CardText& card) {
+void addSum(const CellsDay& day, Day today, CardText& card) {
     const auto likely = std::floor(day.numbers.likely + 1e-6);
     const auto cells = chart_text::number(day.toNucs);
     const auto ready = chart_text::number(day.numbers.ready);
@@ -203,10 +203,16 @@ void addSum(const CellsDay& day, CardText& card) {
         return;
     }
     const bool covered = day.left() + likely >= 0;
-    card.lines.push_back({covered ? Words::tr("nucs to free") : Words::tr("cells too many"),
+    const bool isOver = day.day < today;
+    card.lines.push_back({!covered ? Words::tr("cells too many")
+                          : isOver ? Words::tr("nucs short")
+                                   : Words::tr("nucs to free"),
                           count(-day.left()),
                           Words::tr("%1 cells for nucs less %2 ready").arg(cells, ready),
-                          covered ? CardTone::Caution : CardTone::Danger});
+                          !covered ? CardTone::Danger
+                          : isOver ? CardTone::Plain
+                                   : CardTone::Caution});
+    if (covered && isOver) return;
     if (covered)
         card.lines.push_back({Words::tr("the likely ones would do"), {}, {}});
     else if (likely > 0)
@@ -314,7 +320,7 @@ CardText cellsDay(const Outlook& outlook, const CellsDay& day) {
     if (day.toNucs != day.ripe)
         card.lines.push_back({Words::tr("of these for nucs"), count(day.toNucs), {}});
     addReady(outlook.snapshot.facts(), day.numbers, card, readyByYard(outlook, day.day));
-    addSum(day, card);
+    addSum(day, outlook.snapshot.today(), card);
     return card;
 }
 

@@ -29,7 +29,7 @@ QString todayOn(const QString& day) { return Words::tr("today, %1").arg(day); }
 QString noBuilderYet() { return Words::tr("no builder yet"); }
 QString forNucsHead() { return Words::tr("cells for nucs"); }
 QString readyHead() { return Words::tr("ready nucs"); }
-QString leftHead() { return Words::tr("nucs left"); }
+QString leftHead() { return Words::tr("left or too many"); }
 QString builders() { return Words::tr("Builders"); }
 QString matingNucs() { return Words::tr("Mating nucs"); }
 QString nucs(int count) { return Words::tr("%Ln nuc(s)", nullptr, count); }
@@ -50,6 +50,7 @@ QString left(int count) {
 }
 
 QString nucsToFree(int count) { return Words::tr("%Ln nuc(s) to free", nullptr, count); }
+QString nucsShort(int count) { return Words::tr("%Ln nuc(s) short", nullptr, count); }
 
 QString noRoom() { return QChar(0x2026); }
 

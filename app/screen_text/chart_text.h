@@ -39,6 +39,8 @@ namespace tenthday::chart_text {
 [[nodiscard]] QString left(int count);
 /// "17 nucs to free": so many cells hang on nucs that a catch or a look has to free.
 [[nodiscard]] QString nucsToFree(int count);
+/// The same of a day that is over.
+[[nodiscard]] QString nucsShort(int count);
 /// In place of all three where not even the least has room: the day can be asked.
 [[nodiscard]] QString noRoom();
 /// The same in the least room, under the names of the lines: "22 +27"; "-9".

@@ -108,6 +108,24 @@ TEST_F(LinkedChart, WhatADragComesToIsThereBefore) {
     EXPECT_EQ(chart_->outlook(), desk_->saved());
 }
 
+// And so is its picture: what is painted then was laid out before it was asked for.
+TEST_F(LinkedChart, ThePictureADragComesToIsLaidOutBefore) {
+    const auto from = load();
+    const qreal day = chart_->dayAxis().dayWidth();
+    QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from);
+    int days = 0;
+    const bool wasThere = QTest::qWaitFor([&] {
+        days = days % 9 + 1;
+        QTest::mouseMove(chart_.get(), from + QPoint(static_cast<int>(std::lround(days * day)), 0));
+        QTest::qWait(20);
+        return chart_->layouts().wereThere() > 1;
+    });
+    EXPECT_TRUE(wasThere);
+    EXPECT_EQ(shownDay(), test::day("2027-06-04") + Days{days});
+    QTest::keyClick(chart_.get(), Qt::Key_Escape);
+    EXPECT_EQ(chart_->outlook(), desk_->saved());
+}
+
 TEST_F(LinkedChart, WhatComesNextIsToldTheWayTheHandGoesFirst) {
     std::vector<ChartWish> told;
     QObject::connect(chart_.get(), &SeasonChart::previewsExpected, chart_.get(),
@@ -119,10 +137,11 @@ TEST_F(LinkedChart, WhatComesNextIsToldTheWayTheHandGoesFirst) {
     };
     const auto first = [&] { return told.empty() ? Days{0} : told.front().by; };
     QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return told.size() == 3; })) << "either day beside, and on";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return told.size() == 4; })) << "either day beside, and on";
     EXPECT_EQ(first(), Days{1});
     EXPECT_EQ(told[1].by, Days{-1});
     EXPECT_EQ(told[2].by, Days{2});
+    EXPECT_EQ(told[3].by, Days{3});
     moveTo(2);
     EXPECT_TRUE(QTest::qWaitFor([&] { return first() > Days{2}; }));
     moveTo(1.9);

@@ -130,6 +130,7 @@ TEST_F(Glance, RipeCellsThatAreNotForNucsAreToldApart) {
 TEST_F(Glance, ACellsDaysCardReckonsWhatIsLeftOrTooMany) {
     CellsDay cells = outlook->nucs.cellsDays.front();
     cells.toNucs = 20;
+    cells.day = outlook->snapshot.today();
     const auto told = [&](std::int32_t ready, double likely) {
         cells.numbers = {ready, likely, 0, 0};
         return chart_cards::cellsDay(*outlook, cells).lines;
@@ -145,6 +146,11 @@ TEST_F(Glance, ACellsDaysCardReckonsWhatIsLeftOrTooMany) {
     EXPECT_EQ(lineOf(tooMany, "cells too many"), "9: 20 cells for nucs less 11 ready");
     EXPECT_EQ(lineOf(tooMany, "still too many with the likely ones"), "4: ");
     EXPECT_EQ(lineOf(told(11, 9), "nucs to free"), "9: 20 cells for nucs less 11 ready");
+    EXPECT_EQ(lineOf(told(11, 9), "the likely ones would do"), ": ");
+    cells.day -= Days{1};
+    EXPECT_EQ(lineOf(told(11, 9), "nucs short"), "9: 20 cells for nucs less 11 ready");
+    EXPECT_EQ(lineOf(told(11, 9), "the likely ones would do"), "") << "it is over";
+    EXPECT_EQ(lineOf(told(11, 5.2), "cells too many"), "9: 20 cells for nucs less 11 ready");
     // Where the ready ones are, as the yards of that day have them.
     int inYards = 0;
     for (const auto& line : tooMany)

@@ -12,6 +12,7 @@
 #include "chart/legend_marks.h"
 #include "look/space.h"
 #include "support/days.h"
+#include "support/large_season.h"
 #include "support/sample_outlook.h"
 
 namespace tenthday::test {
@@ -336,6 +337,42 @@ TEST_F(Chart, ADragToAnotherBuilderOfItsKindMovesTheCellsThere) {
     EXPECT_EQ(wishes.back().load->to, sampleBuilder("Builder 1"));
     EXPECT_EQ(wishes.back().load->from, sampleBuilder("Builder 2"));
     EXPECT_EQ(wishes.back().by, Days{0});
+}
+
+// In a whole season rows are thinner than a hand is steady.
+TEST_F(Chart, AHandThatTremblesMovesNoCellsToAnotherBuilder) {
+    SeasonChart season;
+    season.resize(1366, 768);
+    OutlookMemo memo;
+    season.setOutlook(outlookOf(largeSeason({160, 600, 2}), memo));
+    std::vector<ChartWish> asked;
+    QObject::connect(&season, &SeasonChart::previewRequested,
+                     [&](const ChartWish& wish) { asked.push_back(wish); });
+    season.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&season));
+    const auto layout = season.layoutNow();
+    const auto toAnother = [&](QPoint from, int px) {
+        asked.clear();
+        const int days = static_cast<int>(std::lround(3 * season.dayAxis().dayWidth()));
+        QTest::mousePress(&season, Qt::LeftButton, {}, from);
+        QTest::mouseMove(&season, from + QPoint(2 * days, px / 2));
+        QTest::mouseMove(&season, from + QPoint(days, px));
+        QTest::keyClick(&season, Qt::Key_Escape);
+        QTest::mouseRelease(&season, Qt::LeftButton, {}, from);
+        return !asked.empty() && asked.back().load.has_value();
+    };
+    int tried = 0;
+    int reached = 0;
+    for (const auto& target : std::vector(layout.targets)) {
+        const auto from = target.rect.center().toPoint();
+        const auto* top = targetAt(layout, from);
+        if (target.key.hit != Hit::Load || top == nullptr || top->key != target.key) continue;
+        if (!layout.plot.adjusted(60, 60, -120, -60).contains(from) || ++tried > 12) continue;
+        for (const int px : {-9, 9}) EXPECT_FALSE(toAnother(from, px));
+        for (const int px : {-40, 40}) reached += toAnother(from, px);
+    }
+    EXPECT_GT(tried, 5);
+    EXPECT_GT(reached, 0) << "a hand that means it goes there";
 }
 
 TEST_F(Chart, AnIncubatorTakesNoCellsThatNeedABox) {

@@ -26,7 +26,7 @@ protected:
         return moveBatch(saved->snapshot, batch->id, batch->day + Days{days}).value();
     }
     [[nodiscard]] bool awaits(const ChangeSet& edit) const {
-        return QTest::qWaitFor([&] { return seasons.find(saved, edit); }, 20'000);
+        return QTest::qWaitFor([&] { return seasons.find(saved, edit) != nullptr; }, 20'000);
     }
     void expectAsAfresh(const OutlookPtr& season, const ChangeSet& edit) const {
         const auto fresh = freshOutlook(applied(saved->snapshot, edit).value());

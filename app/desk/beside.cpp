@@ -33,6 +33,7 @@ QThreadPool& poolOf(Haste haste) {
     static QThreadPool now;
     static QThreadPool later;
     static const bool isWaitedFor = [] {
+        now.setMaxThreadCount(1);  // in the order asked for; frames keep the other cores
         qAddPostRoutine([] {
             now.waitForDone();
             later.waitForDone();

@@ -6,7 +6,7 @@
 namespace tenthday {
 
 enum class Haste : std::uint8_t {
-    Now,    ///< somebody is about to wait for it
+    Now,    ///< somebody is about to wait for it; one piece of work after the other
     Later,  ///< it gives way to all else (on Linux), yet never stands still
 };
 

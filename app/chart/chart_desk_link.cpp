@@ -47,9 +47,12 @@ void ChartDeskLink::preview(const ChartWish& wish) {
 
 void ChartDeskLink::expect(const std::vector<ChartWish>& wishes) {
     std::vector<ChangeSet> edits;
+    next_.reset();
     for (const auto& wish : wishes)
-        if (const auto changes = changesOf(wish)) edits.push_back(changes.value());
-    next_ = edits.empty() ? std::nullopt : std::optional(edits.front());
+        if (const auto changes = changesOf(wish)) {
+            edits.push_back(changes.value());
+            if (&wish == &wishes.front()) next_ = changes.value();
+        }
     afterFrame_.reset();
     giveNext();
     // Where the next one is there already, cores are for its layout and this picture first.

@@ -1,5 +1,6 @@
 #include "chart/gesture_dragging_batch.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <utility>
 
@@ -33,7 +34,7 @@ ChartWish DraggingBatchGesture::wishAt(const ChartHand& hand, QPointF at) const 
     ChartWish wish;
     wish.batches = batches_;
     wish.by = hand.drawn(start_, daysAt(hand, at));
-    if (!hasLeftRow_) return wish;
+    if (!hasGoneAcross_) return wish;
     if (place_.hit == Hit::Load) {
         const auto row = hand.placeAt(at, Hit::BuilderRow);
         if (!row.builder.isNone() && row.builder != place_.builder)
@@ -52,7 +53,7 @@ Gesture::Next DraggingBatchGesture::moved(ChartHand& hand, QPointF at) {
     begun_ = true;
     hand.setPointer(Qt::ClosedHandCursor);
     constexpr qreal kAcross = 10;  // px: rows may be thinner than a hand is steady, and may move
-    hasLeftRow_ |= std::abs(at.y() + hand.scrollY() - grabbedY_) >= kAcross;
+    hasGoneAcross_ |= std::abs(at.y() + hand.scrollY() - grabbedY_) >= kAcross;
     const auto wish = wishAt(hand, at);
     const qreal days = daysAt(hand, at);
     const int way = days == days_ ? towards_ : days > days_ ? 1 : -1;
@@ -87,7 +88,8 @@ std::vector<ChartWish> DraggingBatchGesture::expected(const ChartHand& hand) con
     const auto third = wishAhead(hand, towards_, second.by, 3 * stride_ - 1);
     std::vector<ChartWish> wishes;
     for (const auto& wish : {next, behind, second, third})
-        if (!wish.isEmpty()) wishes.push_back(wish);
+        if (!wish.isEmpty() && std::find(wishes.begin(), wishes.end(), wish) == wishes.end())
+            wishes.push_back(wish);
     return wishes;
 }
 

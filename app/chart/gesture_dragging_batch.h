@@ -30,12 +30,12 @@ private:
     TargetKey place_;
     std::vector<Id<Batch>> batches_;  ///< the grabbed one first
     Day start_;
-    qreal grabbedDays_;        ///< days from its start to where it was grabbed
-    qreal grabbedY_;           ///< px, in lanes that are not scrolled
-    bool hasLeftRow_ = false;  ///< up or down: it may go to another builder, or another yard
-    qreal days_ = 0;           ///< dragged so far, with the part of a day
-    int towards_ = 1;          ///< later days, or earlier: -1
-    qreal stride_ = 1;         ///< days from the wish before to the one shown
+    qreal grabbedDays_;           ///< days from its start to where it was grabbed
+    qreal grabbedY_;              ///< px, in lanes that are not scrolled
+    bool hasGoneAcross_ = false;  ///< some way up or down: it may go to another builder or yard
+    qreal days_ = 0;              ///< dragged so far, with the part of a day
+    int towards_ = 1;             ///< later days, or earlier: -1
+    qreal stride_ = 1;            ///< days from the wish before to the one shown
     ChartWish shown_;
     bool begun_ = false;
 };

@@ -84,10 +84,8 @@ struct LaneInput {
         return options.selected && *options.selected == batch;
     }
     /// Whether days of yards are to be places to hit. A frame of a drag is short of time, and they
-    /// are thousands: in a drag nobody asks for them, but for keys that stand on one.
-    [[nodiscard]] bool namesYardDays() const {
-        return !options.before || options.place.hit == Hit::YardDay;
-    }
+    /// are thousands: in a drag nobody asks for them.
+    [[nodiscard]] bool namesYardDays() const { return !options.before; }
     /// Selected alone or with others.
     [[nodiscard]] bool isMarked(Id<Batch> batch) const { return options.isSelected(batch); }
     /// Today's line or the chosen day's run through: words there want a ground of their own.

@@ -41,8 +41,8 @@ struct LayoutsAhead::State {
         if (!ask) return;  // asked for meanwhile, or something else was
         std::optional<Made> made = make(*ask);
         const std::lock_guard list(listing);
+        if (begun) std::swap(ahead, made);  // else nothing is expected any more
         begun.reset();
-        std::swap(ahead, made);
     }
     /// Under `listing`.
     [[nodiscard]] bool has(const LayoutAsk& ask) const {
@@ -64,23 +64,24 @@ void LayoutsAhead::measureBy(std::shared_ptr<const TextRuler> ruler) {
 }
 
 LaidOutPtr LayoutsAhead::of(const LayoutAsk& ask) {
+    std::optional<Made> gone;  // is freed once nobody has to wait for that
     const auto kept = [&]() -> LaidOutPtr {
         const std::lock_guard list(state_->listing);
         state_->expected.reset();  // what is wanted now is made here, if it is not yet
         if (state_->asked && state_->asked->ask == ask) return state_->asked->laid;
         if (!state_->ahead || state_->ahead->ask != ask) return nullptr;
         ++wereThere_;
+        std::swap(gone, state_->asked);
         std::swap(state_->asked, state_->ahead);
-        state_->ahead.reset();
         return state_->asked->laid;
     };
     if (auto laid = kept()) return laid;
     const std::lock_guard lock(state_->laying);
     if (auto laid = kept()) return laid;
-    std::optional<Made> made = state_->make(ask);
-    auto laid = made->laid;
+    gone = state_->make(ask);
+    auto laid = gone->laid;
     const std::lock_guard list(state_->listing);
-    std::swap(state_->asked, made);
+    std::swap(state_->asked, gone);
     return laid;
 }
 
@@ -94,6 +95,7 @@ void LayoutsAhead::expect(const LayoutAsk& ask) {
 void LayoutsAhead::expectNothing() {
     const std::lock_guard list(state_->listing);
     state_->expected.reset();
+    state_->begun.reset();
     state_->ahead.reset();
 }
 

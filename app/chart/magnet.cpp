@@ -33,7 +33,7 @@ std::vector<Days> daysAside() {
 
 }  // namespace
 
-/// When a search may take the machine: not in a frame, nor between frames that come fast one after
+/// When a search may take the machine: seldom in a frame or between frames that come fast one after
 /// the other, where all cores are wanted for what is made ahead of the next.
 class Magnet::Pace {
 public:
@@ -88,8 +88,12 @@ public:
 
     /// Tries some more of them.
     void some() {
+        using namespace std::chrono_literals;
         constexpr int kAtOnce = 6;
+        constexpr auto kLongEnough = 200ms;  // to tell what was found
+        const auto begun = Clock::now();
         for (int n = 0; n < kAtOnce && !isDone(); ++n, ++tried_) {
+            if (n > 0 && Clock::now() - begun > kLongEnough) break;
             if (!pace_->awaitTurn()) return;
             if (!trials_) begin();
             if (isDone()) break;  // all were before today

@@ -28,7 +28,7 @@ public:
     [[nodiscard]] const std::vector<Day>& clearDays() const { return clear_; }
     /// More may come.
     [[nodiscard]] bool isLooking() const { return isLooking_; }
-    /// While frames of the drag are made, the search goes on between them.
+    /// Frames of the drag: the search goes on where they rest, and slowly where they do not.
     void frameBegins();
     void frameEnds();
 

@@ -119,11 +119,17 @@ void SeasonChart::expectPreview(const OutlookPtr& preview) {
 }
 
 void SeasonChart::layAhead() {
-    if (!expectedPreview_ || isRepaintAsked_) return;  // else once that is laid out
+    if (!expectedPreview_ || !expected_ || expected_->empty()) return;
+    if (isRepaintAsked_) return;  // else once that is laid out
     auto options = optionsFor(expectedPreview_);
-    // A drag that begins with it offers days from then on.
-    if (expected_ && !expected_->empty() && expected_->front().by != Days{0})
+    if (const auto& wish = expected_->front(); wish.by != Days{0}) {
+        // A drag that begins with it offers days from then on, and selects a batch it moves alone.
         options.offersDays = true;
+        if (wish.batches.size() == 1) {
+            options.selected = wish.batches.front();
+            options.alsoSelected.clear();
+        }
+    }
     const auto axis = axisFor(*expectedPreview_, options);
     layouts_.expect({expectedPreview_, axis, std::move(options)});
 }
@@ -310,15 +316,19 @@ void SeasonChart::goTo(Gesture::Next next) {
         edgeTimer_.stop();
     else if (!edgeTimer_.isActive())
         edgeTimer_.start();
-    if (!isRepaintAsked_) expectNext();  // else once that is laid out
+    if (isRepaintAsked_) return;  // else once that is laid out
+    (void)expectNext();
+    Q_EMIT frameEnded();  // none is made
 }
 
-void SeasonChart::expectNext() {
+/// @return whether other previews are expected than before
+bool SeasonChart::expectNext() {
     const auto wishes = gesture_->expected(*this);
-    if (std::exchange(expected_, wishes) == wishes) return layAhead();  // maybe with other options
+    if (std::exchange(expected_, wishes) == wishes) return false;
     expectedPreview_.reset();
     if (wishes.empty()) layouts_.expectNothing();
     Q_EMIT previewsExpected(wishes);
+    return true;
 }
 
 void SeasonChart::placeAxis() {
@@ -363,7 +373,8 @@ void SeasonChart::repaintChanges() {
     const auto& marks = laidOutNow()->marks;
     const auto changed = shownMarks_ ? marks.changedSince(*shownMarks_) : QRegion(rect());
     shownMarks_ = marks;
-    expectNext();  // a core is free while this one paints
+    // A core is free while this one paints.
+    if (!expectNext()) layAhead();  // with other options, maybe
     if (changed.isEmpty()) return endFrame();
     update(changed);
 }

@@ -155,7 +155,7 @@ private:
     void save(const ChartWish& wish) override;
 
     void goTo(Gesture::Next next);
-    void expectNext();
+    bool expectNext();
     void layAhead();
     void forgetExpected();
     void endFrame();

@@ -1,4 +1,5 @@
-/// @file desk.h  The open book: its snapshot, edits, undo, preview. The one signal is `shown`.
+/// @file desk.h  The open book: its snapshot, edits, undo, preview. What is to be seen is told by
+/// `shown` alone.
 ///
 ///   verb -> ChangeSet -> apply: checked in memory -> written -> snapshot swapped -> shown()
 ///

@@ -84,17 +84,23 @@ struct SeasonsAhead::State {
         expected.pop_front();
         return edit;
     }
-    void deriveExpected() {
-        for (;;) {
-            const std::lock_guard lock(deriving);
-            const auto edit = next();
-            if (!edit) return;
-            const auto snapshot = applied(edit->saved->snapshot, edit->changes);
-            if (!snapshot) continue;  // whoever asks for it is told why
-            auto season = outlookOf(snapshot.value(), memo);
-            add({*edit, std::move(season), true});
-            if (whenThere) whenThere();
-        }
+    /// @return whether there may be more
+    bool deriveOne() {
+        const std::lock_guard lock(deriving);
+        const auto edit = next();
+        if (!edit) return false;
+        const auto snapshot = applied(edit->saved->snapshot, edit->changes);
+        if (!snapshot) return true;  // whoever asks for it is told why
+        auto season = outlookOf(snapshot.value(), memo);
+        add({*edit, std::move(season), true});
+        if (whenThere) whenThere();
+        return true;
+    }
+    /// One by one: what else is asked for beside meanwhile has its turn between them.
+    static void deriveExpected(const std::shared_ptr<State>& state) {
+        beside(Haste::Now, [state] {
+            if (state->deriveOne()) deriveExpected(state);
+        });
     }
 };
 
@@ -147,7 +153,7 @@ void SeasonsAhead::expect(const OutlookPtr& saved, const std::vector<ChangeSet>&
     }
     if (edits.empty()) std::erase_if(state_->kept, [](const Derived& of) { return of.isAhead; });
     if (state_->expected.empty() || std::exchange(state_->isAtWork, true)) return;
-    beside(Haste::Now, [state = state_] { state->deriveExpected(); });
+    State::deriveExpected(state_);
 }
 
 /// Whatever is being derived just now is dropped with the rest, without waiting for it.

@@ -114,12 +114,15 @@ TEST_F(LinkedChart, ThePictureADragComesToIsLaidOutBefore) {
     const qreal day = chart_->dayAxis().dayWidth();
     QTest::mousePress(chart_.get(), Qt::LeftButton, {}, from);
     int days = 0;
-    const bool wasThere = QTest::qWaitFor([&] {
-        days = days % 9 + 1;
-        QTest::mouseMove(chart_.get(), from + QPoint(static_cast<int>(std::lround(days * day)), 0));
-        QTest::qWait(20);
-        return chart_->layouts().wereThere() > 1;
-    });
+    const bool wasThere = QTest::qWaitFor(
+        [&] {
+            days = days % 9 + 1;
+            QTest::mouseMove(chart_.get(),
+                             from + QPoint(static_cast<int>(std::lround(days * day)), 0));
+            QTest::qWait(20);
+            return chart_->layouts().wereThere() > 1;
+        },
+        20'000);
     EXPECT_TRUE(wasThere);
     EXPECT_EQ(shownDay(), test::day("2027-06-04") + Days{days});
     QTest::keyClick(chart_.get(), Qt::Key_Escape);

@@ -281,6 +281,57 @@ TEST_F(LaidBeforeTest, WhatNobodySeesIsLeftOutOfADrag) {
     EXPECT_GT(ribbons, 3);
 }
 
+// A drag's frames are short of time: days of yards, which are thousands, are no places in them.
+TEST_F(LaidBeforeTest, DaysOfYardsCannotBeHitInADrag) {
+    show(largeSeason(kSeason));
+    showDays(summer);
+    options.size = {1366, 1400};  // all yards are seen
+    const auto count = [&](Hit hit) {
+        const auto layout = layOut(outlook, axis, options, *ruler, before);
+        return std::count_if(layout.targets.begin(), layout.targets.end(),
+                             [hit](const Target& target) { return target.key.hit == hit; });
+    };
+    const auto days = count(Hit::YardDay);
+    const auto rows = count(Hit::YardRow);
+    ASSERT_GT(days, 0);
+    drag(largeSeasonBatch(45), 2);
+    EXPECT_EQ(count(Hit::YardDay), 0);
+    EXPECT_EQ(count(Hit::YardRow), rows) << "cells can be dragged there";
+    drop();
+    EXPECT_EQ(count(Hit::YardDay), days);
+}
+
+// Outlines of where a batch was cross no words: those of trouble have a ground of their own there.
+TEST_F(LaidBeforeTest, WordsOfTroubleStandOffTheOutlinesOfADrag) {
+    show(largeSeason(kSeason));
+    showDays(summer);
+    options.size = {1366, 1400};
+    int told = 0;
+    for (int n = 30; n < 60; ++n) {
+        const auto batch = largeSeasonBatch(n);
+        drag(batch, 2);
+        const auto layout = layOut(*outlook, axis, options, *ruler);
+        QRectF row;  // where the outline lies
+        for (const auto& builder : options.before->builders)
+            for (const auto& load : builder.loads)
+                for (const auto& target : layout.targets)
+                    if (load.batch == batch && target.key.hit == Hit::BuilderRow &&
+                        target.key.builder == builder.builder->id)
+                        row = target.rect;
+        for (const auto& item : layout.items) {
+            const bool isTrouble = item.role == Role::Danger || item.role == Role::Caution;
+            if (item.shape != Shape::Text || !isTrouble || !row.contains(item.rect)) continue;
+            ++told;
+            EXPECT_TRUE(std::any_of(layout.items.begin(), layout.items.end(), [&](const Item& on) {
+                return on.shape == Shape::Fill && on.role == Role::Ground &&
+                       on.layer == Layer::Words && on.rect.contains(item.rect);
+            })) << n;
+        }
+        drop();
+    }
+    EXPECT_GT(told, 0);
+}
+
 // In a window that shows all of it, what is dragged does not push the lanes below about.
 TEST_F(LaidBeforeTest, InAWholeSeasonLanesHoldStillWhileARowGrows) {
     show(largeSeason({160, 600, 2}));

@@ -16,6 +16,9 @@ protected:
         show(largeSeason({60, 300, 2}));
         showDays({day("2027-05-20"), day("2027-07-20")});
     }
+    /// Nothing is laid out beside any more: it may ask for the locale.
+    ~LayoutsAheadOf() override { layouts.measureBy(std::make_shared<const FixedRuler>()); }
+
     [[nodiscard]] LayoutAsk shown() const { return {outlook, axis, options}; }
     /// What is shown with a batch so many days later, as a preview.
     [[nodiscard]] LayoutAsk moved(int by) {

@@ -284,7 +284,7 @@ TEST_F(LaidBeforeTest, WhatNobodySeesIsLeftOutOfADrag) {
 // A drag's frames are short of time: days of yards, which are thousands, are no places in them.
 TEST_F(LaidBeforeTest, DaysOfYardsCannotBeHitInADrag) {
     show(largeSeason(kSeason));
-    showDays(summer);
+    showDays({outlook->season.first, outlook->season.last});
     options.size = {1366, 1400};  // all yards are seen
     const auto count = [&](Hit hit) {
         const auto layout = layOut(outlook, axis, options, *ruler, before);

@@ -78,6 +78,11 @@ LaidOutPtr LayoutsAhead::of(const LayoutAsk& ask) {
     if (auto laid = kept()) return laid;
     const std::lock_guard lock(state_->laying);
     if (auto laid = kept()) return laid;
+    {
+        const std::lock_guard list(state_->listing);
+        std::swap(gone, state_->asked);
+    }
+    gone.reset();  // what it took is taken again
     gone = state_->make(ask);
     auto laid = gone->laid;
     const std::lock_guard list(state_->listing);

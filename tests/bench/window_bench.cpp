@@ -68,12 +68,15 @@ public:
     /// Lets go what is dragged, without keeping it, and takes hold of another batch.
     void takeNext() {
         auto& chart = *window_->chart();
-        QKeyEvent esc(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
-        QCoreApplication::sendEvent(&chart, &esc);
-        rest();
+        letGo();
         takeBatch(chart);
         chart.setSelectedBatch(batch_);
         send(QEvent::MouseButtonPress, 0);
+        rest();
+    }
+    void letGo() {
+        QKeyEvent esc(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+        QCoreApplication::sendEvent(window_->chart(), &esc);
         rest();
     }
     /// As far as a hand goes at once.
@@ -184,6 +187,7 @@ void exampleDragFrame(benchmark::State& state) { dragFrames(state, exampleSeason
 void scrollFrames(benchmark::State& state, const Season& season) {
     BookWindow window(season, static_cast<int>(state.range(0)));
     if (!window.isReady()) return state.SkipWithError("there is no window");
+    window.letGo();
     int frame = 0;
     qreal before = window.leftDay();
     int still = 0;
